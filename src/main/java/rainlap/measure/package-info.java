@@ -1,0 +1,2 @@
+/** Lengths, speeds, pressures and litres, and the text they are printed as. Knows nothing else of the product. */
+package rainlap.measure;
