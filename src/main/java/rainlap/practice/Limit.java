@@ -1,0 +1,73 @@
+package rainlap.practice;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The kinds of limit a practice may set. Ids are permanent. */
+public enum Limit {
+    COURSE_LAP("course-lap", "course lap", "The upper sheet runs down over the lower one by at least this much."),
+    END_LAP("end-lap", "end lap", "Sheets of one course run past one another by at least this much."),
+    TAPE_FREE_LAP("tape-free-lap", "lap that needs no tape",
+            "A joint lapped by at least this much needs no tape; never means every joint is taped."),
+    TAPE_COVER("tape-cover", "tape each side of a joint", "A tape covers its joint by at least this much to each side."),
+    LAP_STAGGER("lap-stagger", "stagger of end laps", "End laps of successive courses stand at least this far apart."),
+    END_LAP_TO_OPENING("end-lap-to-opening", "end lap to opening",
+            "An end lap keeps at least this far from the corner of an opening."),
+    RETURN_HEAD("return-head", "return at the head", "The membrane turns into the opening at the head by at least this much."),
+    RETURN_JAMB("return-jamb", "return at the jambs", "The membrane turns into the opening at each jamb by at least this much."),
+    RETURN_SILL("return-sill", "return at the sill", "The membrane turns into the opening at the sill by at least this much."),
+    HEAD_UPSTAND("head-upstand", "head flashing upstand",
+            "The upstand of a head flashing runs up behind the membrane by at least this much."),
+    FLASHING_PAST_OPENING("flashing-past-opening", "flashing past opening",
+            "A flashing runs past each side of the opening by at least this much."),
+    CORNER_WRAP("corner-wrap", "wrap round a corner",
+            "The membrane runs on past a corner of the building by at least this much."),
+    EAVE_SHELTER("eave-shelter", "eave that replaces a head flashing", "x",
+            "The head flashing may be left out where the eave overhangs by this many times its height above the head.");
+
+    private final String id;
+    private final String plainName;
+    private final String unit;
+    private final String meaning;
+
+    Limit(String id, String plainName, String meaning) {
+        this(id, plainName, "mm", meaning);
+    }
+
+    Limit(String id, String plainName, String unit, String meaning) {
+        this.id = id;
+        this.plainName = plainName;
+        this.unit = unit;
+        this.meaning = meaning;
+    }
+
+    /** The name in data files and findings: lower case with hyphens. */
+    public String id() {
+        return id;
+    }
+
+    /** The name in a sentence: "course lap". */
+    public String plainName() {
+        return plainName;
+    }
+
+    /** {@code mm}, or {@code x} for a factor. */
+    public String unit() {
+        return unit;
+    }
+
+    /** One sentence on what is asked. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Whether the limit is a length in mm, not a factor. */
+    public boolean isLength() {
+        return unit.equals("mm");
+    }
+
+    /** The limit with this id. */
+    public static Optional<Limit> find(String id) {
+        return Arrays.stream(values()).filter(l -> l.id.equals(id)).findFirst();
+    }
+}
