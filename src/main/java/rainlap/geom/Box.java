@@ -1,0 +1,49 @@
+package rainlap.geom;
+
+/** An upright box on the grid; a box may be flat. */
+public record Box(long minX, long minY, long maxX, long maxY) {
+    public Box {
+        if (minX > maxX || minY > maxY) {
+            throw new IllegalArgumentException("box turned inside out: " + minX + " " + minY + " " + maxX + " " + maxY);
+        }
+    }
+
+    /** Lower left corner, width and height in millimetres, as files give a {@code rect}. */
+    public static Box ofMm(double x, double y, double width, double height) {
+        return new Box(Grid.of(x), Grid.of(y), Grid.of(x + width), Grid.of(y + height));
+    }
+
+    public long width() {
+        return maxX - minX;
+    }
+
+    public long height() {
+        return maxY - minY;
+    }
+
+    /** Whether the two share at least a point. */
+    public boolean meets(Box o) {
+        return minX <= o.maxX && o.minX <= maxX && minY <= o.maxY && o.minY <= maxY;
+    }
+
+    /** Whether the two share an area. */
+    public boolean overlaps(Box o) {
+        return minX < o.maxX && o.minX < maxX && minY < o.maxY && o.minY < maxY;
+    }
+
+    public boolean contains(Point p) {
+        return minX <= p.x() && p.x() <= maxX && minY <= p.y() && p.y() <= maxY;
+    }
+
+    public boolean contains(Box o) {
+        return minX <= o.minX && o.maxX <= maxX && minY <= o.minY && o.maxY <= maxY;
+    }
+
+    public Box grow(long by) {
+        return new Box(minX - by, minY - by, maxX + by, maxY + by);
+    }
+
+    public Box join(Box o) {
+        return new Box(Math.min(minX, o.minX), Math.min(minY, o.minY), Math.max(maxX, o.maxX), Math.max(maxY, o.maxY));
+    }
+}

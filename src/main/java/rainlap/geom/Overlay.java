@@ -1,0 +1,190 @@
+package rainlap.geom;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.PrecisionReducer;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+
+/**
+ * The one gate to JTS: overlays on the grid by {@code OverlayNG} with snap rounding, which is fully noded every time. JTS coordinates here are grid units, so
+ * its precision model has scale 1. Results of lower dimension (touching edges, points) are dropped: only areas come back, sorted
+ * by place so that equal input gives equal output.
+ */
+public final class Overlay {
+    private static final GeometryFactory JTS = new GeometryFactory(new PrecisionModel(1));
+
+    private Overlay() {}
+
+    public static List<Region> union(List<Region> regions) {
+        if (regions.size() < 2) {
+            return List.copyOf(regions);
+        }
+        return regions(UnaryUnionNG.union(polygons(regions), JTS.getPrecisionModel()));
+    }
+
+    public static List<Region> intersection(List<Region> a, List<Region> b) {
+        return overlay(a, b, OverlayNG.INTERSECTION);
+    }
+
+    public static List<Region> difference(List<Region> a, List<Region> b) {
+        return b.isEmpty() ? List.copyOf(a) : overlay(a, b, OverlayNG.DIFFERENCE);
+    }
+
+    private static List<Region> overlay(List<Region> a, List<Region> b, int op) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return List.of();
+        }
+        return regions(OverlayNG.overlay(single(a), single(b), op, JTS.getPrecisionModel()));
+    }
+
+    private static Geometry single(List<Region> regions) {
+        return regions.size() == 1 ? polygon(regions.get(0))
+                : UnaryUnionNG.union(polygons(regions), JTS.getPrecisionModel());
+    }
+
+    /** What remains when every edge moves inwards by a distance in grid units; corners stay sharp. */
+    public static List<Region> shrink(List<Region> regions, long by) {
+        return offset(single(regions), -by, BufferParameters.CAP_FLAT);
+    }
+
+    /** A run along a polyline, {@code width} grid units across it, flat ends, mitred bends. */
+    public static List<Region> run(List<Point> line, long width) {
+        Coordinate[] at = line.stream().map(Overlay::coordinate).toArray(Coordinate[]::new);
+        LineString path = JTS.createLineString(at);
+        return offset(path, width / 2.0, BufferParameters.CAP_FLAT);
+    }
+
+    /** A circle as the regular 64-gon inscribed in it (its sagitta on a 62 mm radius is 0.07 mm). */
+    public static Region circle(Point centre, long radius) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < 64; i++) {
+            double a = 2 * Math.PI * i / 64;
+            points.add(new Point(centre.x() + Math.round(radius * StrictMath.cos(a)),
+                    centre.y() + Math.round(radius * StrictMath.sin(a))));
+        }
+        return Region.of(points);
+    }
+
+    private static List<Region> offset(Geometry g, double by, int cap) {
+        BufferParameters how = new BufferParameters(1, cap, BufferParameters.JOIN_MITRE, 5);
+        return regions(PrecisionReducer.reducePrecision(BufferOp.bufferOp(g, by, how), JTS.getPrecisionModel()));
+    }
+
+    /** What is wrong with a region as a polygon (crosses itself, hole outside shell), or empty when it is sound. */
+    public static Optional<Flaw> flaw(List<Point> shell, List<List<Point>> holes) {
+        Polygon p = JTS.createPolygon(closed(shell), holes.stream().map(Overlay::closed).toArray(LinearRing[]::new));
+        TopologyValidationError error = new IsValidOp(p).getValidationError();
+        return Optional.ofNullable(error).map(e -> new Flaw(e.getMessage(),
+                new Point(Math.round(e.getCoordinate().x), Math.round(e.getCoordinate().y))));
+    }
+
+    /** A geometry error as data: what JTS says of it and where. */
+    public record Flaw(String what, Point where) {}
+
+    /**
+     * A POLYGON or MULTIPOLYGON in millimetres; each polygon as its shell and holes, unchecked.
+     *
+     * @throws IllegalArgumentException when the text is not such a geometry or leaves the grid's range
+     */
+    public static List<List<List<Point>>> parseWkt(String text) {
+        Geometry g;
+        try {
+            g = new WKTReader().read(text);
+        } catch (ParseException | IllegalArgumentException e) {
+            throw new IllegalArgumentException("not well-known text: " + e.getMessage(), e);
+        }
+        List<List<List<Point>>> out = new ArrayList<>();
+        for (int i = 0; i < g.getNumGeometries(); i++) {
+            if (!(g.getGeometryN(i) instanceof Polygon p) || p.isEmpty()) {
+                throw new IllegalArgumentException("a POLYGON or MULTIPOLYGON is needed, this is " + g.getGeometryType());
+            }
+            List<List<Point>> rings = new ArrayList<>();
+            rings.add(pointsMm(p.getExteriorRing()));
+            for (int h = 0; h < p.getNumInteriorRing(); h++) {
+                rings.add(pointsMm(p.getInteriorRingN(h)));
+            }
+            out.add(List.copyOf(rings));
+        }
+        return out;
+    }
+
+    private static List<Point> pointsMm(LinearRing ring) {
+        List<Point> out = new ArrayList<>();
+        for (Coordinate c : ring.getCoordinates()) {
+            if (!Grid.holds(c.x) || !Grid.holds(c.y)) {
+                throw new IllegalArgumentException("a coordinate lies more than 10 km away");
+            }
+            out.add(Point.ofMm(c.x, c.y));
+        }
+        return out;
+    }
+
+    private static List<Geometry> polygons(List<Region> regions) {
+        return regions.stream().map(r -> (Geometry) polygon(r)).toList();
+    }
+
+    private static Polygon polygon(Region r) {
+        return JTS.createPolygon(closed(r.shell().points()),
+                r.holes().stream().map(h -> closed(h.points())).toArray(LinearRing[]::new));
+    }
+
+    private static LinearRing closed(List<Point> points) {
+        List<Coordinate> out = new ArrayList<>(points.stream().map(Overlay::coordinate).toList());
+        if (!out.get(0).equals2D(out.get(out.size() - 1)) || out.size() < 4) {
+            out.add(out.get(0).copy());
+        }
+        return JTS.createLinearRing(out.toArray(Coordinate[]::new));
+    }
+
+    private static Coordinate coordinate(Point p) {
+        return new Coordinate(p.x(), p.y());
+    }
+
+    private static List<Region> regions(Geometry g) {
+        List<Region> out = new ArrayList<>();
+        for (int i = 0; i < g.getNumGeometries(); i++) {
+            if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+                region(p).ifPresent(out::add);
+            }
+        }
+        out.sort(Comparator.comparing((Region r) -> r.box().minX()).thenComparing(r -> r.box().minY())
+                .thenComparing(Wkt::of));
+        return List.copyOf(out);
+    }
+
+    private static Optional<Region> region(Polygon p) {
+        try {
+            List<Ring> holes = new ArrayList<>();
+            for (int i = 0; i < p.getNumInteriorRing(); i++) {
+                holes.add(Ring.of(points(p.getInteriorRingN(i))));
+            }
+            return Optional.of(new Region(Ring.of(points(p.getExteriorRing())), holes));
+        } catch (IllegalArgumentException collapsed) {
+            return Optional.empty(); // a sliver whose points fell into one line on the grid has no area
+        }
+    }
+
+    private static List<Point> points(LinearRing ring) {
+        List<Point> out = new ArrayList<>();
+        for (Coordinate c : ring.getCoordinates()) {
+            out.add(new Point(Math.round(c.x), Math.round(c.y)));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,116 @@
+package rainlap.stack;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.geom.Box;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.wall.Piece;
+import rainlap.wall.Surface;
+
+/** What one piece covers on one surface, in one connected region. Built by {@link Folding}. */
+public final class Face {
+    private final int number;
+    private final Piece piece;
+    private final Surface surface;
+    private final Region region;
+    private final List<Segment> folds = new ArrayList<>();
+    private final List<Link> links = new ArrayList<>();
+    private List<Segment> free;
+
+    /** The face of the same piece beyond a fold, and how its places look when it is laid flat onto this surface. */
+    record Link(Face beyond, java.util.function.UnaryOperator<rainlap.geom.Point> flat) {}
+
+    Face(int number, Piece piece, Surface surface, Region region) {
+        this.number = number;
+        this.piece = piece;
+        this.surface = surface;
+        this.region = region;
+    }
+
+    /** The piece's number in laying order, from 0. */
+    public int number() {
+        return number;
+    }
+
+    public Piece piece() {
+        return piece;
+    }
+
+    public Surface surface() {
+        return surface;
+    }
+
+    public Region region() {
+        return region;
+    }
+
+    public Box box() {
+        return region.box();
+    }
+
+    void fold(Segment along, Link link) {
+        folds.add(along);
+        links.add(link);
+        free = null;
+    }
+
+    /** The stretches along which the piece goes on over a fold. */
+    public List<Segment> folds() {
+        return List.copyOf(folds);
+    }
+
+    /** The region's edges without the folds, interior on the left. */
+    public List<Segment> freeEdges() {
+        if (free == null) {
+            free = folds.isEmpty() ? region.edges() : withoutFolds();
+        }
+        return free;
+    }
+
+    private List<Segment> withoutFolds() {
+        List<Segment> out = new ArrayList<>();
+        for (Segment e : region.edges()) {
+            EdgeFrame frame = EdgeFrame.of(e);
+            Intervals left = Intervals.of(0, frame.length());
+            for (Segment f : folds) {
+                left = left.minus(Folding.shared(frame, f));
+            }
+            for (int i = 0; i < left.count(); i++) {
+                out.add(new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** Where the piece lies on both sides of an edge's line, within from..to. */
+    public Intervals across(EdgeFrame e, double from, double to) {
+        Intervals left = e.inside(region, e.side(), from, to);
+        return left.isEmpty() ? left : left.intersect(e.inside(region, -e.side(), from, to));
+    }
+
+    /** Adds what ends this piece to the left of an edge, over one fold if need be. */
+    public void addEnds(Profile.Hits hits) {
+        freeEdges().forEach(hits::add);
+        for (Link link : links) {
+            for (Segment e : link.beyond().freeEdges()) {
+                hits.add(new Segment(link.flat().apply(e.a()), link.flat().apply(e.b())));
+            }
+        }
+    }
+
+    /** How far this piece runs on to the left of an edge that crosses it, at each place of from..to. */
+    public Profile runsOn(EdgeFrame e, double from, double to) {
+        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        addEnds(hits);
+        return hits.nearest();
+    }
+
+    @Override
+    public String toString() {
+        return piece.id() + " on " + surface.name();
+    }
+}

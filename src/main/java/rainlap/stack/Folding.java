@@ -1,0 +1,126 @@
+package rainlap.stack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import rainlap.geom.Box;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Overlay;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.wall.Cut;
+import rainlap.wall.Opening;
+import rainlap.wall.Piece;
+import rainlap.wall.Shape;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/** Turns the drawn shapes of a piece into faces; see the package description. */
+final class Folding {
+    private final Openings openings;
+
+    Folding(Openings openings) {
+        this.openings = openings;
+    }
+
+    List<Face> facesOf(int number, Piece piece) {
+        List<Face> faces = new ArrayList<>();
+        for (Shape shape : piece.shapes()) {
+            if (shape.on().isWall() && piece.material().kind().folds()) {
+                foldedFaces(number, piece, shape, faces);
+            } else {
+                shape.regions().forEach(r -> faces.add(new Face(number, piece, shape.on(), r)));
+            }
+        }
+        if (faces.size() > 1) {
+            joinAtFolds(faces);
+        }
+        return faces;
+    }
+
+    private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
+        List<Region> left = shape.regions();
+        for (Opening o : openings.meeting(shape.box())) {
+            if (!left.stream().anyMatch(r -> r.box().overlaps(o.rect()))) {
+                continue;
+            }
+            for (Side side : Flap.SIDES) {
+                for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
+                    faces.add(new Face(number, piece, new Surface(o.id(), side), mapped(flap, p -> o.toSurface(side, p))));
+                }
+            }
+            left = Overlay.difference(left, List.of(Region.of(o.rect())));
+        }
+        left.forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
+    }
+
+    private static Optional<Cut> cutAt(Piece piece, Opening o) {
+        return piece.cuts().stream().filter(c -> c.opening().equals(o.id())).findFirst();
+    }
+
+    private static Region mapped(Region r, UnaryOperator<Point> to) {
+        return new Region(mapped(r.shell(), to), r.holes().stream().map(h -> mapped(h, to)).toList());
+    }
+
+    private static rainlap.geom.Ring mapped(rainlap.geom.Ring ring, UnaryOperator<Point> to) {
+        return rainlap.geom.Ring.of(ring.points().stream().map(to).toList());
+    }
+
+    private void joinAtFolds(List<Face> faces) {
+        for (int i = 0; i < faces.size(); i++) {
+            for (int j = 0; j < faces.size(); j++) {
+                if (i != j) {
+                    joinOver(faces.get(i), faces.get(j));
+                }
+            }
+        }
+    }
+
+    /** Marks on face a the stretches along which face b takes over. */
+    private void joinOver(Face a, Face b) {
+        Hinge.between(a.surface(), b.surface(), openings).ifPresent(hinge -> {
+            List<Segment> mine = edgesOn(hinge.line(), a.region().edges());
+            if (mine.isEmpty()) {
+                return;
+            }
+            for (Segment e : b.region().edges()) {
+                Segment flat = new Segment(hinge.flat().apply(e.a()), hinge.flat().apply(e.b()));
+                for (Segment m : mine) {
+                    common(m, flat).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
+                }
+            }
+        });
+    }
+
+    private static List<Segment> edgesOn(Segment line, List<Segment> edges) {
+        EdgeFrame frame = EdgeFrame.of(line);
+        return edges.stream().filter(e -> frame.t(e.a().x(), e.a().y()) == 0 && frame.t(e.b().x(), e.b().y()) == 0).toList();
+    }
+
+    private static Optional<Segment> common(Segment a, Segment b) {
+        EdgeFrame frame = EdgeFrame.of(a);
+        Intervals both = shared(frame, b);
+        return both.isEmpty() ? Optional.empty()
+                : Optional.of(new Segment(frame.at(both.from(0)), frame.at(both.to(0))));
+    }
+
+    /** The part of a frame's edge that a segment lying on its line covers. */
+    static Intervals shared(EdgeFrame frame, Segment b) {
+        if (frame.t(b.a().x(), b.a().y()) != 0 || frame.t(b.b().x(), b.b().y()) != 0) {
+            return Intervals.NONE;
+        }
+        double s0 = frame.s(b.a().x(), b.a().y()), s1 = frame.s(b.b().x(), b.b().y());
+        double from = Math.max(0, Math.min(s0, s1)), to = Math.min(frame.length(), Math.max(s0, s1));
+        return to > from ? Intervals.of(from, to) : Intervals.NONE;
+    }
+
+    /** Finds openings by box. */
+    interface Openings {
+        List<Opening> meeting(Box box);
+
+        Opening named(String id);
+    }
+}

@@ -1,0 +1,42 @@
+package rainlap.stack;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import rainlap.geom.Point;
+import rainlap.geom.Segment;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * The line two surfaces share, seen from the first of them.
+ *
+ * @param line on the first surface
+ * @param flat where a place of the second surface lies when it is folded flat onto the first
+ */
+record Hinge(Segment line, UnaryOperator<Point> flat) {
+
+    static Optional<Hinge> between(Surface here, Surface there, Folding.Openings openings) {
+        if (here.isWall() == there.isWall()) {
+            return here.isWall() || !here.opening().equals(there.opening()) ? Optional.empty()
+                    : acrossCorner(openings.named(here.opening()), here.side(), there.side());
+        }
+        Opening o = openings.named(here.isWall() ? there.opening() : here.opening());
+        Side side = here.isWall() ? there.side() : here.side();
+        Segment alongFront = new Segment(new Point(0, 0), new Point(o.along(side), 0));
+        return Optional.of(here.isWall() ? new Hinge(o.edge(side), p -> o.toWall(side, p))
+                : new Hinge(alongFront, p -> o.toSurface(side, p)));
+    }
+
+    /** A sill or head against a jamb, or the reverse: both run v inwards, so only u changes. */
+    private static Optional<Hinge> acrossCorner(Opening o, Side here, Side there) {
+        if (here.isJamb() == there.isJamb() || here == there) {
+            return Optional.empty();
+        }
+        boolean hereAtStart = here.isJamb() ? there == Side.SILL : there == Side.LEFT;
+        boolean thereAtStart = there.isJamb() ? here == Side.SILL : here == Side.LEFT;
+        long at = hereAtStart ? 0 : o.along(here), from = thereAtStart ? 0 : o.along(there);
+        return Optional.of(new Hinge(new Segment(new Point(at, 0), new Point(at, o.reveal())),
+                p -> new Point(at + (hereAtStart ? -1 : 1) * Math.abs(p.x() - from), p.y())));
+    }
+}

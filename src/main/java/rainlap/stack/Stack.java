@@ -1,0 +1,119 @@
+package rainlap.stack;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
+import rainlap.wall.Elevation;
+import rainlap.wall.LayingOrder;
+import rainlap.wall.Opening;
+import rainlap.wall.Piece;
+import rainlap.wall.Stage;
+import rainlap.wall.Surface;
+
+/** All faces of an elevation at a stage, by surface, and who lies outside whom. */
+public final class Stack {
+    private final Elevation elevation;
+    private final Stage stage;
+    private final LayingOrder order;
+    private final Map<Surface, Layer> surfaces = new TreeMap<>();
+
+    private record Layer(List<Face> faces, BoxTree tree) {}
+
+    private Stack(Elevation elevation, Stage stage) {
+        this.elevation = elevation;
+        this.stage = stage;
+        this.order = new LayingOrder(elevation.pieces());
+    }
+
+    public static Stack of(Elevation elevation, Stage stage) {
+        Stack stack = new Stack(elevation, stage);
+        Folding folding = new Folding(new OpeningIndex(elevation.openings()));
+        Map<Surface, List<Face>> bySurface = new HashMap<>();
+        for (int i = 0; i < elevation.pieces().size(); i++) {
+            Piece p = elevation.pieces().get(i);
+            if (stage.sees(p.material().layer())) {
+                folding.facesOf(i, p).forEach(f -> bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>()).add(f));
+            }
+        }
+        bySurface.forEach((s, faces) -> stack.surfaces.put(s,
+                new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()))));
+        return stack;
+    }
+
+    public Elevation elevation() {
+        return elevation;
+    }
+
+    public Stage stage() {
+        return stage;
+    }
+
+    /** The surfaces that carry anything, in order. */
+    public List<Surface> surfaces() {
+        return List.copyOf(surfaces.keySet());
+    }
+
+    /** The faces on a surface, in laying order. */
+    public List<Face> on(Surface surface) {
+        Layer l = surfaces.get(surface);
+        return l == null ? List.of() : l.faces();
+    }
+
+    /** Hands over every face on a surface whose box shares at least a point with a box, in no particular order. */
+    public void meeting(Surface surface, Box box, Consumer<Face> each) {
+        Layer l = surfaces.get(surface);
+        if (l != null) {
+            l.tree().query(box, i -> each.accept(l.faces().get(i)));
+        }
+    }
+
+    /** The same in laying order. */
+    public List<Face> meeting(Surface surface, Box box) {
+        List<Face> out = new ArrayList<>();
+        meeting(surface, box, out::add);
+        out.sort(java.util.Comparator.comparingInt(Face::number).thenComparing(f -> f.box().minX())
+                .thenComparing(f -> f.box().minY()));
+        return Collections.unmodifiableList(out);
+    }
+
+    /** Whether face a lies outside face b where they overlap. */
+    public boolean isOutside(Face a, Face b) {
+        return order.isOutside(a.number(), b.number());
+    }
+
+    public LayingOrder order() {
+        return order;
+    }
+
+    /** Openings found by box or id. */
+    private static final class OpeningIndex implements Folding.Openings {
+        private final List<Opening> all;
+        private final BoxTree tree;
+        private final Map<String, Opening> byId = new HashMap<>();
+
+        OpeningIndex(List<Opening> all) {
+            this.all = all;
+            this.tree = new BoxTree(all.stream().map(Opening::rect).toList());
+            all.forEach(o -> byId.put(o.id(), o));
+        }
+
+        @Override
+        public List<Opening> meeting(Box box) {
+            List<Integer> found = new ArrayList<>();
+            tree.query(box, found::add);
+            Collections.sort(found);
+            return found.stream().map(all::get).filter(o -> o.rect().overlaps(box)).toList();
+        }
+
+        @Override
+        public Opening named(String id) {
+            return byId.get(id);
+        }
+    }
+}

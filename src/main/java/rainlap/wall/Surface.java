@@ -1,0 +1,32 @@
+package rainlap.wall;
+
+import java.util.Comparator;
+
+/**
+ * A flat surface pieces lie on: the wall itself, or one side of an opening's reveal.
+ *
+ * @param opening the opening's id, empty for the wall
+ */
+public record Surface(String opening, Side side) implements Comparable<Surface> {
+    public static final Surface WALL = new Surface("", Side.WALL);
+
+    public Surface {
+        if ((side == Side.WALL) != opening.isEmpty()) {
+            throw new IllegalArgumentException("the wall has no opening, a reveal has one");
+        }
+    }
+
+    public boolean isWall() {
+        return side == Side.WALL;
+    }
+
+    /** As files write it: {@code wall}, {@code W1.sill}. */
+    public String name() {
+        return isWall() ? side.word() : opening + "." + side.word();
+    }
+
+    @Override
+    public int compareTo(Surface o) {
+        return Comparator.comparing(Surface::opening).thenComparing(Surface::side).compare(this, o);
+    }
+}
