@@ -1,0 +1,30 @@
+package rainlap.paper;
+
+import java.util.Optional;
+
+/** A circle, filled, edged or both; radius in millimetres to the middle of its line. */
+public record Disc(PaperPoint centre, double radius, Optional<Fill> fill, Optional<Edge> edge) implements Mark {
+
+    public Disc {
+        if (!(radius > 0)) {
+            throw new IllegalArgumentException("a circle needs a radius above 0, not " + radius);
+        }
+    }
+
+    public static Disc filled(PaperPoint centre, double radius, Tone tone) {
+        return new Disc(centre, radius, Optional.of(Fill.of(tone)), Optional.empty());
+    }
+
+    public static Disc ring(PaperPoint centre, double radius, Edge edge) {
+        return new Disc(centre, radius, Optional.empty(), Optional.of(edge));
+    }
+
+    public static Disc of(PaperPoint centre, double radius, Tone fill, Edge edge) {
+        return new Disc(centre, radius, Optional.of(Fill.of(fill)), Optional.of(edge));
+    }
+
+    @Override
+    public PaperBox box() {
+        return PaperBox.around(centre, 2 * radius, 2 * radius);
+    }
+}

@@ -1,0 +1,62 @@
+package rainlap.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Marks that belong together, with what a page needs to find and name them.
+ *
+ * @param id unique on the sheet, or empty
+ * @param classes style classes, in order
+ * @param title plain text shown on hover and read aloud
+ * @param data further attributes, written as {@code data-key}, in order
+ */
+public record Group(Optional<String> id, List<String> classes, Optional<String> title, List<Datum> data,
+        List<Mark> marks) implements Mark {
+
+    /** One {@code data-} attribute: key of lower-case letters, digits and hyphens. */
+    public record Datum(String key, String value) {
+
+        public Datum {
+            if (!key.matches("[a-z][a-z0-9-]*")) {
+                throw new IllegalArgumentException("a data key has lower-case letters, digits, hyphens, not " + key);
+            }
+        }
+    }
+
+    public Group {
+        classes = List.copyOf(classes);
+        data = List.copyOf(data);
+        marks = List.copyOf(marks);
+    }
+
+    public static Group of(List<Mark> marks) {
+        return new Group(Optional.empty(), List.of(), Optional.empty(), List.of(), marks);
+    }
+
+    public static Group of(String id, List<? extends Mark> marks) {
+        return new Group(Optional.of(id), List.of(), Optional.empty(), List.of(), List.copyOf(marks));
+    }
+
+    public Group withClass(String name) {
+        List<String> more = new ArrayList<>(classes);
+        more.add(name);
+        return new Group(id, more, title, data, marks);
+    }
+
+    public Group withTitle(String text) {
+        return new Group(id, classes, Optional.of(text), data, marks);
+    }
+
+    public Group withData(String key, String value) {
+        List<Datum> more = new ArrayList<>(data);
+        more.add(new Datum(key, value));
+        return new Group(id, classes, title, more, marks);
+    }
+
+    @Override
+    public PaperBox box() {
+        return marks.stream().map(Mark::box).reduce(PaperBox::with).orElse(new PaperBox(0, 0, 0, 0));
+    }
+}

@@ -1,0 +1,8 @@
+package rainlap.paper;
+
+/** Something drawn on a sheet. Later marks cover earlier ones. */
+public sealed interface Mark permits Polyline, Strokes, Area, Disc, Text, Halo, Group, Clip {
+
+    /** The box of the mark's geometry, without the width of its line; a clip has the box of what it lets through. */
+    PaperBox box();
+}

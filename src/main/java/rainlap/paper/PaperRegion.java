@@ -1,0 +1,61 @@
+package rainlap.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An area on the sheet, bounded by closed rings under the even-odd rule: a ring inside another is a hole. The last
+ * point of a ring is not repeated.
+ */
+public record PaperRegion(List<List<PaperPoint>> rings) {
+
+    public PaperRegion {
+        List<List<PaperPoint>> copies = new ArrayList<>();
+        for (List<PaperPoint> ring : rings) {
+            List<PaperPoint> points = new ArrayList<>(ring);
+            if (points.size() > 1 && points.get(0).equals(points.get(points.size() - 1))) {
+                points.remove(points.size() - 1);
+            }
+            if (points.size() < 3) {
+                throw new IllegalArgumentException("a ring needs three points, not " + points.size());
+            }
+            copies.add(List.copyOf(points));
+        }
+        if (copies.isEmpty()) {
+            throw new IllegalArgumentException("a region needs a ring");
+        }
+        rings = List.copyOf(copies);
+    }
+
+    public static PaperRegion of(List<PaperPoint> ring) {
+        return new PaperRegion(List.of(ring));
+    }
+
+    public static PaperRegion of(PaperPoint... ring) {
+        return of(List.of(ring));
+    }
+
+    public static PaperRegion of(PaperBox box) {
+        return of(box.corners());
+    }
+
+    public PaperBox box() {
+        return rings.stream().map(PaperBox::of).reduce(PaperBox::with).orElseThrow();
+    }
+
+    /** True when the point is inside by the even-odd rule. */
+    public boolean holds(PaperPoint p) {
+        boolean inside = false;
+        for (List<PaperPoint> ring : rings) {
+            PaperPoint a = ring.get(ring.size() - 1);
+            for (PaperPoint b : ring) {
+                if (a.y() > p.y() != b.y() > p.y()
+                        && p.x() < a.x() + (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y())) {
+                    inside = !inside;
+                }
+                a = b;
+            }
+        }
+        return inside;
+    }
+}

@@ -1,0 +1,36 @@
+package rainlap.paper;
+
+import java.util.List;
+
+/** An open line through two or more points. */
+public record Polyline(List<PaperPoint> points, Edge edge) implements Mark {
+
+    public Polyline {
+        points = List.copyOf(points);
+        if (points.size() < 2) {
+            throw new IllegalArgumentException("a line needs two points, not " + points.size());
+        }
+    }
+
+    public static Polyline of(Edge edge, PaperPoint... points) {
+        return new Polyline(List.of(points), edge);
+    }
+
+    public static Polyline line(double x1, double y1, double x2, double y2, Edge edge) {
+        return of(edge, new PaperPoint(x1, y1), new PaperPoint(x2, y2));
+    }
+
+    @Override
+    public PaperBox box() {
+        return PaperBox.of(points);
+    }
+
+    /** Length along the line in millimetres. */
+    public double length() {
+        double sum = 0;
+        for (int i = 1; i < points.size(); i++) {
+            sum += points.get(i - 1).distance(points.get(i));
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,37 @@
+package rainlap.paper;
+
+/** Sizes of sheet in use, with the drawing space inside the frame of ISO 5457: 20 mm on the left, 10 mm elsewhere. */
+public enum SheetSize {
+    A3(420, 297), A4(210, 297);
+
+    private static final double FILING_MARGIN = 20;
+    private static final double MARGIN = 10;
+
+    private final double width;
+    private final double height;
+
+    SheetSize(double width, double height) {
+        this.width = width;
+        this.height = height;
+    }
+
+    /** Width in millimetres: A3 lies, A4 stands. */
+    public double width() {
+        return width;
+    }
+
+    /** Height in millimetres. */
+    public double height() {
+        return height;
+    }
+
+    /** The whole trimmed sheet. */
+    public PaperBox sheet() {
+        return new PaperBox(0, 0, width, height);
+    }
+
+    /** The middle of the frame's line; drawing goes inside. */
+    public PaperBox frame() {
+        return new PaperBox(FILING_MARGIN, MARGIN, width - MARGIN, height - MARGIN);
+    }
+}

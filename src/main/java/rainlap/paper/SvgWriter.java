@@ -1,0 +1,73 @@
+package rainlap.paper;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/**
+ * Writes a sheet as SVG 1.1 in a stream: one unit is one printed millimetre, the fonts used are embedded, nothing is
+ * fetched from elsewhere. Same sheet, same bytes.
+ */
+public final class SvgWriter {
+
+    private static final String SVG = "http://www.w3.org/2000/svg";
+
+    private SvgWriter() {
+    }
+
+    /** Writes the sheet in UTF-8; the stream stays open. */
+    public static void write(Sheet sheet, OutputStream out) throws IOException {
+        Writer buffered = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+        write(sheet, buffered);
+        buffered.flush();
+    }
+
+    /** Writes the sheet as characters; declare it as UTF-8 where it is stored. */
+    public static void write(Sheet sheet, Writer out) throws IOException {
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
+            xml.writeStartDocument("UTF-8", "1.0");
+            xml.writeCharacters("\n");
+            writeRoot(sheet, xml);
+            new SvgMarks(xml).writeAll(sheet.marks());
+            xml.writeEndElement();
+            xml.writeCharacters("\n");
+            xml.writeEndDocument();
+            xml.flush();
+        } catch (XMLStreamException e) {
+            throw e.getNestedException() instanceof IOException io ? io : new IOException(e.getMessage(), e);
+        }
+    }
+
+    private static void writeRoot(Sheet sheet, XMLStreamWriter xml) throws XMLStreamException {
+        String width = PaperNumber.of(sheet.size().width());
+        String height = PaperNumber.of(sheet.size().height());
+        xml.writeStartElement("svg");
+        xml.writeDefaultNamespace(SVG);
+        xml.writeAttribute("width", width + "mm");
+        xml.writeAttribute("height", height + "mm");
+        xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
+        xml.writeAttribute("font-family", "'" + Typeface.FAMILY + "',sans-serif");
+        xml.writeAttribute("lang", sheet.language());
+        xml.writeCharacters("\n");
+        xml.writeStartElement("title");
+        xml.writeCharacters(PrintableText.of(sheet.title()));
+        xml.writeEndElement();
+        xml.writeCharacters("\n");
+        xml.writeStartElement("style");
+        xml.writeCharacters(EmbeddedFonts.css(sheet.marks()));
+        xml.writeEndElement();
+        xml.writeCharacters("\n");
+        xml.writeEmptyElement("rect");
+        xml.writeAttribute("width", width);
+        xml.writeAttribute("height", height);
+        xml.writeAttribute("fill", "#fff");
+        xml.writeCharacters("\n");
+    }
+}
