@@ -1,0 +1,150 @@
+package rainlap.practice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import rainlap.source.Known;
+
+/** Every shipped limit walks back to the row it was taken from, and says no more than that row. */
+class PublishedValuesTest {
+    /** practice/limit, value, row or how it is known; written off the page by hand, complete. */
+    private static final String SHIPPED = """
+            common/course-lap 150 1.14
+            common/end-lap 150 1.10,1.14,1.19
+            common/tape-free-lap never common
+            common/tape-cover 25 common
+            common/lap-stagger 150 common
+            common/end-lap-to-opening 150 common
+            common/return-head 50 common
+            common/return-jamb 50 common
+            common/return-sill 50 common
+            common/head-upstand 50 4.1,4.19
+            common/flashing-past-opening 150 4.9,4.11,4.19
+            common/corner-wrap 300 2.5
+            common/eave-shelter 4 4.7,4.8
+            au-abcb-2022/course-lap 150 1.14
+            au-abcb-2022/end-lap 150 1.14
+            au-abcb-2022/tape-free-lap 150 1.14
+            au-abcb-2022/flashing-past-opening 110 4.9
+            au-abcb-2022/eave-shelter 3 4.8
+            ca-obc/course-lap 100 1.7
+            ca-obc/end-lap 100 1.7
+            ca-obc/head-upstand 50 4.1
+            ca-obc/eave-shelter 4 4.7
+            nz-metal-cop/course-lap 75 1.18
+            nz-metal-cop/end-lap 150 1.19
+            uk-nhbc-2021/course-lap 100 1.9
+            uk-nhbc-2021/end-lap 150 1.10
+            us-irc-2015/course-lap 51 1.1
+            us-irc-2015/end-lap 152 1.2
+            """;
+
+    private static Stream<LimitValue> shipped() {
+        return Practices.all().stream().flatMap(p -> p.ownValues().stream());
+    }
+
+    private static String name(LimitValue value) {
+        return value.spokenBy() + "/" + value.limit().id();
+    }
+
+    private static List<PublishedRow> rows(LimitValue value) {
+        return Arrays.stream(value.source().row().split(", ")).flatMap(row -> {
+            List<PublishedRow> found = PublishedRow.of(row);
+            assertFalse(found.isEmpty(), () -> name(value) + " names row " + row + ", which is not in published-rows.txt");
+            return found.stream();
+        }).toList();
+    }
+
+    @Test
+    void exactlyTheseValuesShip() {
+        Map<String, String> actual = new TreeMap<>();
+        shipped().forEach(v -> actual.put(name(v), v.number() + " "
+                + (v.source().known() == Known.COMMON_PRACTICE ? "common" : v.source().row().replace(", ", ","))));
+        Map<String, String> expected = new TreeMap<>();
+        SHIPPED.lines().map(String::strip).forEach(line -> expected.put(line.split(" ", 2)[0], line.split(" ", 2)[1]));
+        assertEquals(expected, actual);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aPublishedValueIsTheFigureOfItsRow() {
+        return shipped().filter(v -> v.source().known() == Known.PUBLISHED)
+                .map(v -> DynamicTest.dynamicTest(name(v), () -> assertTrue(
+                        rows(v).stream().anyMatch(row -> saysTheSame(row, v)), () -> v + " is not what is printed: " + rows(v))));
+    }
+
+    private static boolean saysTheSame(PublishedRow row, LimitValue value) {
+        String titled = (value.source().document() + " " + value.source().edition()).strip();
+        return row.figure() == value.value()
+                && row.unit().equals(value.limit().unit())
+                && row.document().equals(titled)
+                && value.source().clause().contains(row.clause())
+                && row.known().equals(value.source().known().text());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aDerivedLengthOfCommonIsAFigureOfOneOfItsRows() {
+        return shipped().filter(v -> v.source().known() == Known.DERIVED && v.limit().isLength())
+                .map(v -> DynamicTest.dynamicTest(name(v), () -> {
+                    assertEquals(Practices.COMMON, v.spokenBy());
+                    assertTrue(rows(v).stream().anyMatch(row -> row.figure() == v.value()), () -> v + " is in none of " + rows(v));
+                }));
+    }
+
+    @Test
+    void nothingFromMemoryIsALimit() {
+        assertTrue(shipped().noneMatch(v -> v.source().known() == Known.FROM_MEMORY));
+    }
+
+    @Test
+    void inchesArePrintedInWholeMillimetres() {
+        for (String row : List.of("1.1", "1.2")) {
+            double inches = figure(row, "in");
+            assertEquals(figure(row, "mm"), Math.round(inches * 25.4), "row " + row);
+        }
+    }
+
+    @Test
+    void theCanadianEaveFactorIsTheInverseOfTheQuarterPrinted() {
+        LimitValue factor = Practices.find("ca-obc").orElseThrow().get(Limit.EAVE_SHELTER);
+        assertEquals(1 / figure("4.7", "share"), factor.value());
+        assertTrue(factor.isMetBy(4.0), "flashing is needed only above a quarter");
+        assertFalse(factor.isMetBy(3.99));
+    }
+
+    @Test
+    void theAustralianEaveMustBeWiderThanThreeTimes() {
+        LimitValue factor = Practices.find("au-abcb-2022").orElseThrow().get(Limit.EAVE_SHELTER);
+        assertFalse(factor.isMetBy(3.0));
+        assertTrue(factor.isMetBy(3.01));
+        assertEquals("over 3 x", factor.text());
+    }
+
+    @Test
+    void onlyTheAustralianLapsMayBeTapedInstead() {
+        List<String> orTaped = shipped().filter(LimitValue::orTaped).map(PublishedValuesTest::name).toList();
+        assertEquals(List.of("au-abcb-2022/course-lap", "au-abcb-2022/end-lap"), orTaped);
+    }
+
+    @Test
+    void commonIsNowhereLaxerButForTheAmericanEndLap() {
+        for (Practice practice : Practices.all()) {
+            for (LimitValue value : practice.ownValues()) {
+                boolean knownExcess = name(value).equals("us-irc-2015/end-lap");
+                assertEquals(knownExcess, Practices.common().get(value.limit()).value() < value.value(), name(value));
+            }
+        }
+    }
+
+    private static double figure(String row, String unit) {
+        return PublishedRow.of(row).stream().filter(r -> r.unit().equals(unit)).findFirst().orElseThrow().figure();
+    }
+}
