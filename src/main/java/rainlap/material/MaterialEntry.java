@@ -90,6 +90,9 @@ record MaterialEntry(
                 default -> throw wrong("bond", bond.toString());
             };
         }
+        if (!bond.isArray()) {
+            throw wrong("bond", bond.toString());
+        }
         List<Edge> edges = new ArrayList<>();
         for (JsonNode edge : bond) {
             edges.add(Edge.find(edge.asText()).orElseThrow(() -> wrong("bond", bond.toString())));

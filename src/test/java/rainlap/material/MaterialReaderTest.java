@@ -79,6 +79,7 @@ class MaterialReaderTest {
         refused("bond", "'from'", "'bond':'stuck','from'");
         refused("bond", "'from'", "'bond':['middle'],'from'");
         refused("bond", "'from'", "'bond':[],'from'");
+        refused("bond", "'from'", "'bond':{'edge':'top'},'from'");
         refused("end_dams", "'from'", "'end_dams':'some','from'");
         refused("service_c", "'from':{", "'service_c':[1],'from':{'service_c':'from memory',");
         refused("page", "'common practice (no source)'", "{'document':'Invented','known':'published','row':'0.1','page':'3'}");
