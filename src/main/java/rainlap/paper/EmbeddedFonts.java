@@ -16,9 +16,9 @@ final class EmbeddedFonts {
         Map<Weight, TreeSet<Integer>> used = new EnumMap<>(Weight.class);
         collect(marks, used);
         StringBuilder css = new StringBuilder();
-        used.forEach((weight, characters) -> css.append("@font-face{font-family:'").append(Typeface.FAMILY)
+        used.forEach((weight, characters) -> css.append("@font-face{font-family:'").append(Typeface.EMBEDDED_FAMILY)
                 .append("';font-weight:").append(weight.css()).append(";src:url(data:font/ttf;base64,")
-                .append(Base64.getEncoder().encodeToString(Typeface.file(weight)))
+                .append(Base64.getEncoder().encodeToString(FontSubset.of(Typeface.font(weight), characters)))
                 .append(") format('truetype')}\n"));
         return css.append("text{font-kerning:none}").toString();
     }

@@ -10,6 +10,9 @@ import java.util.List;
  */
 public final class Frame {
 
+    /** Id of the frame's group. */
+    public static final String ID = "sheet-frame";
+
     private static final double FIELD = 50;
     private static final double STRIP = 5;
     private static final double CENTRING_INSIDE = 5;
@@ -20,7 +23,7 @@ public final class Frame {
     private Frame() {
     }
 
-    /** Everything of the frame as one group with the id {@code sheet-frame}. */
+    /** Everything of the frame as one group with the id {@link #ID}. */
     public static Group of(SheetSize size) {
         List<Mark> marks = new ArrayList<>();
         PaperBox frame = size.frame();
@@ -29,7 +32,7 @@ public final class Frame {
         addTrimming(size, marks);
         addCentring(size, marks);
         addGrid(size, marks);
-        return Group.of("sheet-frame", marks);
+        return Group.of(ID, marks);
     }
 
     private static void addTrimming(SheetSize size, List<Mark> marks) {

@@ -53,7 +53,7 @@ public final class SvgWriter {
         xml.writeAttribute("width", width + "mm");
         xml.writeAttribute("height", height + "mm");
         xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
-        xml.writeAttribute("font-family", "'" + Typeface.FAMILY + "',sans-serif");
+        xml.writeAttribute("font-family", Typeface.FAMILIES);
         xml.writeAttribute("lang", sheet.language());
         xml.writeCharacters("\n");
         xml.writeStartElement("title");

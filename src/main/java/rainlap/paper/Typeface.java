@@ -9,8 +9,12 @@ import java.util.Map;
 /** The typeface that ships: Barlow Semi Condensed, SIL Open Font License 1.1, one TrueType file for each weight. */
 final class Typeface {
 
+    /** Our name for the embedded subset: a machine's own copy of the family is never mixed in. */
+    static final String EMBEDDED_FAMILY = "Rainlap Sheet";
     /** Name of the family as the fonts themselves give it. */
     static final String FAMILY = "Barlow Semi Condensed";
+    /** Value of {@code font-family}: the embedded font, the family where a program ignores embedded fonts, any. */
+    static final String FAMILIES = "'" + EMBEDDED_FAMILY + "','" + FAMILY + "',sans-serif";
 
     private static final Map<Weight, byte[]> FILES = new EnumMap<>(Weight.class);
     private static final Map<Weight, TrueType> FONTS = new EnumMap<>(Weight.class);

@@ -1,0 +1,50 @@
+package rainlap.paper;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SheetCheckTest {
+
+    private static final TextStyle STYLE = TextStyle.of(2.5);
+
+    @Test
+    void theFrameItselfIsSoundOnBothSizes() {
+        for (SheetSize size : SheetSize.values()) {
+            assertEquals(List.of(), SheetCheck.of(new Sheet(size, "t", "en", List.of(Frame.of(size)))));
+        }
+    }
+
+    @Test
+    void textsThatTouchAreSoundTextsThatMeetAreNot() {
+        Text first = Text.of(50, 50, "reversed", STYLE);
+        assertEquals(List.of(), kinds(first, Text.of(50 + first.width(), 50, "lap", STYLE)));
+        assertEquals(List.of(SheetCheck.Kind.TEXTS_MEET), kinds(first, Text.of(49.9 + first.width(), 50, "lap", STYLE)));
+    }
+
+    @Test
+    void textUnderTwoAndAHalfIsTooSmall() {
+        assertEquals(List.of(), kinds(Text.of(50, 50, "a", TextStyle.of(2.5))));
+        assertEquals(List.of(SheetCheck.Kind.TEXT_TOO_SMALL), kinds(Text.of(50, 50, "a", TextStyle.of(2.49))));
+    }
+
+    @Test
+    void marksStayInsideTheFrame() {
+        Edge edge = Edge.of(Pen.THIN);
+        assertEquals(List.of(), kinds(Polyline.line(20, 10, 410, 287, edge)));
+        assertEquals(List.of(SheetCheck.Kind.OUTSIDE_FRAME), kinds(Polyline.line(19.9, 20, 40, 20, edge)));
+        assertEquals(List.of(SheetCheck.Kind.OUTSIDE_SHEET), kinds(Polyline.line(30, 20, 421, 20, edge)));
+        assertEquals(List.of(), kinds(new Clip(PaperRegion.of(new PaperBox(30, 15, 60, 30)),
+                List.of(Polyline.line(-30, 20, 421, 20, edge)))));
+    }
+
+    @Test
+    void anIdNamesOneGroup() {
+        assertEquals(List.of(SheetCheck.Kind.ID_TWICE), kinds(Group.of("a", List.of()), Group.of("b", List.of()), Group.of("a", List.of())));
+    }
+
+    private static List<SheetCheck.Kind> kinds(Mark... marks) {
+        return SheetCheck.of(new Sheet(SheetSize.A3, "t", "en", List.of(marks))).stream().map(SheetCheck.Violation::kind).toList();
+    }
+}
