@@ -119,6 +119,11 @@ public final class Intervals {
         return k == 0 ? NONE : new Intervals(Arrays.copyOf(out, k));
     }
 
+    /** Every place moved by {@code by}. */
+    public Intervals shifted(double by) {
+        return isEmpty() || by == 0 ? this : new Intervals(Arrays.stream(at).map(a -> a + by).toArray());
+    }
+
     @Override
     public boolean equals(Object o) {
         return o instanceof Intervals i && Arrays.equals(at, i.at);

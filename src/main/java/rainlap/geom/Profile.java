@@ -92,6 +92,41 @@ public final class Profile {
         return new Profile(out);
     }
 
+    /** The same lengths with every place moved by {@code by}. */
+    public Profile shifted(double by) {
+        return by == 0 ? this : new Profile(stretches.stream()
+                .map(s -> new Stretch(s.s0 + by, s.s1 + by, s.v0, s.v1)).toList());
+    }
+
+    /** The lengths within a part of the line. */
+    public Profile part(double from, double to) {
+        List<Stretch> out = new ArrayList<>();
+        for (Stretch s : stretches) {
+            double a = Math.max(from, s.s0), b = Math.min(to, s.s1);
+            if (a < b) {
+                out.add(new Stretch(a, b, s.at(a), s.at(b)));
+            }
+        }
+        return Profile.of(out);
+    }
+
+    /** The lengths with slight negative ones (a coincident sloped edge after snapping) taken as nothing. */
+    public Profile atLeastZero() {
+        return Profile.of(stretches.stream()
+                .map(s -> new Stretch(s.s0, s.s1, Math.max(0, s.v0), Math.max(0, s.v1))).toList());
+    }
+
+    /** The lengths less those of another profile that spans the same places; stretches are cut where either changes. */
+    public Profile minus(Profile o) {
+        List<Stretch> out = new ArrayList<>();
+        for (Stretch s : stretches) {
+            for (Stretch r : o.part(s.s0, s.s1).stretches) {
+                out.add(new Stretch(r.s0, r.s1, s.at(r.s0) - r.v0, s.at(r.s1) - r.v1));
+            }
+        }
+        return Profile.of(out);
+    }
+
     /** Collects the edges that may end something beside an edge, in that edge's frame. */
     public static final class Hits {
         private static final double NOTHING = 1e-6;

@@ -1,0 +1,22 @@
+package rainlap.joint;
+
+import java.util.List;
+import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
+import rainlap.stack.Face;
+
+/**
+ * What strips cover of a run.
+ *
+ * @param taped the stretches covered to both sides
+ * @param onOuter how far the cover runs onto the outer piece, over the taped stretches only
+ * @param onInner how far onto the inner piece
+ * @param strips the strips that count, in laying order
+ */
+public record Cover(Intervals taped, Profile onOuter, Profile onInner, List<Face> strips) {
+    public static final Cover NONE = new Cover(Intervals.NONE, Profile.of(List.of()), Profile.of(List.of()), List.of());
+
+    public Cover {
+        strips = List.copyOf(strips);
+    }
+}

@@ -1,0 +1,163 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import rainlap.geom.Box;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
+import rainlap.geom.Segment;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+
+/** One free edge of a sheet and the pieces beside it. */
+final class EdgeSweep {
+    private final Stack stack;
+    private final Face p;
+    private final EdgeFrame frame;
+    private final Direction faces;
+    private final List<Beside> sheets = new ArrayList<>();
+    private final List<Face> strips = new ArrayList<>();
+
+    /** A sheet with the stretches where it lies just inside and just outside the edge. */
+    private record Beside(Face face, Intervals in, Intervals out) {}
+
+    /** Told of each stretch beside which no sheet lies. */
+    interface Nothing {
+        void beside(EdgeSweep sweep, Intervals stretch, Chain chain);
+    }
+
+    EdgeSweep(Stack stack, Face p, Segment edge, List<Face> near) {
+        this.stack = stack;
+        this.p = p;
+        this.frame = EdgeFrame.of(edge);
+        this.faces = Direction.of(frame, p.surface().side());
+        Box box = edge.box().grow(3);
+        for (Face q : near) {
+            if (q.number() == p.number() || !q.box().meets(box)) {
+                continue;
+            }
+            if (Sheets.isStrip(q)) {
+                strips.add(q);
+            } else if (Sheets.isSheet(q) && Sheets.sameBarrier(p, q)) {
+                Intervals in = frame.inside(q.region(), frame.side()), out = frame.inside(q.region(), -frame.side());
+                if (!in.isEmpty() || !out.isEmpty()) {
+                    sheets.add(new Beside(q, in, out));
+                }
+            }
+        }
+    }
+
+    Face piece() {
+        return p;
+    }
+
+    EdgeFrame frame() {
+        return frame;
+    }
+
+    Direction faces() {
+        return faces;
+    }
+
+    List<Face> strips() {
+        return strips;
+    }
+
+    /** Hands the stretches that lie on a sheet to the chain, and the others, unless a further sheet hides them, to {@code nothing}. */
+    void laps(Chain chain, Nothing nothing) {
+        double[] cuts = cuts();
+        double from = 0;
+        State last = null;
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            State now = stateAt((cuts[i] + cuts[i + 1]) / 2);
+            if (last != null && !now.sameAs(last)) {
+                hand(last, from, cuts[i], chain, nothing);
+                from = cuts[i];
+            }
+            last = now;
+        }
+        if (last != null) {
+            hand(last, from, cuts[cuts.length - 1], chain, nothing);
+        }
+    }
+
+    private double[] cuts() {
+        double[] all = new double[2 + sheets.stream().mapToInt(b -> 2 * (b.in.count() + b.out.count())).sum()];
+        int n = 0;
+        all[n++] = 0;
+        all[n++] = frame.length();
+        for (Beside b : sheets) {
+            for (Intervals i : List.of(b.in, b.out)) {
+                for (int k = 0; k < i.count(); k++) {
+                    all[n++] = i.from(k);
+                    all[n++] = i.to(k);
+                }
+            }
+        }
+        Arrays.sort(all);
+        int kept = 1;
+        for (int i = 1; i < all.length; i++) {
+            if (all[i] - all[kept - 1] >= 0.5 || i == all.length - 1 && kept == 1) {
+                all[kept++] = all[i];
+            }
+        }
+        all[kept - 1] = Math.max(all[kept - 1], frame.length());
+        return Arrays.copyOf(all, kept);
+    }
+
+    /** What lies at a place of the edge: the sheet it lies on, or none; and whether a further sheet lies over it. */
+    private record State(Face on, boolean hidden) {
+        boolean sameAs(State o) {
+            return on == o.on && (on != null || hidden == o.hidden);
+        }
+    }
+
+    private State stateAt(double s) {
+        Face on = null;
+        boolean hidden = false;
+        for (Beside b : sheets) {
+            if (b.in.contains(s) && b.out.contains(s)) {
+                if (!stack.isOutside(p, b.face)) {
+                    hidden = true;
+                } else if (on == null || stack.isOutside(b.face, on)) {
+                    on = b.face;
+                }
+            }
+        }
+        return new State(on, hidden);
+    }
+
+    private void hand(State state, double from, double to, Chain chain, Nothing nothing) {
+        if (state.on == null) {
+            if (!state.hidden) {
+                nothing.beside(this, Intervals.of(from, to), chain);
+            }
+            return;
+        }
+        JointKind kind = faces.lapKind();
+        boolean sealed = Sheets.seals(p, faces.asEdge());
+        if (kind == JointKind.REVERSE_LAP ? sealed : Sheets.isLooseTape(p)) {
+            return;
+        }
+        chain.add(new Chain.Link(state.on, kind, sealed), run(from, to, JointFinder.lap(frame, from, to, p, state.on), state.on, kind));
+    }
+
+    /** A run over part of the edge, its places counted from the part's own first end. */
+    Run run(double from, double to, Profile lap, Face inner, JointKind kind) {
+        Cover cover = new TapeCover(this, stack, inner, kind.isLap() ? Profile.constant(from, to, 0) : lap).over(from, to);
+        Segment line = new Segment(frame.at(from), frame.at(to));
+        return new Run(line, lap.shifted(-from), cover, hiddenWithin(from, to), faces);
+    }
+
+    private Intervals hiddenWithin(double from, double to) {
+        Intervals hidden = Intervals.NONE;
+        for (Beside b : sheets) {
+            if (!stack.isOutside(p, b.face)) {
+                hidden = hidden.union(b.in.intersect(b.out));
+            }
+        }
+        return hidden.intersect(Intervals.of(from, to)).shifted(-from);
+    }
+}

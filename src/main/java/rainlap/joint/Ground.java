@@ -1,0 +1,36 @@
+package rainlap.joint;
+
+import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.wall.Elevation;
+import rainlap.wall.Opening;
+import rainlap.wall.Surface;
+
+/** Where the wall, or the surface of a reveal, goes on to the right of an edge. */
+final class Ground {
+    private final Elevation elevation;
+    private final BoxTree openings;
+
+    Ground(Elevation elevation) {
+        this.elevation = elevation;
+        this.openings = new BoxTree(elevation.openings().stream().map(Opening::rect).toList());
+    }
+
+    Intervals beside(Surface surface, EdgeFrame e) {
+        if (!surface.isWall()) {
+            return elevation.findOpening(surface.opening())
+                    .map(o -> o.reveal() == 0 ? Intervals.NONE
+                            : e.inside(Region.of(o.surface(surface.side())), -e.side()))
+                    .orElse(Intervals.NONE);
+        }
+        Intervals[] left = {e.inside(elevation.outline().region(), -e.side())};
+        Box box = new Segment(e.at(0), e.at(e.length())).box().grow(3);
+        openings.query(box, i -> left[0] = left[0].minus(
+                e.inside(Region.of(elevation.openings().get(i).rect()), -e.side())));
+        return left[0];
+    }
+}

@@ -1,0 +1,123 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import rainlap.geom.Intervals;
+import rainlap.geom.Point;
+import rainlap.stack.Face;
+import rainlap.wall.Surface;
+
+/**
+ * A joint between two pieces on one surface.
+ *
+ * @param outer the piece outside (of a butt or gap: the one laid later)
+ * @param sealed whether the outer piece's own adhesive closes this edge
+ * @param runs its straight parts, end to end, outer piece on the left
+ */
+public record Joint(String id, JointKind kind, Face outer, Face inner, boolean sealed, List<Run> runs) {
+    public Joint {
+        runs = List.copyOf(runs);
+    }
+
+    public Surface surface() {
+        return outer.surface();
+    }
+
+    /** The exposed edge as a polyline. */
+    public List<Point> line() {
+        List<Point> out = new ArrayList<>();
+        out.add(runs.get(0).line().a());
+        runs.forEach(r -> out.add(r.line().b()));
+        return List.copyOf(out);
+    }
+
+    public double lengthMm() {
+        return runs.stream().mapToDouble(Run::length).sum() / 100;
+    }
+
+    /** The least lap in grid units; 0 for a butt or a gap. */
+    public long lap() {
+        return kind.isLap() ? Math.round(runs.stream().mapToDouble(r -> r.lap().least()).min().orElse(0)) : 0;
+    }
+
+    /** The greatest width of the strip between the edges of a butt or gap, grid units. */
+    public long gap() {
+        return kind.isLap() ? 0 : Math.round(runs.stream().mapToDouble(r -> r.lap().greatest()).max().orElse(0));
+    }
+
+    /** Whether any of it is taped. */
+    public boolean isTaped() {
+        return runs.stream().anyMatch(r -> !r.cover().taped().isEmpty());
+    }
+
+    /** Least cover onto the outer piece where it is taped, grid units. */
+    public long coverOnOuter() {
+        return Math.round(runs.stream().mapToDouble(r -> r.cover().onOuter().least()).min().orElse(0));
+    }
+
+    public long coverOnInner() {
+        return Math.round(runs.stream().mapToDouble(r -> r.cover().onInner().least()).min().orElse(0));
+    }
+
+    /** The strips that cover it, in laying order. */
+    public List<Face> strips() {
+        return runs.stream().flatMap(r -> r.cover().strips().stream()).distinct()
+                .sorted(java.util.Comparator.comparingInt(Face::number)).toList();
+    }
+
+    /** A connected part of the joint with the least value found on it, grid units. */
+    public record Stretch(List<Point> line, double lengthMm, long least) {
+        public Stretch {
+            line = List.copyOf(line);
+        }
+    }
+
+    /** The parts whose lap is below a limit in grid units. */
+    public List<Stretch> lapBelow(long limit) {
+        return stretches(r -> r.lap().below(limit), (r, at) -> r.lap().leastWithin(at[0], at[1]));
+    }
+
+    /** The parts that neither tape nor a further sheet covers. */
+    public List<Stretch> uncovered() {
+        return stretches(r -> r.uncovered(), (r, at) -> 0.0);
+    }
+
+    /** The taped parts whose cover onto the outer piece is below a limit in grid units. */
+    public List<Stretch> coverOnOuterBelow(long limit) {
+        return stretches(r -> r.cover().onOuter().below(limit).minus(r.hidden()),
+                (r, at) -> r.cover().onOuter().leastWithin(at[0], at[1]));
+    }
+
+    public List<Stretch> coverOnInnerBelow(long limit) {
+        return stretches(r -> r.cover().onInner().below(limit).minus(r.hidden()),
+                (r, at) -> r.cover().onInner().leastWithin(at[0], at[1]));
+    }
+
+    /** Cuts the parts out of each run and joins those that meet at a bend. */
+    private List<Stretch> stretches(Function<Run, Intervals> where, BiFunction<Run, double[], Double> least) {
+        List<Stretch> out = new ArrayList<>();
+        for (Run r : runs) {
+            Intervals parts = where.apply(r);
+            for (int i = 0; i < parts.count(); i++) {
+                double from = parts.from(i), to = parts.to(i);
+                Stretch s = new Stretch(List.of(r.at(from), r.at(to)), (to - from) / 100,
+                        Math.round(least.apply(r, new double[] {from, to})));
+                Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
+                if (last != null && last.line.get(last.line.size() - 1).equals(s.line.get(0))) {
+                    out.set(out.size() - 1, joined(last, s));
+                } else {
+                    out.add(s);
+                }
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    private static Stretch joined(Stretch a, Stretch b) {
+        List<Point> line = new ArrayList<>(a.line);
+        line.addAll(b.line.subList(1, b.line.size()));
+        return new Stretch(line, a.lengthMm + b.lengthMm, Math.min(a.least, b.least));
+    }
+}

@@ -1,0 +1,94 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Point;
+import rainlap.geom.Profile;
+import rainlap.geom.Segment;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Surface;
+
+/** Finds the joints of every surface edge by edge; see the package description. */
+final class JointFinder {
+    /** Edges this near meet: 1 mm. */
+    static final long BUTT = 100;
+    /** A strip of nothing up to this wide between facing edges is a gap, wider is bare wall: 100 mm. */
+    static final long GAP = 10_000;
+    private static final long BESIDE = 3;
+
+    private final Stack stack;
+    private final Ground ground;
+    private final List<Joint> joints = new ArrayList<>();
+    private final List<Joints.Open> open = new ArrayList<>();
+    private final Map<String, Integer> ids = new HashMap<>();
+
+    JointFinder(Stack stack) {
+        this.stack = stack;
+        this.ground = new Ground(stack.elevation());
+    }
+
+    Joints find() {
+        for (Surface surface : stack.surfaces()) {
+            for (Face p : stack.on(surface)) {
+                if (Sheets.isSheet(p) || Sheets.isLooseTape(p)) {
+                    walk(p);
+                }
+            }
+        }
+        return new Joints(joints, open);
+    }
+
+    private void walk(Face p) {
+        List<Face> near = stack.meeting(p.surface(), p.box().grow(BESIDE));
+        Chain chain = new Chain(p, this::add);
+        for (Segment e : p.freeEdges()) {
+            new EdgeSweep(stack, p, e, near).laps(chain, this::lookOut);
+        }
+        chain.close();
+    }
+
+    /** Beside a stretch of an edge lies nothing: is there a facing edge, or is it open? */
+    private void lookOut(EdgeSweep sweep, Intervals stretch, Chain chain) {
+        if (!Sheets.isSheet(sweep.piece())) {
+            return;
+        }
+        Intervals beside = stretch.intersect(ground.beside(sweep.piece().surface(), sweep.frame()));
+        if (beside.isEmpty()) {
+            return;
+        }
+        Intervals faced = new Facing(stack, sweep).gaps(beside, chain);
+        Intervals left = beside.minus(faced);
+        for (int i = 0; i < left.count(); i++) {
+            open.add(new Joints.Open(sweep.piece().surface(),
+                    new Segment(sweep.frame().at(left.from(i)), sweep.frame().at(left.to(i)))));
+        }
+    }
+
+    private void add(Face outer, Chain.Link key, List<Run> runs) {
+        List<Point> line = new ArrayList<>();
+        line.add(runs.get(0).line().a());
+        runs.forEach(r -> line.add(r.line().b()));
+        Point at = Joints.middle(line);
+        String base = outer.piece().id() + "/" + key.inner().piece().id() + ":" + key.kind().word() + "@"
+                + (outer.surface().isWall() ? "" : outer.surface().name() + ":") + mm(at.x()) + "," + mm(at.y());
+        int nth = ids.merge(base, 1, Integer::sum);
+        joints.add(new Joint(nth == 1 ? base : base + "#" + nth, key.kind(), outer, key.inner(), key.sealed(), runs));
+    }
+
+    private static long mm(long units) {
+        return Math.round(units / 100.0);
+    }
+
+    /** The lap of P over Q from a stretch of P's edge. */
+    static Profile lap(EdgeFrame e, double from, double to, Face p, Face q) {
+        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        p.addEnds(hits);
+        q.addEnds(hits);
+        return hits.nearest();
+    }
+}

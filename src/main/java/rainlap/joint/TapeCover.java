@@ -1,0 +1,93 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+
+/** What adhered strips cover of a stretch of an edge. */
+final class TapeCover {
+    private final EdgeSweep sweep;
+    private final Stack stack;
+    private final Face inner;
+    private final Profile gap;
+
+    /** @param gap the width of nothing between the edge and the inner piece, along the edge */
+    TapeCover(EdgeSweep sweep, Stack stack, Face inner, Profile gap) {
+        this.sweep = sweep;
+        this.stack = stack;
+        this.inner = inner;
+        this.gap = gap;
+    }
+
+    /** One strip over one stretch, how far it runs on to each side. */
+    private record Lying(Face strip, double from, double to, Profile onOuter, Profile onInner) {
+        double worseAt(double s) {
+            return Math.min(onOuter.leastWithin(s, s), onInner.leastWithin(s, s));
+        }
+    }
+
+    Cover over(double from, double to) {
+        List<Lying> lying = new ArrayList<>();
+        for (Face t : sweep.strips()) {
+            if (stack.isOutside(t, sweep.piece()) && stack.isOutside(t, inner)) {
+                add(t, from, to, lying);
+            }
+        }
+        return lying.isEmpty() ? Cover.NONE : best(lying, from, to);
+    }
+
+    private void add(Face t, double from, double to, List<Lying> lying) {
+        EdgeFrame e = sweep.frame();
+        Intervals where = t.across(e, from, to);
+        double length = e.length();
+        for (int i = 0; i < where.count(); i++) {
+            double a = where.from(i), b = where.to(i);
+            Profile onOuter = t.runsOn(e, a, b);
+            Profile beyond = t.runsOn(e.turned(), length - b, length - a).turned(length);
+            lying.add(new Lying(t, a, b, onOuter, beyond.minus(gap)));
+        }
+    }
+
+    /** At each place the strip that covers its worse side best; places from the stretch's first end. */
+    private Cover best(List<Lying> lying, double from, double to) {
+        TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
+        for (Lying l : lying) {
+            for (Profile p : List.of(l.onOuter, l.onInner)) {
+                p.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1())));
+            }
+        }
+        List<Profile.Stretch> outer = new ArrayList<>(), inside = new ArrayList<>();
+        List<Face> strips = new ArrayList<>();
+        Intervals taped = Intervals.NONE;
+        Double a = null;
+        for (Double b : cuts) {
+            Lying l = a == null || b - a < 1e-6 ? null : bestAt(lying, (a + b) / 2);
+            if (l != null) {
+                l.onOuter.part(a, b).stretches().forEach(outer::add);
+                l.onInner.part(a, b).stretches().forEach(inside::add);
+                taped = taped.union(Intervals.of(a, b));
+                if (!strips.contains(l.strip)) {
+                    strips.add(l.strip);
+                }
+            }
+            a = b;
+        }
+        return new Cover(taped.shifted(-from), Profile.of(outer).shifted(-from), Profile.of(inside).shifted(-from), strips);
+    }
+
+    /** Null where no strip reaches both pieces. */
+    private static Lying bestAt(List<Lying> lying, double s) {
+        Lying best = null;
+        for (Lying l : lying) {
+            if (l.from <= s && s <= l.to && l.worseAt(s) > 0 && (best == null || l.worseAt(s) > best.worseAt(s))) {
+                best = l;
+            }
+        }
+        return best;
+    }
+}
