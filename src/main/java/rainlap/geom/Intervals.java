@@ -84,6 +84,24 @@ public final class Intervals {
         return o.isEmpty() ? this : combine(o, false, true);
     }
 
+    /** The union of many sets at once. */
+    public static Intervals unionOf(java.util.List<Intervals> sets) {
+        double[][] all = sets.stream().flatMap(i -> java.util.stream.IntStream.range(0, i.count())
+                .mapToObj(k -> new double[] {i.from(k), i.to(k)})).toArray(double[][]::new);
+        Arrays.sort(all, java.util.Comparator.comparingDouble(a -> a[0]));
+        double[] out = new double[2 * all.length];
+        int n = 0;
+        for (double[] a : all) {
+            if (n > 0 && a[0] - out[n - 1] < LEAST) {
+                out[n - 1] = Math.max(out[n - 1], a[1]);
+            } else {
+                out[n++] = a[0];
+                out[n++] = a[1];
+            }
+        }
+        return n == 0 ? NONE : new Intervals(Arrays.copyOf(out, n));
+    }
+
     /** Sweeps both sets; with {@code both}: inside this and (inside or outside) the other; else inside either. */
     private Intervals combine(Intervals o, boolean both, boolean otherIn) {
         double[] cuts = new double[at.length + o.at.length];

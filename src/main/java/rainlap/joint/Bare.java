@@ -1,0 +1,133 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Elevation;
+import rainlap.wall.Opening;
+import rainlap.wall.OutlineEdge;
+import rainlap.wall.Penetration;
+import rainlap.wall.Surface;
+
+/**
+ * A part of the wall, inside the outline and outside openings and penetrations, that no sheet and no adhered strip covers. Strips of
+ * nothing between facing edges ({@link JointKind#BUTT}, {@link JointKind#GAP}) are joints, not bare wall, and are left out.
+ *
+ * <p>Every bare part is bordered by open edges of sheets and by uncovered stretches of the outline, of openings and of penetrations;
+ * these are gathered into clusters whose boxes touch, and the bare part of each cluster's box is found by overlay there alone.
+ *
+ * @param region in wall coordinates
+ */
+public record Bare(Region region) {
+    /** Strips at the outline narrower than this are within the drawing's own tolerance: 1 mm. */
+    static final long LEAST = JointFinder.BUTT;
+
+    public static List<Bare> of(Stack stack, Joints joints) {
+        List<Box> hints = new ArrayList<>();
+        joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
+        borders(stack.elevation()).forEach(b -> uncovered(stack, b, hints));
+        return clusters(hints).stream().flatMap(box -> within(stack, box).stream()).distinct()
+                .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
+                        .thenComparing(b -> b.region.toString()))
+                .toList();
+    }
+
+    /** The borders of the wall, wall on the left. */
+    private static List<Segment> borders(Elevation e) {
+        List<Segment> out = new ArrayList<>(e.outline().edges().stream().map(OutlineEdge::line).toList());
+        e.openings().forEach(o -> Region.of(o.rect()).edges().forEach(s -> out.add(s.reversed())));
+        e.penetrations().forEach(p -> p.region().edges().forEach(s -> out.add(s.reversed())));
+        return out;
+    }
+
+    private static void uncovered(Stack stack, Segment border, List<Box> hints) {
+        EdgeFrame e = EdgeFrame.of(border);
+        List<Intervals> over = new ArrayList<>();
+        stack.meeting(Surface.WALL, border.box().grow(LEAST), f -> {
+            if (Sheets.covers(f)) {
+                over.add(e.inside(f.region(), e.side()));
+            }
+        });
+        Intervals left = Intervals.of(0, e.length()).minus(Intervals.unionOf(over));
+        for (int i = 0; i < left.count(); i++) {
+            hints.add(new Segment(e.at(left.from(i)), e.at(left.to(i))).box());
+        }
+    }
+
+    /** Boxes joined while any two touch. */
+    private static List<Box> clusters(List<Box> boxes) {
+        List<Box> now = boxes;
+        while (true) {
+            List<Box> next = joinedOnce(now);
+            if (next.size() == now.size()) {
+                return next;
+            }
+            now = next;
+        }
+    }
+
+    private static List<Box> joinedOnce(List<Box> boxes) {
+        BoxTree tree = new BoxTree(boxes);
+        int[] head = new int[boxes.size()];
+        for (int i = 0; i < head.length; i++) {
+            head[i] = i;
+        }
+        for (int i = 0; i < head.length; i++) {
+            int me = i;
+            tree.query(boxes.get(i).grow(LEAST), j -> head[root(head, j)] = root(head, me));
+        }
+        Map<Integer, Box> joined = new TreeMap<>();
+        for (int i = 0; i < head.length; i++) {
+            joined.merge(root(head, i), boxes.get(i), Box::join);
+        }
+        return List.copyOf(joined.values());
+    }
+
+    private static int root(int[] head, int i) {
+        int at = i;
+        while (head[at] != at) {
+            head[at] = head[head[at]];
+            at = head[at];
+        }
+        return at;
+    }
+
+    private static List<Bare> within(Stack stack, Box box) {
+        Box around = box.grow(LEAST);
+        List<Region> over = new ArrayList<>();
+        for (Face f : stack.meeting(Surface.WALL, around)) {
+            if (Sheets.covers(f)) {
+                over.add(f.region());
+            }
+        }
+        stack.elevation().openings().stream().map(Opening::rect).filter(r -> r.meets(around)).map(Region::of).forEach(over::add);
+        stack.elevation().penetrations().stream().map(Penetration::region).filter(r -> r.box().meets(around)).forEach(over::add);
+        List<Region> wall = Overlay.intersection(List.of(stack.elevation().outline().region()), List.of(Region.of(around)));
+        return Overlay.difference(wall, over).stream().filter(r -> isBareWall(stack, r)).map(Bare::new).toList();
+    }
+
+    /** Whether a bare part is more than a strip of nothing between facing edges. */
+    private static boolean isBareWall(Stack stack, Region bare) {
+        if (!Overlay.shrink(List.of(bare), JointFinder.GAP / 2).isEmpty()) {
+            return true;
+        }
+        boolean thin = Overlay.shrink(List.of(bare), LEAST / 2).isEmpty();
+        return !thin && borders(stack.elevation()).stream().anyMatch(b -> isBorderOf(b, bare));
+    }
+
+    private static boolean isBorderOf(Segment border, Region bare) {
+        EdgeFrame e = EdgeFrame.of(border);
+        return border.box().meets(bare.box()) && e.inside(bare, e.side()).total() > JointFinder.GAP;
+    }
+}

@@ -1,0 +1,73 @@
+package rainlap.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
+import rainlap.material.MaterialKind;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.OutlineEdge;
+import rainlap.wall.Surface;
+
+/**
+ * A building corner: a side of the outline with that role, and what is wrapped round it. Places along it are grid units from its first
+ * end in the outline's counter-clockwise sense (up a right-hand corner, down a left-hand one).
+ *
+ * @param wrap how far, at each place, the membrane that runs furthest goes on past the corner; 0 where none crosses it
+ * @param turns which membrane turns which stretch, in laying order
+ * @param taped the stretches an adhered strip covers on both sides
+ */
+public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Turn> turns, Intervals taped) {
+    public BuildingCorner {
+        turns = List.copyOf(turns);
+    }
+
+    public static List<BuildingCorner> of(Stack stack) {
+        return stack.elevation().outline().edges().stream().filter(e -> e.role().isCorner()).map(e -> of(stack, e)).toList();
+    }
+
+    private static BuildingCorner of(Stack stack, OutlineEdge edge) {
+        EdgeFrame e = EdgeFrame.of(edge.line()), out = e.turned();
+        List<OpeningEdge.Turn> turns = new ArrayList<>();
+        List<Profile> wraps = new ArrayList<>();
+        Intervals taped = Intervals.NONE;
+        for (Face f : stack.meeting(Surface.WALL, edge.line().box())) {
+            Intervals across = f.across(e, 0, e.length());
+            if (Sheets.isStrip(f)) {
+                taped = taped.union(across);
+            } else if (f.piece().material().kind() == MaterialKind.MEMBRANE && !across.isEmpty()) {
+                turns.add(new OpeningEdge.Turn(f, across));
+                for (int i = 0; i < across.count(); i++) {
+                    double from = across.from(i), to = across.to(i);
+                    wraps.add(f.runsOn(out, e.length() - to, e.length() - from).turned(e.length()));
+                }
+            }
+        }
+        return new BuildingCorner(edge, furthest(wraps, e.length()), turns, taped);
+    }
+
+    private static Profile furthest(List<Profile> wraps, double length) {
+        TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, length));
+        wraps.forEach(w -> w.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1()))));
+        List<Profile.Stretch> out = new ArrayList<>();
+        Double a = null;
+        for (Double b : cuts) {
+            if (a != null && b - a > 1e-6) {
+                double mid = (a + b) / 2;
+                Profile best = null;
+                for (Profile w : wraps) {
+                    double v = w.leastWithin(mid, mid);
+                    if (!Double.isInfinite(v) && (best == null || v > best.leastWithin(mid, mid))) {
+                        best = w;
+                    }
+                }
+                out.addAll(best == null ? List.of(new Profile.Stretch(a, b, 0, 0)) : best.part(a, b).stretches());
+            }
+            a = b;
+        }
+        return Profile.of(out);
+    }
+}

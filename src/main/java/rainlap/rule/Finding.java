@@ -1,0 +1,104 @@
+package rainlap.rule;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rainlap.practice.LimitValue;
+import rainlap.source.Source;
+
+/**
+ * One thing that is not as asked.
+ *
+ * @param rule the rule's id
+ * @param pieces ids, the outer or offending piece first
+ * @param where its place
+ * @param measured what the drawing has, in {@code unit}; empty where there is nothing to measure
+ * @param required what is asked, in {@code unit}; empty where the demand is no number
+ * @param unit of both: {@code mm}, {@code x} or empty
+ * @param drawn what is there, in a few words: "100 reversed"
+ * @param asked what is asked, in a few words: "150, or tape"
+ * @param source who asks it
+ * @param spokenBy the practice that spoke
+ * @param says one or two sentences: what is there, what is asked and by whom
+ * @param remedy how to mend it, with dimensions
+ * @param defences of this place alone
+ * @param joint the id of the joint it concerns
+ */
+public record Finding(String rule, List<String> pieces, Place where, OptionalDouble measured, OptionalDouble required, String unit,
+        String drawn, String asked, Source source, String spokenBy, String says, String remedy, int defences,
+        Optional<String> joint) {
+    public Finding {
+        pieces = List.copyOf(pieces);
+        Objects.requireNonNull(where, "where");
+        if (says.isBlank() || remedy.isBlank() || defences < 0) {
+            throw new IllegalArgumentException(rule + ": a finding says what is wrong and how to mend it");
+        }
+    }
+
+    /** Starts a finding of a rule at a place. */
+    public static Builder of(RuleInfo rule, Place where, List<String> pieces) {
+        return new Builder(rule, where, pieces);
+    }
+
+    /** Collects the parts of a finding by name. */
+    public static final class Builder {
+        private final RuleInfo rule;
+        private final Place where;
+        private final List<String> pieces;
+        private OptionalDouble measured = OptionalDouble.empty();
+        private OptionalDouble required = OptionalDouble.empty();
+        private String unit = "";
+        private String drawn = "";
+        private String asked = "";
+        private Source source = Source.commonPractice();
+        private String spokenBy = "common";
+        private int defences;
+        private Optional<String> joint = Optional.empty();
+
+        private Builder(RuleInfo rule, Place where, List<String> pieces) {
+            this.rule = rule;
+            this.where = where;
+            this.pieces = pieces;
+        }
+
+        /** What a practice asks: its number (unless it is "never"), source and who spoke. */
+        public Builder asks(LimitValue limit) {
+            required = limit.isNever() ? OptionalDouble.empty() : OptionalDouble.of(limit.value());
+            unit = limit.isNever() ? "" : limit.limit().unit();
+            source = limit.source();
+            spokenBy = limit.spokenBy();
+            return this;
+        }
+
+        /** What is there, in grid units, reported in millimetres. */
+        public Builder measures(long units) {
+            measured = OptionalDouble.of(units / 100.0);
+            unit = "mm";
+            return this;
+        }
+
+        /** The two short texts of a table row. */
+        public Builder reads(String drawnText, String askedText) {
+            drawn = drawnText;
+            asked = askedText;
+            return this;
+        }
+
+        public Builder defences(int count) {
+            defences = count;
+            return this;
+        }
+
+        public Builder joint(String id) {
+            joint = Optional.of(id);
+            return this;
+        }
+
+        /** What is wrong, and how to mend it. */
+        public Outcome.Broken says(String what, String remedy) {
+            return new Outcome.Broken(new Finding(rule.id(), pieces, where, measured, required, unit, drawn, asked, source,
+                    spokenBy, what, remedy, defences, joint));
+        }
+    }
+}

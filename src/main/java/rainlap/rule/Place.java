@@ -1,0 +1,81 @@
+package rainlap.rule;
+
+import java.util.List;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Ring;
+import rainlap.geom.Segment;
+import rainlap.geom.Wkt;
+import rainlap.wall.Elevation;
+import rainlap.wall.Surface;
+
+/**
+ * Where something is, laid flat in wall coordinates: a polyline or an area, on a named surface. Exactly one of the two is not empty.
+ */
+public record Place(Surface surface, List<Point> line, List<Region> area) {
+    public Place {
+        line = List.copyOf(line);
+        area = List.copyOf(area);
+        if (line.isEmpty() == area.isEmpty()) {
+            throw new IllegalArgumentException("a place is a line or an area");
+        }
+    }
+
+    /** A polyline given in the surface's own frame. */
+    public static Place line(Elevation e, Surface on, List<Point> line) {
+        return new Place(on, line.stream().map(p -> flat(e, on, p)).toList(), List.of());
+    }
+
+    public static Place line(Elevation e, Surface on, Segment s) {
+        return line(e, on, List.of(s.a(), s.b()));
+    }
+
+    /** An area given in the surface's own frame. */
+    public static Place area(Elevation e, Surface on, List<Region> area) {
+        return new Place(on, List.of(), area.stream().map(r -> flat(e, on, r)).toList());
+    }
+
+    private static Point flat(Elevation e, Surface on, Point p) {
+        return on.isWall() ? p : e.findOpening(on.opening()).orElseThrow().toWall(on.side(), p);
+    }
+
+    private static Region flat(Elevation e, Surface on, Region r) {
+        return on.isWall() ? r : new Region(Ring.of(r.shell().points().stream().map(p -> flat(e, on, p)).toList()),
+                r.holes().stream().map(h -> Ring.of(h.points().stream().map(p -> flat(e, on, p)).toList())).toList());
+    }
+
+    public boolean isLine() {
+        return !line.isEmpty();
+    }
+
+    public Box box() {
+        return isLine() ? line.stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow()
+                : area.stream().map(Region::box).reduce(Box::join).orElseThrow();
+    }
+
+    public String wkt() {
+        return isLine() ? Wkt.ofLine(line) : Wkt.ofRegions(area);
+    }
+
+    /** In words for a table: "+840, x 2250 to 2850"; whole millimetres. */
+    public String inWords() {
+        Box b = box();
+        String y = b.minY() == b.maxY() ? level(b.minY()) : level(b.minY()) + " to " + level(b.maxY());
+        String x = b.minX() == b.maxX() ? "x " + mm(b.minX()) : "x " + mm(b.minX()) + " to " + mm(b.maxX());
+        return (surface.isWall() ? "" : surface.opening() + " " + surface.side().inWords() + ", ")
+                + (b.height() <= b.width() ? y + ", " + x : x + ", " + y);
+    }
+
+    /** A level above the base with its sign: {@code +840}, {@code ±0}, {@code −450}. */
+    public static String level(long y) {
+        long v = Math.round(y / 100.0);
+        return v > 0 ? "+" + v : v == 0 ? "\u00b10" : mm(y);
+    }
+
+    /** Whole millimetres with a true minus. */
+    public static String mm(long units) {
+        long v = Math.round(units / 100.0);
+        return v < 0 ? "\u2212" + -v : Long.toString(v);
+    }
+}

@@ -1,0 +1,37 @@
+package rainlap.rule;
+
+import java.util.List;
+import rainlap.practice.Limit;
+
+/**
+ * A rule's name and subject.
+ *
+ * @param id plain words with hyphens that name the defect; permanent
+ * @param title the defect in a few words, as a label on the drawing: "reverse lap"
+ * @param theme laps, tape, openings or building corners
+ * @param limits the limits it asks the practice for
+ */
+public record RuleInfo(String id, String title, Theme theme, List<Limit> limits) {
+    public RuleInfo {
+        limits = List.copyOf(limits);
+    }
+
+    public static RuleInfo of(String id, String title, Theme theme, Limit... limits) {
+        return new RuleInfo(id, title, theme, List.of(limits));
+    }
+
+    /** What part of the work a rule belongs to. */
+    public enum Theme {
+        LAPS("laps"), TAPE("tape"), OPENINGS("openings"), CORNERS("building corners");
+
+        private final String word;
+
+        Theme(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+}

@@ -1,0 +1,12 @@
+/**
+ * What a rule is, what it is shown and what it answers.
+ *
+ * <p>A rule is pure: the same {@link rainlap.rule.Evidence} gives the same outcomes, in any order of rules and on any thread. Its answer
+ * is one {@link rainlap.rule.Outcome} for each place it looked at: <em>holds</em>, <em>broken</em>, <em>does not apply</em> or
+ * <em>cannot tell</em>; silence is never a pass. A {@link rainlap.rule.Finding} carries numbers, places and words, and knows nothing
+ * of how it is printed.
+ *
+ * <p><b>Defences</b> here are those of the joint or place alone, by the table in {@link rainlap.rule.LocalDefences}: how many separate
+ * things must fail before water passes that joint. What lies around it is not looked at.
+ */
+package rainlap.rule;
