@@ -1,0 +1,24 @@
+package rainlap.file;
+
+/**
+ * What a file may hold at most. The limits keep a hostile or runaway file from filling memory; real walls stay far below them.
+ * Coordinates have a limit of their own, {@link rainlap.geom.Grid#LIMIT_MM}.
+ *
+ * @param bytes size of the file
+ * @param depth objects and lists inside one another; the form itself needs 8
+ * @param values texts, numbers, lists and so on in the whole file
+ * @param pieces pieces of one elevation
+ * @param points points of one ring or line
+ * @param holes holes of one shape
+ * @param tucks pieces that one piece is tucked beneath
+ * @param idLength characters of an id
+ * @param textLength characters of a name, a reason or another text
+ * @param wktLength characters of a well-known text
+ * @param problems problems listed in one run; what is beyond is counted
+ */
+public record Limits(int bytes, int depth, int values, int pieces, int points, int holes, int tucks, int idLength, int textLength,
+        int wktLength, int problems) {
+    /** The limits that hold. */
+    public static final Limits STATED = new Limits(64 << 20, 32, 12_000_000, 1_000_000, 20_000, 10_000, 1_000, 100, 1_000,
+            4_000_000, 100);
+}

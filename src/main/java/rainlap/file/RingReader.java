@@ -1,0 +1,79 @@
+package rainlap.file;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import rainlap.geom.Overlay;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Ring;
+import rainlap.geom.Wkt;
+
+/** Reads lists of points, and makes sound regions of rings. */
+final class RingReader {
+    private RingReader() {}
+
+    /** The points of a list, a repeated first point at the end dropped; empty and noted when anything is wrong. */
+    static List<Point> ring(Fields f, Value v, String label) {
+        List<Point> points = points(f, v, label);
+        int n = points.size();
+        return n > 1 && points.get(0).equals(points.get(n - 1)) ? points.subList(0, n - 1) : points;
+    }
+
+    static List<Point> points(Fields f, Value v, String label) {
+        List<Value> items = f.list(v, label, f.limits().points());
+        List<Point> points = Fields.each(items, p -> point(f, p, label));
+        return points.size() == items.size() ? points : List.of();
+    }
+
+    private static Optional<Point> point(Fields f, Value v, String label) {
+        return f.numbers(v, label, "a list of points [x, y]", Range.PLACE, Range.PLACE).map(d -> Point.ofMm(d[0], d[1]));
+    }
+
+    /** A region of a shell and holes as listed; empty and noted when they enclose no area or are not sound. */
+    static Optional<Region> region(Fields f, int at, String label, List<Point> shell, List<List<Point>> holes) {
+        List<List<Point>> rings = new ArrayList<>(holes);
+        rings.add(0, shell);
+        for (List<Point> ring : rings) {
+            if (!enclosesSomething(ring)) {
+                f.wrong(at, "\"" + label + "\" encloses no area", "a ring needs three points or more that are not in one line");
+                return Optional.empty();
+            }
+        }
+        Optional<Overlay.Flaw> flaw = Overlay.flaw(shell, holes);
+        if (flaw.isPresent()) {
+            f.wrong(at, "\"" + label + "\" " + inWords(flaw.get()), "");
+            return Optional.empty();
+        }
+        return Optional.of(new Region(Ring.of(shell), holes.stream().map(Ring::of).toList()));
+    }
+
+    private static boolean enclosesSomething(List<Point> ring) {
+        if (new HashSet<>(ring).size() < 3) {
+            return false;
+        }
+        Point a = ring.get(0);
+        Point b = ring.stream().filter(p -> !p.equals(a)).findFirst().orElse(a);
+        return ring.stream().anyMatch(p -> p.side(a, b) != 0);
+    }
+
+    private static String inWords(Overlay.Flaw flaw) {
+        String near = " at " + place(flaw.where());
+        return switch (flaw.what()) {
+            case "Self-intersection" -> "crosses or overlaps itself" + near;
+            case "Ring Self-intersection" -> "touches itself" + near;
+            case "Hole lies outside shell" -> "has a hole that leaves its outer ring" + near;
+            case "Holes are nested" -> "has a hole inside a hole" + near;
+            case "Interior is disconnected" -> "is cut in two by its holes" + near;
+            case "Duplicate Rings" -> "has the same ring twice" + near;
+            default -> "is not a sound shape" + near;
+        };
+    }
+
+    /** Two numbers for a person: {@code (1200, 62.5)}. */
+    static String place(Point p) {
+        String wkt = Wkt.of(p);
+        return wkt.substring(wkt.indexOf('(')).replace(" ", ", ");
+    }
+}
