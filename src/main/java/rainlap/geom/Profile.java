@@ -159,6 +159,17 @@ public final class Profile {
             add(e.a().x(), e.a().y(), e.b().x(), e.b().y());
         }
 
+        /**
+         * Adds an edge of a region (interior on its left) if it ends the region in our direction: if it stands square to it within 60
+         * degrees. An edge that we merely slip past sideways ends nothing.
+         */
+        public void addEnd(Segment e) {
+            double along = (e.b().x() - e.a().x()) * frame.ux() + (e.b().y() - e.a().y()) * frame.uy();
+            if (along <= -0.5 * e.lengthMm() * Grid.MM) {
+                add(e);
+            }
+        }
+
         /** How far one sees at each place before the nearest of the lines. */
         public Profile nearest() {
             double[] cuts = cuts();

@@ -13,6 +13,8 @@ import rainlap.stack.Stack;
 
 /** One free edge of a sheet and the pieces beside it. */
 final class EdgeSweep {
+    private static final double SLIP = 50;
+
     private final Stack stack;
     private final Face p;
     private final EdgeFrame frame;
@@ -67,20 +69,34 @@ final class EdgeSweep {
 
     /** Hands the stretches that lie on a sheet to the chain, and the others, unless a further sheet hides them, to {@code nothing}. */
     void laps(Chain chain, Nothing nothing) {
+        for (Part p : parts()) {
+            hand(p.state, p.from, p.to, chain, nothing);
+        }
+    }
+
+    /** A part of the edge along which the same lies beside it. */
+    private record Part(State state, double from, double to) {}
+
+    private List<Part> parts() {
         double[] cuts = cuts();
-        double from = 0;
-        State last = null;
+        List<Part> out = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.length; i++) {
-            State now = stateAt((cuts[i] + cuts[i + 1]) / 2);
-            if (last != null && !now.sameAs(last)) {
-                hand(last, from, cuts[i], chain, nothing);
-                from = cuts[i];
+            Part now = new Part(stateAt((cuts[i] + cuts[i + 1]) / 2), cuts[i], cuts[i + 1]);
+            Part last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && (now.state.sameAs(last.state) || isSlip(now, last))) {
+                out.set(out.size() - 1, new Part(last.state, last.from, now.to));
+            } else if (last != null && isSlip(last, now)) {
+                out.set(out.size() - 1, new Part(now.state, last.from, now.to));
+            } else {
+                out.add(now);
             }
-            last = now;
         }
-        if (last != null) {
-            hand(last, from, cuts[cuts.length - 1], chain, nothing);
-        }
+        return out;
+    }
+
+    /** Whether a part with nothing beside it is too short to be more than a crossing seen late, beside one that is a lap. */
+    private static boolean isSlip(Part open, Part lap) {
+        return open.state.on == null && !open.state.hidden && lap.state.on != null && open.to - open.from < SLIP;
     }
 
     private double[] cuts() {

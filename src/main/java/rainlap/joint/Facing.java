@@ -57,8 +57,13 @@ final class Facing {
     /** How far out the first edge of q that faces this one lies, in this edge's own s. */
     private Profile distance(Face q, double from, double to) {
         Profile.Hits hits = new Profile.Hits(out, length - to, length - from, -out.side());
-        q.freeEdges().forEach(hits::add);
+        q.freeEdges().stream().filter(this::turnsTowardsUs).forEach(hits::add);
         return hits.nearest().turned(length);
+    }
+
+    /** The sheet lies beyond the edge, not before it: its edge runs with ours seen from outside. */
+    private boolean turnsTowardsUs(Segment e) {
+        return out.s(e.b().x(), e.b().y()) > out.s(e.a().x(), e.a().y());
     }
 
     private static double[] cuts(Map<Face, Profile> seen, double from, double to) {

@@ -86,9 +86,9 @@ final class JointFinder {
 
     /** The lap of P over Q from a stretch of P's edge. */
     static Profile lap(EdgeFrame e, double from, double to, Face p, Face q) {
-        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        Profile.Hits hits = new Profile.Hits(e, from, to, -e.side());
         p.addEnds(hits);
         q.addEnds(hits);
-        return hits.nearest();
+        return hits.nearest().atLeastZero();
     }
 }

@@ -22,7 +22,8 @@
  * joint: water runs over it.
  *
  * <p><b>Lap</b>: from a place on P's edge, square to it and inwards, how far both P and Q run on before the first of them ends; over
- * one fold if need be. It is exact for level and plumb edges. A joint keeps the lap along its whole length.
+ * one fold if need be. An edge ends a sheet here only if it stands square to this direction within 60 degrees: a foot that slopes
+ * towards the plumb side of both sheets is not a lap of nothing. It is exact for level and plumb edges. A joint keeps the lap along its whole length.
  *
  * <p><b>Cover</b>: an adhered strip that lies outside both pieces and on both sides of the edge covers it; how far it runs on to each side
  * is the cover (beyond a gap, from the far edge of the gap). Of several strips the one that covers its worse side best counts.
@@ -41,6 +42,7 @@
  * by an opening.
  *
  * <p><b>Tolerances.</b> Level and plumb edges are told apart exactly (half a grid unit). Beside a sloped edge, 0.02 mm is the same line.
- * Stretches under 0.005 mm vanish.
+ * Stretches under 0.005 mm vanish; beside a lap, an open stretch under 0.5 mm belongs to the lap (edges that cross at a slant are seen
+ * to cross a little late).
  */
 package rainlap.joint;

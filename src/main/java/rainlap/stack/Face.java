@@ -2,9 +2,11 @@ package rainlap.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
+import rainlap.geom.Point;
 import rainlap.geom.Profile;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
@@ -22,7 +24,18 @@ public final class Face {
     private List<Segment> free;
 
     /** The face of the same piece beyond a fold, and how its places look when it is laid flat onto this surface. */
-    record Link(Face beyond, java.util.function.UnaryOperator<rainlap.geom.Point> flat) {}
+    record Link(Face beyond, UnaryOperator<Point> flat) {
+        /** An edge of the face beyond, interior still on the left: some surfaces are mirrored when laid flat. */
+        Segment laidFlat(Segment e) {
+            Segment flatEdge = new Segment(flat.apply(e.a()), flat.apply(e.b()));
+            return isMirrored() ? flatEdge.reversed() : flatEdge;
+        }
+
+        private boolean isMirrored() {
+            Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
+            return y.side(o, x) < 0;
+        }
+    }
 
     Face(int number, Piece piece, Surface surface, Region region) {
         this.number = number;
@@ -94,19 +107,19 @@ public final class Face {
 
     /** Adds what ends this piece to the left of an edge, over one fold if need be. */
     public void addEnds(Profile.Hits hits) {
-        freeEdges().forEach(hits::add);
+        freeEdges().forEach(hits::addEnd);
         for (Link link : links) {
             for (Segment e : link.beyond().freeEdges()) {
-                hits.add(new Segment(link.flat().apply(e.a()), link.flat().apply(e.b())));
+                hits.addEnd(link.laidFlat(e));
             }
         }
     }
 
     /** How far this piece runs on to the left of an edge that crosses it, at each place of from..to. */
     public Profile runsOn(EdgeFrame e, double from, double to) {
-        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        Profile.Hits hits = new Profile.Hits(e, from, to, -e.side());
         addEnds(hits);
-        return hits.nearest();
+        return hits.nearest().atLeastZero();
     }
 
     @Override
