@@ -1,0 +1,111 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import rainlap.geom.Box;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.rule.Place;
+import rainlap.wall.Elevation;
+import rainlap.wall.Opening;
+import rainlap.wall.Penetration;
+
+/** The chain of dimensions under the wall: openings and penetrations nearest to it, the overall length outside. */
+final class Dimensions {
+    private final Placing placing;
+    private final Occupied taken;
+    private final List<Mark> out = new ArrayList<>();
+
+    Dimensions(Placing placing, Occupied taken) {
+        this.placing = placing;
+        this.taken = taken;
+    }
+
+    /** @param shown the part of the wall shown */
+    Group marks(Elevation e, Box shown) {
+        TreeSet<Long> ends = new TreeSet<>(List.of(shown.minX(), shown.maxX()));
+        TreeSet<Long> openings = new TreeSet<>(ends);
+        for (Opening o : e.openings()) {
+            add(openings, o.rect().minX(), shown);
+            add(openings, o.rect().maxX(), shown);
+        }
+        TreeSet<Long> all = new TreeSet<>(openings);
+        for (Penetration p : e.penetrations()) {
+            add(all, (p.region().box().minX() + p.region().box().maxX()) / 2, shown);
+        }
+        TreeSet<Long> chain = figures(all, placing.chain()).isPresent() ? all : openings;
+        if (chain.size() > 2) {
+            line(chain, placing.chain());
+        }
+        line(ends, chain.size() > 2 ? placing.overall() : placing.chain());
+        return Group.of("dimensions", out);
+    }
+
+    private static void add(TreeSet<Long> to, long x, Box shown) {
+        if (x > shown.minX() && x < shown.maxX()) {
+            to.add(x);
+        }
+    }
+
+    private void line(TreeSet<Long> at, double y) {
+        View view = placing.view();
+        double from = view.x(at.first()), to = view.x(at.last());
+        out.add(Polyline.line(from - 1.8, y, to + 1.8, y, Looks.THIN));
+        for (long x : at) {
+            out.add(Polyline.line(view.x(x), y - 6.2, view.x(x), y + 1.6, Looks.THIN));
+            out.add(Symbols.stroke(view.x(x), y));
+        }
+        List<Text> texts = figures(at, y).orElseGet(() -> wideFigures(at, y));
+        texts.forEach(t -> taken.add(t.box()));
+        out.addAll(texts);
+    }
+
+    /** A figure for each step; empty when one finds no room above or below the line. */
+    private Optional<List<Text>> figures(TreeSet<Long> at, double y) {
+        List<Text> texts = new ArrayList<>();
+        List<PaperBox> boxes = new ArrayList<>();
+        for (Text[] pair : candidates(at, y)) {
+            Optional<Text> free = java.util.Arrays.stream(pair)
+                    .filter(t -> boxes.stream().noneMatch(b -> b.grown(0.3).meets(t.box()))).findFirst();
+            if (free.isEmpty()) {
+                return Optional.empty();
+            }
+            texts.add(free.get());
+            boxes.add(free.get().box());
+        }
+        return Optional.of(texts);
+    }
+
+    /** The figures that do find room; the others are left to the table of levels and the file. */
+    private List<Text> wideFigures(TreeSet<Long> at, double y) {
+        List<Text> texts = new ArrayList<>();
+        for (Text[] pair : candidates(at, y)) {
+            java.util.Arrays.stream(pair).filter(t -> texts.stream().noneMatch(b -> b.box().grown(0.3).meets(t.box())))
+                    .findFirst().ifPresent(texts::add);
+        }
+        return texts;
+    }
+
+    /** For each step its figure above the line and, where the step is narrow, below it. */
+    private List<Text[]> candidates(TreeSet<Long> at, double y) {
+        List<Text[]> all = new ArrayList<>();
+        Long last = null;
+        for (long x : at) {
+            if (last != null) {
+                double middle = (placing.view().x(last) + placing.view().x(x)) / 2;
+                Text above = Text.of(middle, y - 0.9, Place.mm(x - last), Looks.PLAIN.middle());
+                Text below = Text.of(middle, y + 3.4, Place.mm(x - last), Looks.PLAIN.middle());
+                boolean wide = above.width() + 2.4 <= placing.view().length(x - last);
+                all.add(wide ? new Text[] {above} : new Text[] {below, above});
+            }
+            last = x;
+        }
+        return all;
+    }
+}

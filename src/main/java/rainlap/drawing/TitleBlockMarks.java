@@ -1,0 +1,87 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.paper.Area;
+import rainlap.paper.Edge;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.paper.TextStyle;
+import rainlap.paper.Tone;
+import rainlap.rule.Evidence;
+import rainlap.wall.Stage;
+
+/** The title block of ISO 7200 (read in secondary text), 180 wide, in the lower right corner. */
+final class TitleBlockMarks {
+    private static final double LEFT = 230;
+    private static final double TOP = 253;
+    private static final double INSET = 1.2;
+
+    private final List<Mark> marks = new ArrayList<>();
+
+    private TitleBlockMarks() {}
+
+    /**
+     * What the cells say that changes from sheet to sheet.
+     *
+     * @param scale as printed: {@code 1:20 (1:5)}
+     */
+    record Filling(Evidence evidence, TitleBlock title, String scale, int sheet, int sheets) {}
+
+    static Group of(Filling f) {
+        TitleBlockMarks block = new TitleBlockMarks();
+        block.marks.add(Area.of(PaperRegion.of(PaperBox.ofSize(LEFT, TOP, 180, 34)), Tone.WHITE, Looks.OUTLINE));
+        block.upper(f);
+        block.middle(f);
+        block.lower(f);
+        return Group.of("title-block", block.marks);
+    }
+
+    private void upper(Filling f) {
+        PaperBox title = cell(48, 0, 84, 12.4, "Title");
+        String name = f.evidence().elevation().name();
+        TextStyle large = TextStyle.of(5).bold();
+        TextStyle style = TextMetrics.width(name, large) <= title.width() - 2 * INSET ? large : TextStyle.of(3.5).bold();
+        value(title, name, style, 10.5);
+        value(cell(0, 0, 48, 12.4, "Legal owner"), f.title().owner(), Looks.STRONG, 10.5);
+        value(cell(132, 0, 48, 12.4, "Document type"), "Marked-up elevation", Looks.STRONG, 10.5);
+    }
+
+    private void middle(Filling f) {
+        value(cell(0, 12.4, 26, 10.8, "Drawn up by"), f.title().creator(), Looks.STRONG, 8.9);
+        value(cell(26, 12.4, 22, 10.8, "Date of issue"), f.title().date(), Looks.STRONG, 8.9);
+        String stage = f.evidence().stage() == Stage.WRAP ? "Wrap stage: hold point before cladding" : "Finished stage: with cladding and trims";
+        value(cell(48, 12.4, 84, 10.8, "Supplementary title"), stage, TextStyle.of(3.5).medium(), 8.9);
+        value(cell(132, 12.4, 26, 10.8, "Status"), f.title().status(), Looks.STRONG, 8.9);
+        value(cell(158, 12.4, 22, 10.8, "Identification"), f.title().identification(), Looks.STRONG, 8.9);
+    }
+
+    private void lower(Filling f) {
+        cell(0, 23.2, 48, 10.8, "Approved by, date");
+        value(cell(48, 23.2, 38, 10.8, "Practice"), f.evidence().practice().id(), Looks.STRONG, 8.9);
+        value(cell(86, 23.2, 24, 10.8, "Scale"), f.scale(), Looks.STRONG, 8.9);
+        String hash = f.title().inputHash();
+        value(cell(110, 23.2, 22, 10.8, "Input"), hash.substring(0, Math.min(8, hash.length())), Looks.STRONG, 8.9);
+        value(cell(132, 23.2, 14, 10.8, "Size"), "A3", Looks.STRONG, 8.9);
+        value(cell(146, 23.2, 12, 10.8, "Rev."), f.title().revision(), Looks.STRONG, 8.9);
+        value(cell(158, 23.2, 10, 10.8, "Lang."), "en", Looks.STRONG, 8.9);
+        value(cell(168, 23.2, 12, 10.8, "Sheet"), f.sheet() + " / " + f.sheets(), Looks.STRONG, 8.9);
+    }
+
+    private PaperBox cell(double x, double y, double width, double height, String heading) {
+        PaperBox box = PaperBox.ofSize(LEFT + x, TOP + y, width, height);
+        marks.add(Area.edged(PaperRegion.of(box), Edge.of(rainlap.paper.Pen.NARROW)));
+        marks.add(Text.of(box.left() + INSET, box.top() + 3.6, heading, Looks.SECOND));
+        return box;
+    }
+
+    private void value(PaperBox box, String text, TextStyle style, double drop) {
+        if (!text.isBlank()) {
+            marks.add(Text.of(box.left() + INSET, box.top() + drop, TextMetrics.shorten(text, box.width() - 2 * INSET, style), style));
+        }
+    }
+}
