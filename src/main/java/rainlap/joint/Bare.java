@@ -25,7 +25,8 @@ import rainlap.wall.Surface;
  * nothing between facing edges ({@link JointKind#BUTT}, {@link JointKind#GAP}) are joints, not bare wall, and are left out.
  *
  * <p>Every bare part is bordered by open edges of sheets and by uncovered stretches of the outline, of openings and of penetrations;
- * these are gathered into clusters whose boxes touch, and the bare part of each cluster's box is found by overlay there alone.
+ * these are gathered into clusters less than a gap apart, and the bare part of each cluster's box is found by overlay there alone. A gap that
+ * opens into a bare part is cut off at that box.
  *
  * @param region in wall coordinates
  */
@@ -55,7 +56,7 @@ public record Bare(Region region) {
         EdgeFrame e = EdgeFrame.of(border);
         List<Intervals> over = new ArrayList<>();
         stack.meeting(Surface.WALL, border.box().grow(LEAST), f -> {
-            if (Sheets.covers(f)) {
+            if (Sheets.isSheet(f)) {
                 over.add(e.inside(f.region(), e.side()));
             }
         });
@@ -65,7 +66,7 @@ public record Bare(Region region) {
         }
     }
 
-    /** Boxes joined while any two touch. */
+    /** Boxes joined while any two lie less than a gap apart: the mouth of a gap parts the border of a bare place. */
     private static List<Box> clusters(List<Box> boxes) {
         List<Box> now = boxes;
         while (true) {
@@ -85,7 +86,7 @@ public record Bare(Region region) {
         }
         for (int i = 0; i < head.length; i++) {
             int me = i;
-            tree.query(boxes.get(i).grow(LEAST), j -> head[root(head, j)] = root(head, me));
+            tree.query(boxes.get(i).grow(JointFinder.GAP), j -> head[root(head, j)] = root(head, me));
         }
         Map<Integer, Box> joined = new TreeMap<>();
         for (int i = 0; i < head.length; i++) {
@@ -104,16 +105,18 @@ public record Bare(Region region) {
     }
 
     private static List<Bare> within(Stack stack, Box box) {
-        Box around = box.grow(LEAST);
+        if (box.width() == 0 || box.height() == 0) {
+            return List.of();
+        }
         List<Region> over = new ArrayList<>();
-        for (Face f : stack.meeting(Surface.WALL, around)) {
+        for (Face f : stack.meeting(Surface.WALL, box)) {
             if (Sheets.covers(f)) {
                 over.add(f.region());
             }
         }
-        stack.elevation().openings().stream().map(Opening::rect).filter(r -> r.meets(around)).map(Region::of).forEach(over::add);
-        stack.elevation().penetrations().stream().map(Penetration::region).filter(r -> r.box().meets(around)).forEach(over::add);
-        List<Region> wall = Overlay.intersection(List.of(stack.elevation().outline().region()), List.of(Region.of(around)));
+        stack.elevation().openings().stream().map(Opening::rect).filter(r -> r.meets(box)).map(Region::of).forEach(over::add);
+        stack.elevation().penetrations().stream().map(Penetration::region).filter(r -> r.box().meets(box)).forEach(over::add);
+        List<Region> wall = Overlay.intersection(List.of(stack.elevation().outline().region()), List.of(Region.of(box)));
         return Overlay.difference(wall, over).stream().filter(r -> isBareWall(stack, r)).map(Bare::new).toList();
     }
 
