@@ -6,16 +6,14 @@ package rainlap.file;
  * @param caretAt how many terminal columns stand before the marked place
  */
 public record Excerpt(String text, int caretAt) {
-    private static final int WINDOW = 100;
+    private static final int WINDOW = 110;
     private static final int BEFORE = 60;
     private static final String CUT = "…";
 
     /** The window of a line around the character at an index. */
     static Excerpt of(String line, int index) {
-        int from = 0, columns = columns(line, 0, index);
-        if (columns > WINDOW - 20) {
-            from = back(line, index, BEFORE);
-        }
+        boolean fits = columns(line, 0, line.length()) <= WINDOW || columns(line, 0, index) <= WINDOW - 20;
+        int from = fits ? 0 : back(line, index, BEFORE);
         StringBuilder out = new StringBuilder(from > 0 ? CUT : "");
         int caret = out.length() + columns(line, from, index);
         int width = out.length();

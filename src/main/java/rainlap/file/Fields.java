@@ -1,10 +1,12 @@
 package rainlap.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import rainlap.geom.Grid;
@@ -17,6 +19,8 @@ final class Fields {
     private final Value.Keys keys;
     private final String owner;
     private final Problems problems;
+    /** Known keys that misspelt ones most probably meant: they are not reported missing as well. */
+    private final Set<String> meant = new HashSet<>();
 
     private Fields(Value.Keys keys, String owner, Problems problems) {
         this.keys = keys;
@@ -38,6 +42,7 @@ final class Fields {
         Fields fields = new Fields(keys, owner, problems);
         for (Value.Member m : keys.members()) {
             if (!known.contains(m.name())) {
+                Nearest.of(m.name(), known).ifPresent(fields.meant::add);
                 fields.wrong(m.at(), "there is no key " + Quoted.text(m.name()) + " here",
                         () -> Nearest.hint(m.name(), known, "known here: " + String.join(", ", known)));
             }
@@ -65,8 +70,10 @@ final class Fields {
         wrong(at, what, () -> hint);
     }
 
+    /** @param what about the object as "it …", or about a part of it */
     void wrong(int at, String what, Supplier<String> hint) {
-        problems.add(at, owner.isEmpty() ? what : owner + ": " + what, hint);
+        String said = owner.isEmpty() ? what : what.startsWith("it ") ? owner + what.substring(2) : owner + ": " + what;
+        problems.add(at, said, hint);
     }
 
     boolean has(String key) {
@@ -85,10 +92,15 @@ final class Fields {
     /** The value; that there is none is noted. */
     Optional<Value> required(String key, String example) {
         Optional<Value> value = find(key);
-        if (value.isEmpty()) {
+        if (value.isEmpty() && !meant.contains(key)) {
             wrong(keys.at(), "\"" + key + "\" is missing", "add \"" + key + "\": " + example);
         }
         return value;
+    }
+
+    /** Whether a misspelt key most probably meant one of these. */
+    boolean means(List<String> anyOf) {
+        return anyOf.stream().anyMatch(meant::contains);
     }
 
     /** The place of a key, or of the object where it has none. */
@@ -101,7 +113,7 @@ final class Fields {
     }
 
     OptionalDouble number(String key, Range range) {
-        return find(key).map(v -> number(v, key, range)).orElse(OptionalDouble.empty());
+        return find(key).map(v -> number(v, "\"" + key + "\"", range)).orElse(OptionalDouble.empty());
     }
 
     /** A length in mm as grid units. */
@@ -110,19 +122,21 @@ final class Fields {
         return mm.isPresent() ? OptionalLong.of(Grid.of(mm.getAsDouble())) : OptionalLong.empty();
     }
 
-    OptionalDouble number(Value v, String label, Range range) {
-        if (v instanceof Value.Text t) {
-            boolean quoted = t.text().matches("\\s*-?[0-9]+(\\.[0-9]+)?\\s*");
-            wrongKind(v, label, "a number", quoted ? "write " + t.text().strip() + " without quotation marks" : range.words());
-        } else if (!(v instanceof Value.Num)) {
-            wrongKind(v, label, "a number", range.words());
+    /** @param label what the number is, in words: {@code width in "rect"} */
+    private OptionalDouble number(Value v, String label, Range range) {
+        if (!(v instanceof Value.Num n)) {
+            boolean quoted = v instanceof Value.Text t && t.text().matches("\\s*-?[0-9]+(\\.[0-9]+)?\\s*");
+            wrong(v.at(), label + " must be a number, not " + v.what(),
+                    quoted ? "write " + ((Value.Text) v).text().strip() + " without quotation marks" : range.words());
+            return OptionalDouble.empty();
+        }
+        double d = n.number();
+        if (!Double.isFinite(d)) {
+            wrong(v.at(), label + " is no finite number", range.words());
+        } else if (!range.holds(d)) {
+            wrong(v.at(), label + " must be " + range.words() + ", not " + Quoted.number(d), "");
         } else {
-            double d = ((Value.Num) v).number();
-            if (Double.isFinite(d) && range.holds(d)) {
-                return OptionalDouble.of(d);
-            }
-            wrong(v.at(), Double.isFinite(d) ? "\"" + label + "\" must be " + range.words() + ", not " + Quoted.number(d)
-                    : "\"" + label + "\" is no finite number", Double.isFinite(d) ? "" : range.words());
+            return OptionalDouble.of(d);
         }
         return OptionalDouble.empty();
     }
@@ -147,9 +161,9 @@ final class Fields {
         }
         String s = t.text();
         if (s.isBlank()) {
-            wrong(v.at(), "\"" + label + "\" is empty", "");
-        } else if (s.length() > longest) {
-            wrong(v.at(), "\"" + label + "\" has " + s.length() + " characters", "at most " + longest);
+            wrong(v.at(), "\"" + label + "\" is empty", "write something");
+        } else if (s.codePointCount(0, s.length()) > longest) {
+            wrong(v.at(), "\"" + label + "\" has " + s.codePointCount(0, s.length()) + " characters", "at most " + longest);
         } else if (s.codePoints().anyMatch(Fields::isUnprintable)) {
             wrong(v.at(), "\"" + label + "\" holds a control character", "take it out");
         } else {
@@ -158,11 +172,11 @@ final class Fields {
         return Optional.empty();
     }
 
+    /** What no XML may hold, what breaks a line, and what turns the direction of the text around it. */
     private static boolean isUnprintable(int c) {
         return switch (Character.getType(c)) {
-            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR -> true;
-            default -> c == 0xFFFE || c == 0xFFFF;
+            case Character.CONTROL, Character.SURROGATE, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+            default -> c == 0xFFFE || c == 0xFFFF || c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
         };
     }
 
@@ -182,7 +196,7 @@ final class Fields {
     }
 
     <T> Optional<T> word(Value v, String label, Function<String, Optional<T>> meaning, List<String> words) {
-        String all = "one of " + String.join(", ", words);
+        String all = words.size() == 1 ? "write " + Quoted.text(words.get(0)) : "one of " + String.join(", ", words);
         if (!(v instanceof Value.Text t)) {
             wrongKind(v, label, "a word", all);
             return Optional.empty();
@@ -211,17 +225,22 @@ final class Fields {
         return list.items();
     }
 
-    /** A list of exactly so many numbers, each with its range; empty and noted otherwise. */
+    /**
+     * A list of exactly so many numbers, each with its range; empty and noted otherwise.
+     *
+     * @param form the list as messages show it, which names the numbers: {@code [x, y, radius]}
+     */
     Optional<double[]> numbers(Value v, String label, String form, Range... ranges) {
         if (!(v instanceof Value.Items list) || list.items().size() != ranges.length) {
             String found = v instanceof Value.Items l ? "a list of " + l.items().size() : v.what();
             wrong(v.at(), "\"" + label + "\" must be " + form + ", not " + found, "");
             return Optional.empty();
         }
+        String[] names = form.replaceAll("[\\[\\]]", "").split(", ");
         double[] out = new double[ranges.length];
         boolean sound = true;
         for (int i = 0; i < ranges.length; i++) {
-            OptionalDouble d = number(list.items().get(i), label, ranges[i]);
+            OptionalDouble d = number(list.items().get(i), names[i] + " in \"" + label + "\"", ranges[i]);
             sound &= d.isPresent();
             out[i] = d.orElse(0);
         }

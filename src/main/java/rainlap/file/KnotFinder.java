@@ -40,7 +40,9 @@ final class KnotFinder {
             problems.add(ids.places().get(k.tucked().id()), "pieces " + in + ", " + over + " and " + third
                     + " lie round in a circle at one point: " + in + " under " + over + ", " + over + " under " + third + ", "
                     + third + " under " + in,
-                    "tuck " + in + " under " + third + " too, or no longer under " + over);
+                    k.third().under().contains(k.tucked().id())
+                            ? "no longer tuck " + in + " under " + over + ", or no longer " + third + " under " + in
+                            : "tuck " + in + " under " + third + " too, or no longer under " + over);
         });
     }
 

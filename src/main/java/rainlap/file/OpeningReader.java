@@ -46,7 +46,7 @@ final class OpeningReader {
         f.required("reveal", "90");
         OptionalLong reveal = f.length("reveal", Range.DEPTH);
         OptionalLong overhang = f.length("eave_overhang", Range.DEPTH), above = f.length("eave_above", Range.DEPTH);
-        Optional<String> none = noHeadFlashing(f, overhang.isPresent() && above.isPresent());
+        Optional<String> none = noHeadFlashing(f, f.has("eave_overhang") && f.has("eave_above"));
         rect.ifPresent(r -> refuseOutside(f, r));
         if (id.isPresent() && kind.isPresent() && rect.isPresent() && reveal.isPresent()) {
             Opening o = new Opening(id.get(), kind.get(), rect.get(), reveal.getAsLong(), none, overhang, above);

@@ -15,6 +15,8 @@ import rainlap.wall.Penetration;
 final class PenetrationReader {
     static final List<String> KEYS = List.of("id", "kind", "rect", "ring", "holes", "wkt", "circle");
 
+    private static final List<String> SHAPES = List.of("rect", "ring", "wkt", "circle");
+
     private final Optional<Outline> outline;
     private final List<Opening> openings;
     private final BoxTree tree;
@@ -39,7 +41,7 @@ final class PenetrationReader {
     private Optional<Penetration> penetration(Fields f) {
         Optional<String> id = ids.claim(f);
         Optional<String> kind = f.required("kind", "\"pipe\"").flatMap(v -> f.id(v, "kind")).map(Value.Text::text);
-        Optional<ShapeReader.Drawn> drawn = ShapeReader.read(f, OptionalDouble.empty());
+        Optional<ShapeReader.Drawn> drawn = ShapeReader.read(f, SHAPES, OptionalDouble.empty());
         if (drawn.isEmpty()) {
             return Optional.empty();
         }

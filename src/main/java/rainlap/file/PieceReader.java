@@ -81,7 +81,7 @@ final class PieceReader {
         Optional<Material> found = own.find(t.text()).or(() -> Catalogue.builtIn().find(t.text()));
         if (found.isEmpty() && !own.isKnown(t.text())) {
             f.wrong(t.at(), "there is no material " + Quoted.text(t.text()), () -> Nearest.hint(t.text(), materialIds(),
-                    "list it under \"materials\", or choose a built-in one"));
+                    "list it under \"materials\", or choose a built-in one (rainlap materials lists them)"));
         }
         return found;
     }
@@ -116,13 +116,17 @@ final class PieceReader {
         if (values.isEmpty() && f.find("shapes").orElseThrow() instanceof Value.Items) {
             f.wrong(f.keyAt("shapes"), "\"shapes\" is empty", "list one shape for each surface");
         }
-        List<Shape> out = Fields.each(values, v -> Fields.of(v, f.owner() + ", shape", SHAPE_KEYS, problems).flatMap(s -> shape(s, width)));
+        List<Shape> out = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            Fields.of(values.get(i), f.owner() + ", shape " + (i + 1), SHAPE_KEYS, problems)
+                    .flatMap(s -> shape(s, width)).ifPresent(out::add);
+        }
         return out.size() == values.size() ? out : List.of();
     }
 
     private Optional<Shape> shape(Fields f, OptionalDouble width) {
         Optional<Surface> on = surfaces.read(f);
-        Optional<ShapeReader.Drawn> drawn = ShapeReader.read(f, width);
+        Optional<ShapeReader.Drawn> drawn = ShapeReader.read(f, ShapeReader.SHAPES, width);
         if (on.isEmpty() || drawn.isEmpty()) {
             return Optional.empty();
         }
@@ -144,7 +148,8 @@ final class PieceReader {
         if (t.text().equals(self)) {
             f.wrong(t.at(), "a piece cannot be tucked under itself", "name the piece that lies over it");
         } else if (!allIds.contains(t.text())) {
-            f.wrong(t.at(), "it is tucked under " + name + ", which is not in this file", () -> Nearest.hint(t.text(), ids.all(), ""));
+            f.wrong(t.at(), "it is tucked under " + name + ", which is not in this file", () -> Nearest.hint(t.text(), ids.all(),
+                    "name a piece that is laid before it"));
         } else if (!ids.isKnown(t.text())) {
             f.wrong(t.at(), "it is tucked under " + name + ", which is laid after it",
                     "a later piece lies outside by itself: take it out, or list " + name + " earlier");

@@ -9,8 +9,8 @@ import rainlap.geom.Grid;
  * @param words how messages put it: {@code above 0 and at most 100}
  */
 record Range(double lo, double hi, boolean above, String words) {
-    static final Range PLACE = new Range(-Grid.LIMIT_MM, Grid.LIMIT_MM, false, "within 10 km of the origin (10000000 mm)");
-    static final Range SIZE = new Range(0, 2 * Grid.LIMIT_MM, true, "above 0 and at most 20000000 mm");
+    static final Range PLACE = new Range(-Grid.LIMIT_MM, Grid.LIMIT_MM, false, "within 10000000 mm (10 km) of the origin");
+    static final Range SIZE = new Range(0, 2 * Grid.LIMIT_MM, true, "above 0 and at most 20000000 mm (20 km)");
     static final Range WIDTH = above(0, 100_000);
     static final Range DEPTH = between(0, 10_000);
     static final Range ANGLE = between(-89, 89);

@@ -23,12 +23,19 @@ final class RingReader {
 
     static List<Point> points(Fields f, Value v, String label) {
         List<Value> items = f.list(v, label, f.limits().points());
+        Optional<Value> odd = items.stream().filter(p -> !(p instanceof Value.Items pair && pair.items().size() == 2)).findFirst();
+        if (odd.isPresent()) {
+            String found = odd.get() instanceof Value.Items l ? "a list of " + l.items().size() : odd.get().what();
+            f.wrong(odd.get().at(), "\"" + label + "\" is a list of points [x, y], and this is " + found,
+                    "write [[0, 0], [100, 0], …]");
+            return List.of();
+        }
         List<Point> points = Fields.each(items, p -> point(f, p, label));
         return points.size() == items.size() ? points : List.of();
     }
 
     private static Optional<Point> point(Fields f, Value v, String label) {
-        return f.numbers(v, label, "a list of points [x, y]", Range.PLACE, Range.PLACE).map(d -> Point.ofMm(d[0], d[1]));
+        return f.numbers(v, label, "[x, y]", Range.PLACE, Range.PLACE).map(d -> Point.ofMm(d[0], d[1]));
     }
 
     /** A region of a shell and holes as listed; empty and noted when they enclose no area or are not sound. */
@@ -43,7 +50,7 @@ final class RingReader {
         }
         Optional<Overlay.Flaw> flaw = Overlay.flaw(shell, holes);
         if (flaw.isPresent()) {
-            f.wrong(at, "\"" + label + "\" " + inWords(flaw.get()), "");
+            f.wrong(at, "\"" + label + "\" " + inWords(flaw.get(), !holes.isEmpty()), "");
             return Optional.empty();
         }
         return Optional.of(new Region(Ring.of(shell), holes.stream().map(Ring::of).toList()));
@@ -58,10 +65,10 @@ final class RingReader {
         return ring.stream().anyMatch(p -> p.side(a, b) != 0);
     }
 
-    private static String inWords(Overlay.Flaw flaw) {
+    private static String inWords(Overlay.Flaw flaw, boolean hasHoles) {
         String near = " at " + place(flaw.where());
         return switch (flaw.what()) {
-            case "Self-intersection" -> "crosses or overlaps itself" + near;
+            case "Self-intersection" -> (hasHoles ? "crosses or overlaps itself or one of its holes" : "crosses or overlaps itself") + near;
             case "Ring Self-intersection" -> "touches itself" + near;
             case "Hole lies outside shell" -> "has a hole that leaves its outer ring" + near;
             case "Holes are nested" -> "has a hole inside a hole" + near;

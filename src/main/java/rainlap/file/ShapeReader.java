@@ -2,6 +2,7 @@ package rainlap.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -19,6 +20,8 @@ final class ShapeReader {
     static final List<String> KEYS = List.of("rect", "line", "width", "ring", "holes", "wkt", "circle");
     /** Only polygons of plain numbers: the general reader would follow any nesting. */
     private static final Pattern POLYGONS = Pattern.compile("\\s*(?i:MULTIPOLYGON|POLYGON)\\s*\\([-+0-9eE.,()\\s]*\\)\\s*");
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]+)?");
 
     private final Fields f;
     private final OptionalDouble usualWidth;
@@ -38,18 +41,20 @@ final class ShapeReader {
     /**
      * The shape of an object; empty and noted when there is none, more than one, or it is wrong.
      *
+     * @param allowed which shapes the object may have
      * @param usualWidth of a line that gives none, mm
      */
-    static Optional<Drawn> read(Fields f, OptionalDouble usualWidth) {
+    static Optional<Drawn> read(Fields f, List<String> allowed, OptionalDouble usualWidth) {
         List<String> given = SHAPES.stream().filter(f::has).toList();
-        if (given.isEmpty()) {
-            f.wrong(f.at(), "there is no shape", "add one of " + String.join(", ", SHAPES));
-            return Optional.empty();
+        if (given.isEmpty() && !f.means(SHAPES)) {
+            f.wrong(f.at(), "there is no shape", "add one of " + String.join(", ", allowed));
         }
         if (given.size() > 1) {
             f.wrong(f.keyAt(given.get(1)), "\"" + given.get(0) + "\" and \"" + given.get(1) + "\" are two shapes",
-                    "keep one; one piece on several surfaces has \"shapes\"");
-            return Optional.empty();
+                    "keep one");
+        }
+        if (given.size() != 1 || !allowed.contains(given.get(0))) {
+            return Optional.empty(); // a shape that is not allowed here is an unknown key, and noted as such
         }
         ShapeReader reader = new ShapeReader(f, usualWidth);
         reader.refuseStray("width", "line", given.get(0));
@@ -115,22 +120,30 @@ final class ShapeReader {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        List<List<List<Point>>> polygons;
-        try {
-            if (!POLYGONS.matcher(text.get().text()).matches()) {
-                throw new IllegalArgumentException("another geometry");
-            }
-            polygons = Overlay.parseWkt(text.get().text());
-        } catch (IllegalArgumentException e) {
-            f.wrong(v.at(), "\"wkt\" is no POLYGON or MULTIPOLYGON within 10 km",
-                    "write POLYGON ((0 0, 100 0, 100 50, 0 0)); every ring ends at its first point");
-            return Optional.empty();
-        }
+        List<List<List<Point>>> polygons = polygons(v, text.get().text());
         List<Region> regions = new ArrayList<>();
         for (List<List<Point>> rings : polygons) {
             RingReader.region(f, v.at(), "wkt", rings.get(0), rings.subList(1, rings.size())).ifPresent(regions::add);
         }
-        return regions.size() == polygons.size() && !overlap(v, regions) ? Optional.of(regions) : Optional.empty();
+        return !polygons.isEmpty() && regions.size() == polygons.size() && !overlap(v, regions) ? Optional.of(regions) : Optional.empty();
+    }
+
+    private List<List<List<Point>>> polygons(Value v, String text) {
+        if (!POLYGONS.matcher(text).matches()) {
+            f.wrong(v.at(), "\"wkt\" is no POLYGON or MULTIPOLYGON", "write POLYGON ((0 0, 100 0, 100 50, 0 0))");
+            return List.of();
+        }
+        if (NUMBER.matcher(text).results().anyMatch(n -> !Grid.holds(Double.parseDouble(n.group())))) {
+            f.wrong(v.at(), "\"wkt\" reaches further than 10 km from the origin", "it is in mm");
+            return List.of();
+        }
+        try {
+            return Overlay.parseWkt(text);
+        } catch (IllegalArgumentException e) {
+            f.wrong(v.at(), "\"wkt\" is not a sound " + text.strip().replaceAll("[\\s(].*", "").toUpperCase(Locale.ROOT),
+                    "write POLYGON ((0 0, 100 0, 100 50, 0 0)); every ring ends at its first point");
+            return List.of();
+        }
     }
 
     private boolean overlap(Value v, List<Region> regions) {

@@ -43,7 +43,9 @@ final class SyntaxScan {
                     item();
                 }
             }
-            return new SyntaxFault(i, "this cannot be read as JSON", "");
+            blanks();
+            return i < b.length ? new SyntaxFault(i, "the file goes on after its end", "take this out, or look for a } too many before")
+                    : new SyntaxFault(i, "this cannot be read as JSON", "");
         } catch (Found e) {
             return e.fault;
         }
@@ -134,7 +136,7 @@ final class SyntaxScan {
 
     private void word() {
         int from = i;
-        while (i < b.length && (Character.isLetterOrDigit(b[i]) || b[i] < 0 || "+-._'$".indexOf(b[i]) >= 0)) {
+        while (i < b.length && (Character.isLetterOrDigit(b[i]) || b[i] < 0 || "+-._'$#".indexOf(b[i]) >= 0)) {
             i++;
         }
         String word = new String(b, from, i - from, StandardCharsets.UTF_8);
@@ -153,6 +155,9 @@ final class SyntaxScan {
             return at(from, c == ':' || c == ',' || c == '}' || c == ']' ? "a value is missing before this " + c
                     : "a value cannot begin with " + Quoted.text(String.valueOf(c)), "");
         }
+        if (word.startsWith("#")) {
+            return hash(from);
+        }
         if (word.matches("[+-]?[0-9.].*")) {
             return at(from, Quoted.text(word) + " is not a number as JSON writes them", "write it like 150, -40 or 62.5");
         }
@@ -163,10 +168,20 @@ final class SyntaxScan {
                 "a text stands in double quotation marks: " + Quoted.text(word)));
     }
 
+    private static Found hash(int at) {
+        return at(at, "a # has no meaning here", "a comment begins with // or /*");
+    }
+
     private Found keyWithoutQuotes() {
         int c = peek();
         if (c == ']') {
             return at(i, "a ] closes what a { opened", "put } here, or look for a missing bracket before");
+        }
+        if (c == '#') {
+            return hash(i);
+        }
+        if (c >= '0' && c <= '9') {
+            return at(i, "a key is expected here", "a number is written with a point: 90.5");
         }
         return at(i, "a key is expected here", "keys stand in double quotation marks: \"id\": …");
     }

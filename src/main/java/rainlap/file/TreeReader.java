@@ -49,10 +49,14 @@ final class TreeReader {
         } catch (BeyondLimit e) {
             return Optional.empty();
         } catch (IOException e) {
-            SyntaxFault fault = SyntaxFault.find(b, source.start());
-            problems.add(fault.at(), fault.what(), fault.hint());
+            reader.noteFault();
             return Optional.empty();
         }
+    }
+
+    private void noteFault() {
+        SyntaxFault fault = SyntaxFault.find(source.bytes(), source.start());
+        problems.add(fault.at(), fault.what(), fault.hint());
     }
 
     /** Reading cannot go on; the problem has been noted. */
@@ -64,9 +68,14 @@ final class TreeReader {
         }
     }
 
-    private void refuseMore(JsonParser p) throws IOException {
-        if (p.nextToken() != null) {
-            problems.add(at(p), "the file goes on after its end", "one file holds one elevation, in one pair of { }");
+    /** What follows the end does not keep the rest from being read. */
+    private void refuseMore(JsonParser p) {
+        try {
+            if (p.nextToken() != null) {
+                problems.add(at(p), "the file goes on after its end", "one file holds one elevation, in one pair of { }");
+            }
+        } catch (IOException e) {
+            noteFault();
         }
     }
 
