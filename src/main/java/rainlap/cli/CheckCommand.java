@@ -1,0 +1,100 @@
+package rainlap.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rainlap.paper.PngWriter;
+import rainlap.practice.Practice;
+import rainlap.practice.Practices;
+import rainlap.wall.Stage;
+
+@Command(name = "check", sortOptions = false, description = {
+        "Checks elevations: prints every weak point, worst first, and draws the marked-up sheet.",
+        "",
+        "Without --sheet the drawing goes to " + OutputNames.DEFAULT_FOLDER + "/NAME.svg under the current folder. Rainlap replaces no file"
+                + " but those it wrote itself, and never an input."},
+        parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
+        footerHeading = "%nExamples:%n", footer = {
+            "  rainlap check elevations/estuary-hut-north.json",
+            "  rainlap check hut.json --sheet hut.png --dpi 300 --findings hut-findings.json",
+            "  rainlap check elevations/*.json --sheet 'sheets/{name}.svg' --strict --practice au-abcb-2022"})
+final class CheckCommand implements RainlapCommand {
+    private final Surroundings around;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Elevation files; - reads one from standard input.")
+    List<String> files;
+
+    @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg or .png, or a folder; further"
+            + " sheets are numbered: out-2.svg. With several elevations a folder, or a name with {name} in it.")
+    String sheet;
+
+    @Option(names = "--no-sheet", description = "Draw nothing.")
+    boolean noSheet;
+
+    @Option(names = "--findings", paramLabel = "PLACE", description = "Write the findings as JSON to this file or folder; {name} as above.")
+    String findings;
+
+    @Option(names = "--stage", paramLabel = "STAGE", defaultValue = "wrap",
+            description = "wrap (the hold point before cladding) or finished. Default: wrap.")
+    String stage;
+
+    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; see: rainlap practices.")
+    String practice;
+
+    @Option(names = "--strict", description = "End with status 4 when there is a weak point.")
+    boolean strict;
+
+    @Option(names = "--dpi", paramLabel = "N", description = "Dots per inch of a PNG, 30 to 1200. Default: 200.")
+    Integer dpi;
+
+    @ArgGroup(validate = false, heading = "%nFor the title block; blank where not given:%n")
+    TitleOptions title = new TitleOptions();
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Print this help.")
+    boolean help;
+
+    CheckCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public ExitStatus run() {
+        try (CheckJob job = new CheckJob(around, this)) {
+            return job.run();
+        }
+    }
+
+    /** Refuses values that make no sense, before any work. */
+    void checkValues() {
+        practiceFor(Optional.empty());
+        title.check();
+        if (noSheet && sheet != null) {
+            throw Refusal.usage("--sheet and --no-sheet exclude each other", "leave one of them out");
+        }
+        if (dpi != null && (dpi < SheetFiles.LEAST_DPI || dpi > SheetFiles.MOST_DPI)) {
+            throw Refusal.usage("--dpi " + dpi + " is out of range", "choose " + SheetFiles.LEAST_DPI + " to " + SheetFiles.MOST_DPI);
+        }
+        if (dpi != null && (sheet == null || !sheet.toLowerCase(Locale.ROOT).endsWith(".png"))) {
+            throw Refusal.usage("--dpi is for a PNG, and none is asked for", "add --sheet out.png");
+        }
+    }
+
+    int chosenDpi() {
+        return dpi == null ? PngWriter.DEFAULT_DPI : dpi;
+    }
+
+    Stage chosenStage() {
+        return Stage.find(stage).orElseThrow(() -> Refusal.unknown("stage", stage,
+                Arrays.stream(Stage.values()).map(Stage::word).toList()));
+    }
+
+    /** The id of the practice for a file that names one, or none. */
+    Practice practiceFor(Optional<String> named) {
+        return PracticesCommand.find(practice != null ? practice : named.orElse(Practices.COMMON));
+    }
+}

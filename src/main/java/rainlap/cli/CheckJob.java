@@ -1,0 +1,173 @@
+package rainlap.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.CheckResult;
+import rainlap.check.Checker;
+import rainlap.drawing.Sheets;
+import rainlap.file.ElevationFile;
+import rainlap.file.Limits;
+import rainlap.file.Problem;
+import rainlap.file.Reading;
+import rainlap.paper.Sheet;
+import rainlap.report.FindingsJson;
+import rainlap.report.PlainText;
+import rainlap.report.TerminalTable;
+import rainlap.rule.Evidence;
+import rainlap.wall.Elevation;
+import rainlap.wall.Stage;
+
+/** One run of {@code check}: options and places first, then all inputs, then the work, and the outputs together at the end. */
+final class CheckJob implements AutoCloseable {
+    private static final String STANDARD_INPUT = "-";
+
+    private final Surroundings around;
+    private final CheckCommand options;
+    private final Stage stage;
+    private final OutputNames names;
+    private final OutputFiles outputs;
+    private final List<String> written = new ArrayList<>();
+
+    CheckJob(Surroundings around, CheckCommand options) {
+        this.around = around;
+        this.options = options;
+        this.stage = options.chosenStage();
+        this.names = new OutputNames(around.folder(), options.files.size() > 1);
+        this.outputs = new OutputFiles(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)).map(around.folder()::resolve)
+                .toList());
+    }
+
+    ExitStatus run() {
+        options.checkValues();
+        options.files.forEach(this::claimOutputs);
+        List<Reading> readings = options.files.stream().map(this::read).toList();
+        List<Problem> problems = readings.stream().flatMap(r -> r.problems().stream()).toList();
+        if (!problems.isEmpty()) {
+            complain(problems);
+            return ExitStatus.BAD_INPUT;
+        }
+        List<CheckResult> results = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            results.add(check(readings.get(i).elevation().orElseThrow()));
+            print(options.files.get(i), results.get(i));
+        }
+        for (int i = 0; i < results.size(); i++) {
+            write(options.files.get(i), readings.get(i), results.get(i));
+        }
+        outputs.moveAll();
+        close(results);
+        return status(results);
+    }
+
+    private void claimOutputs(String file) {
+        findings(file).ifPresent(outputs::claim);
+        if (options.sheet != null) {
+            sheet(file).ifPresent(outputs::claim);
+        } else {
+            sheet(file).ifPresent(outputs::claimInNewFolder);
+        }
+    }
+
+    private Optional<Path> sheet(String file) {
+        if (options.noSheet) {
+            return Optional.empty();
+        }
+        if (options.sheet == null) {
+            return Optional.of(names.defaultSheet(name(file)));
+        }
+        Path place = names.path("--sheet", options.sheet, name(file), ".svg");
+        OutputNames.requireSheetName(place);
+        return Optional.of(place);
+    }
+
+    private Optional<Path> findings(String file) {
+        return Optional.ofNullable(options.findings).map(v -> names.path("--findings", v, name(file), ".findings.json"));
+    }
+
+    private static String name(String file) {
+        return file.equals(STANDARD_INPUT) ? "standard-input" : file;
+    }
+
+    private Reading read(String file) {
+        if (file.equals(STANDARD_INPUT)) {
+            return readStandardInput();
+        }
+        Path path = around.folder().resolve(file);
+        Reading reading = ElevationFile.read(path);
+        if (Files.exists(path)) {
+            return reading;
+        }
+        Problem missing = new Problem(file, Optional.empty(), "there is no such file", Suggestion.ofFile(path).orElse(""), Optional.empty());
+        return new Reading(file, Optional.empty(), List.of(missing), "", reading.places());
+    }
+
+    private Reading readStandardInput() {
+        try {
+            return ElevationFile.read("standard input", around.in().readNBytes(Limits.STATED.bytes() + 1));
+        } catch (IOException e) {
+            throw Refusal.usage("standard input cannot be read: " + e.getMessage(), "");
+        }
+    }
+
+    private void complain(List<Problem> problems) {
+        problems.forEach(p -> p.lines().forEach(line -> around.complain(PlainText.of(line))));
+        long files = problems.stream().map(Problem::file).distinct().count();
+        String where = options.files.size() == 1 ? "" : " in " + files + " of " + options.files.size() + " files";
+        around.complain("");
+        around.complain(problems.size() + (problems.size() == 1 ? " problem" : " problems") + where + "; nothing was checked or written");
+    }
+
+    private CheckResult check(Elevation elevation) {
+        return Checker.check(Evidence.of(elevation, stage, options.practiceFor(elevation.practice())), around.rules());
+    }
+
+    private void print(String file, CheckResult result) {
+        around.print(TerminalTable.lines(name(file), result));
+        around.print("");
+    }
+
+    private void write(String file, Reading reading, CheckResult result) {
+        findings(file).ifPresent(place -> {
+            outputs.write(place, out -> FindingsJson.write(result, out));
+            written.add("findings: " + place);
+        });
+        sheet(file).ifPresent(place -> {
+            List<Sheet> sheets = draw(file, reading, result);
+            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, sheets);
+            places.forEach(p -> written.add("sheet: " + p));
+            SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
+        });
+    }
+
+    private List<Sheet> draw(String file, Reading reading, CheckResult result) {
+        try {
+            return Sheets.of(result, options.title.block(reading.sha256()));
+        } catch (Sheets.TooLarge e) {
+            throw Refusal.usage(file + ": " + e.getMessage(), "check it with --no-sheet, or split it into several elevations");
+        }
+    }
+
+    private void close(List<CheckResult> results) {
+        if (results.size() > 1) {
+            around.print(TerminalTable.total(results));
+        }
+        around.print(TerminalTable.caution());
+        around.print(written.stream().map(PlainText::of).toList());
+    }
+
+    private ExitStatus status(List<CheckResult> results) {
+        if (options.strict && results.stream().anyMatch(r -> !r.weakPoints().isEmpty())) {
+            return ExitStatus.WEAK_POINTS;
+        }
+        return results.stream().anyMatch(r -> !r.crashes().isEmpty()) ? ExitStatus.INCOMPLETE : ExitStatus.DONE;
+    }
+
+    @Override
+    public void close() {
+        outputs.close();
+    }
+}

@@ -1,0 +1,37 @@
+package rainlap.cli;
+
+import java.util.List;
+
+/** A command that cannot go on, for a reason that the person at the terminal can do something about. */
+final class Refusal extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final ExitStatus status;
+    private final String hint;
+
+    private Refusal(ExitStatus status, String what, String hint) {
+        super(what, null, false, false);
+        this.status = status;
+        this.hint = hint;
+    }
+
+    /** The command line asks for something that cannot be done. */
+    static Refusal usage(String what, String hint) {
+        return new Refusal(ExitStatus.USAGE, what, hint);
+    }
+
+    /** A word that is none of those known. */
+    static Refusal unknown(String kind, String word, List<String> known) {
+        return usage("there is no " + kind + " " + Suggestion.quoted(word),
+                Suggestion.of(word, known).orElse("known are " + String.join(", ", known)));
+    }
+
+    ExitStatus status() {
+        return status;
+    }
+
+    /** What to do, or empty. */
+    String hint() {
+        return hint;
+    }
+}

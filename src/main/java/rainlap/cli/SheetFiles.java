@@ -1,0 +1,69 @@
+package rainlap.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.paper.PngWriter;
+import rainlap.paper.Sheet;
+import rainlap.paper.SvgWriter;
+
+/** Writes the sheets of drawings: the first to the place that was asked for, further ones beside it, numbered. */
+final class SheetFiles {
+    static final int LEAST_DPI = 30;
+    static final int MOST_DPI = 1200;
+
+    private final OutputFiles outputs;
+    private final int dpi;
+
+    /** @param dpi dots per inch of a PNG */
+    SheetFiles(OutputFiles outputs, int dpi) {
+        this.outputs = outputs;
+        this.dpi = dpi;
+    }
+
+    /**
+     * Writes all sheets of one drawing aside.
+     *
+     * @param first the place of the first sheet, claimed already
+     * @return all their places
+     */
+    List<Path> write(Path first, List<Sheet> sheets) {
+        List<Path> places = new ArrayList<>();
+        for (int n = 1; n <= sheets.size(); n++) {
+            Path place = OutputNames.sheet(first, n);
+            if (n > 1) {
+                outputs.claimInNewFolder(place);
+            }
+            write(place, sheets.get(n - 1));
+            places.add(place);
+        }
+        return places;
+    }
+
+    private void write(Path place, Sheet sheet) {
+        outputs.write(place, out -> {
+            if (OutputNames.isPng(place)) {
+                ByteArrayOutputStream png = new ByteArrayOutputStream();
+                PngWriter.write(sheet, dpi, png);
+                out.write(Signature.onPng(png.toByteArray()));
+            } else {
+                SvgWriter.write(sheet, out);
+                out.write(Signature.SVG.getBytes(StandardCharsets.UTF_8));
+            }
+        });
+    }
+
+    /** A sheet that an earlier run wrote beside these and that does not belong to them. */
+    static List<Path> leftOver(List<Path> written) {
+        Path next = OutputNames.sheet(written.get(0), written.size() + 1);
+        try {
+            return Files.isRegularFile(next) && Signature.isOn(next) ? List.of(next) : List.of();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+}

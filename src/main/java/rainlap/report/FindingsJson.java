@@ -1,0 +1,221 @@
+package rainlap.report;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.OptionalDouble;
+import rainlap.check.CheckResult;
+import rainlap.check.Crash;
+import rainlap.check.Rules;
+import rainlap.check.Unchecked;
+import rainlap.check.WeakPoint;
+import rainlap.geom.Point;
+import rainlap.joint.Joint;
+import rainlap.rule.Finding;
+import rainlap.rule.Place;
+import rainlap.source.Source;
+import rainlap.wall.Elevation;
+
+/**
+ * The findings file: JSON in UTF-8, keys in a fixed order, lengths in mm, geometry as well-known text in wall coordinates (what lies in a
+ * reveal is laid flat into the opening). The water is not traced: {@code water} says so, {@code litres_per_hour} is null, {@code path}
+ * and {@code reach} are empty, and {@code defences} are those of the joint alone.
+ */
+public final class FindingsJson {
+    /** Version of the form, the value of the key {@code findings}. */
+    public static final int VERSION = 1;
+
+    private static final int DECIMALS = 4;
+
+    private final JsonGenerator json;
+    private final Elevation elevation;
+
+    private FindingsJson(JsonGenerator json, Elevation elevation) {
+        this.json = json;
+        this.elevation = elevation;
+    }
+
+    /** Writes the whole file; the stream stays open. */
+    public static void write(CheckResult result, OutputStream out) throws IOException {
+        try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
+            json.disable(StreamWriteFeature.AUTO_CLOSE_TARGET.mappedFeature());
+            json.setPrettyPrinter(printer());
+            new FindingsJson(json, result.evidence().elevation()).writeAll(result);
+            json.writeRaw('\n');
+        }
+    }
+
+    /** Two blanks a level and a plain line feed, whatever the machine's own line end is. */
+    private static DefaultPrettyPrinter printer() {
+        Separators separators = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withRootSeparator("").withArrayEmptySeparator("").withObjectEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+        return printer;
+    }
+
+    private void writeAll(CheckResult result) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("findings", VERSION);
+        json.writeStringField("elevation", elevation.name());
+        json.writeStringField("practice", result.evidence().practice().id());
+        json.writeStringField("stage", result.evidence().stage().word());
+        json.writeStringField("units", "mm");
+        json.writeStringField("water", "not traced");
+        json.writeStringField("defences_of", "the joint alone");
+        list("joints", result.evidence().joints().all(), this::write);
+        list("weak_points", result.weakPoints(), this::write);
+        list("reach", List.of(), x -> {});
+        list("unchecked", result.unchecked(), this::write);
+        writeCounts(result);
+        list("failed", result.crashes(), this::write);
+        json.writeEndObject();
+    }
+
+    private void writeCounts(CheckResult result) throws IOException {
+        json.writeObjectFieldStart("held");
+        for (var entry : result.held().entrySet()) {
+            json.writeNumberField(entry.getKey(), entry.getValue());
+        }
+        json.writeEndObject();
+        json.writeObjectFieldStart("not_applicable");
+        for (var entry : result.notApplicable().entrySet()) {
+            json.writeStringField(entry.getKey(), entry.getValue());
+        }
+        json.writeEndObject();
+    }
+
+    private void write(Joint joint) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", joint.id());
+        json.writeStringField("kind", joint.kind().word());
+        texts("pieces", List.of(joint.outer().piece().id(), joint.inner().piece().id()));
+        json.writeStringField("surface", joint.surface().name());
+        json.writeStringField("where", wkt(joint, joint.line()));
+        length("lap", joint.lap());
+        writeTape(joint);
+        length("gap", joint.gap());
+        json.writeBooleanField("sealed", joint.sealed());
+        texts("uncovered", joint.uncovered().stream().map(s -> wkt(joint, s.line())).toList());
+        json.writeNullField("litres_per_hour");
+        json.writeEndObject();
+    }
+
+    /** What lies in a reveal is laid flat into the opening, as on the sheet. */
+    private String wkt(Joint joint, List<Point> line) {
+        return Place.line(elevation, joint.surface(), line).wkt();
+    }
+
+    private void writeTape(Joint joint) throws IOException {
+        if (!joint.isTaped()) {
+            json.writeNullField("tape");
+            return;
+        }
+        json.writeArrayFieldStart("tape");
+        json.writeNumber(millimetres(joint.coverOnOuter()));
+        json.writeNumber(millimetres(joint.coverOnInner()));
+        json.writeEndArray();
+    }
+
+    private void write(WeakPoint point) throws IOException {
+        Finding f = point.finding();
+        json.writeStartObject();
+        json.writeNumberField("number", point.number());
+        json.writeStringField("rule", f.rule());
+        json.writeStringField("title", Rules.find(f.rule()).map(r -> r.info().title()).orElse(f.rule()));
+        texts("pieces", f.pieces());
+        json.writeStringField("surface", f.where().surface().name());
+        json.writeStringField("where", f.where().wkt());
+        number("measured", f.measured());
+        number("required", f.required());
+        json.writeStringField("unit", f.unit());
+        json.writeStringField("drawn", f.drawn());
+        json.writeStringField("asked", f.asked());
+        json.writeNumberField("defences", f.defences());
+        json.writeNullField("litres_per_hour");
+        write(f.source());
+        json.writeStringField("spoken_by", f.spokenBy());
+        json.writeStringField("says", f.says());
+        json.writeStringField("remedy", f.remedy());
+        if (f.joint().isPresent()) {
+            json.writeStringField("joint", f.joint().get());
+        } else {
+            json.writeNullField("joint");
+        }
+        list("path", List.of(), x -> {});
+        json.writeEndObject();
+    }
+
+    private void write(Source source) throws IOException {
+        json.writeObjectFieldStart("source");
+        json.writeStringField("document", source.document());
+        json.writeStringField("edition", source.edition());
+        json.writeStringField("clause", source.clause());
+        json.writeStringField("known", source.known().text());
+        json.writeEndObject();
+    }
+
+    private void write(Unchecked unchecked) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("rule", unchecked.rule());
+        texts("pieces", unchecked.pieces());
+        json.writeStringField("why", unchecked.why());
+        json.writeEndObject();
+    }
+
+    private void write(Crash crash) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("rule", crash.rule());
+        json.writeStringField("what", crash.what());
+        json.writeEndObject();
+    }
+
+    /** What writes one item of a list. */
+    private interface Item<T> {
+        void write(T item) throws IOException;
+    }
+
+    private <T> void list(String key, List<T> items, Item<T> each) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (T item : items) {
+            each.write(item);
+        }
+        json.writeEndArray();
+    }
+
+    private void texts(String key, List<String> texts) throws IOException {
+        list(key, texts, json::writeString);
+    }
+
+    private void length(String key, long hundredths) throws IOException {
+        json.writeFieldName(key);
+        json.writeNumber(millimetres(hundredths));
+    }
+
+    private static String millimetres(long hundredths) {
+        return trimmed(BigDecimal.valueOf(hundredths, 2));
+    }
+
+    private void number(String key, OptionalDouble value) throws IOException {
+        if (value.isEmpty()) {
+            json.writeNullField(key);
+            return;
+        }
+        json.writeFieldName(key);
+        json.writeNumber(trimmed(BigDecimal.valueOf(value.getAsDouble()).setScale(DECIMALS, RoundingMode.HALF_EVEN)));
+    }
+
+    /** Without trailing zeros, never with an exponent: {@code 150}, {@code 62.5}. */
+    private static String trimmed(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
+    }
+}

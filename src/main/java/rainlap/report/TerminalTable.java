@@ -1,0 +1,178 @@
+package rainlap.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rainlap.check.CheckResult;
+import rainlap.check.Crash;
+import rainlap.check.Unchecked;
+import rainlap.check.WeakPoint;
+import rainlap.joint.JointKind;
+import rainlap.practice.Practice;
+import rainlap.rule.Finding;
+import rainlap.wall.Elevation;
+import rainlap.wall.Stage;
+
+/** What one check found as plain text for a terminal, worst first; no line is longer than {@link #COLUMNS}. */
+public final class TerminalTable {
+    /** The longest line. */
+    public static final int COLUMNS = 100;
+    private static final String CAUTION = "Rainlap advises, it does not certify: local code and licensed people decide."
+            + " Defences are those of each joint alone; the water's whole way is not traced.";
+
+    private static final List<Columns.Column> HEADINGS = List.of(
+            new Columns.Column("no.", 4, true), new Columns.Column("defences", 8, true), new Columns.Column("rule", 24, false),
+            new Columns.Column("pieces", 14, false), new Columns.Column("place", 24, false),
+            new Columns.Column("drawn", 12, false), new Columns.Column("asked", 14, false));
+    private static final int RULE = 2;
+
+    private final String file;
+    private final CheckResult result;
+    private final List<String> lines = new ArrayList<>();
+
+    private TerminalTable(String file, CheckResult result) {
+        this.file = file;
+        this.result = result;
+    }
+
+    /** The lines for one file, without line ends. */
+    public static List<String> lines(String file, CheckResult result) {
+        TerminalTable table = new TerminalTable(file, result);
+        table.addHeading();
+        table.addWeakPoints();
+        table.addJoints();
+        table.addUnchecked();
+        table.addNotApplicable();
+        table.addCrashes();
+        return List.copyOf(table.lines);
+    }
+
+    /** The line for all files of a run. */
+    public static String total(List<CheckResult> results) {
+        List<WeakPoint> all = results.stream().flatMap(r -> r.weakPoints().stream()).toList();
+        int unchecked = results.stream().mapToInt(r -> r.unchecked().size()).sum();
+        return "Together, " + count(results.size(), "elevation") + ": " + counts(all) + "; " + unchecked + " not checked";
+    }
+
+    /** What every output says of itself. */
+    public static List<String> caution() {
+        return Columns.wrap(CAUTION, COLUMNS);
+    }
+
+    private void addHeading() {
+        Elevation e = result.evidence().elevation();
+        Practice practice = result.evidence().practice();
+        Stage stage = result.evidence().stage();
+        add("", e.name() + " (" + file + ")");
+        add("", "practice " + practice.id() + " (" + practice.title() + "), stage " + stage.word() + ", "
+                + count(e.pieces().size(), "piece"));
+        long ignored = e.pieces().stream().filter(p -> !stage.sees(p.material().layer())).count();
+        if (ignored > 0) {
+            add("", count(ignored, "piece") + " of the cavity and the face " + (ignored == 1 ? "is" : "are")
+                    + " not looked at in this stage");
+        }
+        lines.add("");
+    }
+
+    private void addWeakPoints() {
+        if (!result.weakPoints().isEmpty()) {
+            Columns columns = new Columns(HEADINGS);
+            result.weakPoints().forEach(w -> columns.add(cells(w)));
+            lines.addAll(columns.heading());
+            for (int i = 0; i < result.weakPoints().size(); i++) {
+                lines.addAll(columns.row(i));
+                addBelow(result.weakPoints().get(i).finding(), " ".repeat(columns.indent(RULE)));
+            }
+            lines.add("");
+        }
+        add("", capital(counts(result.weakPoints())));
+    }
+
+    private static List<String> cells(WeakPoint w) {
+        Finding f = w.finding();
+        return List.of(Integer.toString(w.number()), Integer.toString(f.defences()), f.rule(),
+                PlainText.of(String.join(", ", f.pieces())), PlainText.of(f.where().inWords()), dash(f.drawn()), dash(f.asked()));
+    }
+
+    private static String dash(String text) {
+        return text.isBlank() ? "-" : PlainText.of(text);
+    }
+
+    private void addBelow(Finding f, String indent) {
+        String silent = f.spokenBy().equals(result.evidence().practice().id()) ? "" : ", spoken by " + f.spokenBy();
+        add(indent + "asked by ", f.source().text() + silent);
+        add(indent + "remedy ", f.remedy());
+    }
+
+    private static String counts(List<WeakPoint> all) {
+        if (all.isEmpty()) {
+            return "no weak point";
+        }
+        long none = all.stream().filter(w -> w.finding().defences() == 0).count();
+        long one = all.stream().filter(w -> w.finding().defences() == 1).count();
+        long safe = all.size() - none - one;
+        List<String> parts = new ArrayList<>();
+        addPart(parts, none, "with no defence");
+        addPart(parts, one, "one failure away");
+        addPart(parts, safe, "safe but below what is asked");
+        return count(all.size(), "weak point") + ": " + String.join(", ", parts);
+    }
+
+    private static void addPart(List<String> parts, long count, String words) {
+        if (count > 0) {
+            parts.add(count + " " + words);
+        }
+    }
+
+    private void addJoints() {
+        List<String> parts = Arrays.stream(JointKind.values()).map(kind -> {
+            long n = result.evidence().joints().ofKind(kind).count();
+            return n == 0 ? "" : count(n, kind.inWords());
+        }).filter(s -> !s.isEmpty()).toList();
+        add("", "Joints, " + result.evidence().joints().all().size() + ": "
+                + (parts.isEmpty() ? "none found" : String.join(", ", parts)));
+        int held = result.held().values().stream().mapToInt(Integer::intValue).sum();
+        add("", "As asked: " + count(held, "place") + " by " + count(result.held().size(), "rule"));
+    }
+
+    /** Reasons that repeat are said once, with the pieces of each. */
+    private void addUnchecked() {
+        add("", "Not checked, " + result.unchecked().size() + (result.unchecked().isEmpty() ? "" : ":"));
+        Map<String, List<Unchecked>> byReason = result.unchecked().stream()
+                .collect(Collectors.groupingBy(u -> u.rule() + ": " + u.why(), TreeMap::new, Collectors.toList()));
+        byReason.forEach((reason, list) -> {
+            String pieces = list.stream().map(u -> String.join(" and ", u.pieces())).filter(s -> !s.isBlank())
+                    .collect(Collectors.joining("; "));
+            add("  ", reason + (pieces.isEmpty() ? "" : " (" + pieces + ")"));
+        });
+    }
+
+    private void addNotApplicable() {
+        if (!result.notApplicable().isEmpty()) {
+            add("", "Nothing to judge for " + count(result.notApplicable().size(), "rule") + ":");
+            result.notApplicable().forEach((rule, why) -> add("  ", rule + ": " + why));
+        }
+    }
+
+    private void addCrashes() {
+        for (Crash crash : result.crashes()) {
+            add("", "FAILED: rule " + crash.rule() + " broke down, which is our fault (" + crash.what()
+                    + "); the other rules went on. Please report it.");
+        }
+    }
+
+    private void add(String leadIn, String text) {
+        lines.addAll(Columns.hanging(leadIn, PlainText.of(text), COLUMNS));
+    }
+
+    private static String count(long n, String word) {
+        return n + " " + word + (n == 1 ? "" : "s");
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}
