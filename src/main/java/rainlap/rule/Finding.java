@@ -71,10 +71,23 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
+        /** What is asked of this place, in grid units, where it is not the limit's own number: all of a reveal that is shallower. */
+        public Builder requires(long units) {
+            required = OptionalDouble.of(units / 100.0);
+            return this;
+        }
+
         /** What is there, in grid units, reported in millimetres. */
         public Builder measures(long units) {
             measured = OptionalDouble.of(units / 100.0);
             unit = "mm";
+            return this;
+        }
+
+        /** What is there as a factor, where the limit is one. */
+        public Builder factor(double times) {
+            measured = OptionalDouble.of(times);
+            unit = "x";
             return this;
         }
 

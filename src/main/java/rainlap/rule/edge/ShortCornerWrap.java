@@ -1,0 +1,40 @@
+package rainlap.rule.edge;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.measure.Millimetres;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+
+/** The membrane goes round a corner of the building, but by less than asked. */
+public final class ShortCornerWrap implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("short-corner-wrap", "wrap too short", RuleInfo.Theme.CORNERS, Limit.CORNER_WRAP);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        LimitValue asked = e.practice().get(Limit.CORNER_WRAP);
+        return CornerStretch.judge(e, c -> List.of(c.wrap().below(asked.hundredths()).minus(CornerStretch.unwrapped(c))),
+                s -> broken(s, asked));
+    }
+
+    private static Outcome broken(CornerStretch s, LimitValue asked) {
+        long wrap = Math.round(s.corner().wrap().part(s.from(), s.to()).least());
+        String mm = Millimetres.text(wrap), who = CornerStretch.list(s.pieces());
+        return Finding.of(INFO, s.place(), s.pieces()).asks(asked).measures(wrap)
+                .reads(mm + " round", asked.number() + " round").defences(1)
+                .says(who + (s.pieces().size() == 1 ? " goes" : " go") + " only " + mm + " round the " + s.name() + "; " + asked.spokenBy()
+                        + " asks for " + asked.number() + ": " + asked.source().text() + ".",
+                        "Wrap a strip of membrane over the corner, " + s.length() + " long, " + asked.number()
+                        + " to each side, each course over the one below, and tape its edges and the fold.");
+    }
+}

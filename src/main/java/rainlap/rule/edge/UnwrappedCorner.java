@@ -1,0 +1,40 @@
+package rainlap.rule.edge;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+
+/** No membrane goes round a corner of the building. */
+public final class UnwrappedCorner implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("unwrapped-corner", "corner not wrapped", RuleInfo.Theme.CORNERS, Limit.CORNER_WRAP);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        return CornerStretch.judge(e, c -> List.of(CornerStretch.unwrapped(c)), UnwrappedCorner::broken);
+    }
+
+    private static Outcome broken(CornerStretch s) {
+        LimitValue asked = s.evidence().practice().get(Limit.CORNER_WRAP);
+        List<String> pieces = s.pieces();
+        String who = pieces.isEmpty() ? "No membrane goes" : CornerStretch.list(pieces) + (pieces.size() == 1 ? " stops" : " stop")
+                + " at the corner and nothing goes";
+        return Finding.of(INFO, s.place(), pieces).asks(asked).measures(0)
+                .reads(s.isTaped() ? "0 round, taped" : "0 round", asked.number() + " round").defences(s.isTaped() ? 1 : 0)
+                .says(who + " round the " + s.name() + " over " + s.length() + "; " + asked.spokenBy() + " asks for " + asked.number()
+                        + " past it: " + asked.source().text() + ".",
+                        "Wrap a strip of membrane round it, " + s.length() + " long, " + asked.number() + " to each side, each course over"
+                        + " the one below, and tape its edges and the fold; or lay sheets that run " + asked.number()
+                        + " on round the corner.");
+    }
+}

@@ -1,0 +1,93 @@
+package rainlap.rule.opening;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rainlap.joint.OpeningCorner;
+import rainlap.joint.OpeningEdge;
+import rainlap.measure.Millimetres;
+import rainlap.practice.Limit;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/** Part of a corner of an opening lies bare, on sill or head and on the jamb, between the returns that a cut parts there. */
+public final class BareCorner implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("bare-corner", "bare corner", RuleInfo.Theme.OPENINGS, Limit.RETURN_HEAD,
+            Limit.RETURN_JAMB, Limit.RETURN_SILL);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        Map<Surface, OpeningEdge> edges = new HashMap<>();
+        e.openingEdges().forEach(edge -> edges.put(edge.surface(), edge));
+        return Openings.withReveal(e, o -> e.openingCorners().stream().filter(c -> c.opening().equals(o))
+                .flatMap(c -> judge(e, c, edges)));
+    }
+
+    private static Stream<Outcome> judge(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges) {
+        List<CornerFace> faces = CornerFace.both(e, c, edges);
+        List<CornerFace> judged = faces.stream().filter(CornerFace::isTurned).toList();
+        List<CornerFace> bare = judged.stream().filter(f -> !f.bare().isEmpty()).toList();
+        List<Outcome> out = new ArrayList<>();
+        faces.stream().filter(f -> !f.isTurned()).forEach(f -> out.add(new Outcome.DoesNotApply(
+                "at the " + c.inWords() + " of " + c.opening().id() + " nothing turns into the " + f.side().inWords())));
+        if (!bare.isEmpty()) {
+            out.add(broken(e, c, bare));
+        } else if (!judged.isEmpty()) {
+            out.add(new Outcome.Holds(c.pieces()));
+        }
+        return out.stream();
+    }
+
+    private static Outcome broken(Evidence e, OpeningCorner c, List<CornerFace> bare) {
+        CornerFace worst = bare.stream().reduce((a, b) -> b.covered() < a.covered() ? b : a).orElseThrow();
+        return Finding.of(INFO, place(e, c, bare), c.pieces()).asks(worst.asked().limit()).requires(worst.deep())
+                .measures(worst.covered()).reads(drawn(bare), "none bare").defences(0)
+                .says(says(c, bare, worst), remedy(e, c, bare));
+    }
+
+    private static Place place(Evidence e, OpeningCorner c, List<CornerFace> bare) {
+        List<Place> each = bare.stream()
+                .map(f -> Place.area(e.elevation(), new Surface(c.opening().id(), f.side()), f.bare())).toList();
+        return new Place(each.get(0).surface(), List.of(), each.stream().flatMap(p -> p.area().stream()).toList());
+    }
+
+    /** {@code 2 of 90 × 90}, or {@code 60 × 90 on the sill, 90 × 90 on the left jamb}. */
+    private static String drawn(List<CornerFace> bare) {
+        List<String> sizes = bare.stream().map(CornerFace::size).distinct().toList();
+        return sizes.size() == 1 ? bare.size() + " of " + sizes.get(0) : onEach(bare);
+    }
+
+    private static String onEach(List<CornerFace> bare) {
+        return bare.stream().map(f -> f.size() + " on the " + f.side().inWords()).collect(Collectors.joining(", "));
+    }
+
+    private static String says(OpeningCorner c, List<CornerFace> bare, CornerFace worst) {
+        String why = worst.deep() > worst.asked().deep() ? " deep, as deep as the return beside it" : " deep";
+        return "At the " + c.inWords() + " of " + c.opening().id() + " the frame lies bare: " + onEach(bare)
+                + Openings.asks(worst.asked().limit(), "cover " + Millimetres.text(worst.deep()) + why);
+    }
+
+    private static String remedy(Evidence e, OpeningCorner c, List<CornerFace> bare) {
+        long lap = e.practice().get(Limit.TAPE_COVER).hundredths();
+        long deep = bare.stream().mapToLong(CornerFace::deep).max().orElseThrow();
+        String alongJamb = c.level() == Side.SILL ? " up the jamb" : " down the jamb";
+        String legs = bare.stream().map(f -> Millimetres.text(f.reach() + lap)
+                + (f.side().isJamb() ? alongJamb : " along the " + f.side().inWords())).collect(Collectors.joining(" and "));
+        return "Stick one corner piece into the " + c.inWords() + " of " + c.opening().id() + ", " + Millimetres.text(deep)
+                + " deep, at least " + legs + ", and turn it at least " + Millimetres.text(lap) + " out onto the wall.";
+    }
+}

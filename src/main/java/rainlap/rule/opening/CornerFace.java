@@ -1,0 +1,79 @@
+package rainlap.rule.opening;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import rainlap.geom.Box;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.joint.OpeningCorner;
+import rainlap.joint.OpeningEdge;
+import rainlap.measure.Millimetres;
+import rainlap.rule.Evidence;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * One of the two faces of an opening's corner.
+ *
+ * @param returned how deep the return beside the corner goes; 0 where there is none, or no wall to turn from
+ * @param deep how deep the corner is looked at
+ * @param along length of the face's edge
+ * @param atStart whether the corner lies at the edge's start
+ * @param bare what lies bare in the square as deep as {@code deep}, without parts thinner than 1 mm
+ */
+record CornerFace(Side side, AskedReturn asked, long returned, long deep, long along, boolean atStart, List<Region> bare) {
+
+    /** Sill or head first, then the jamb. */
+    static List<CornerFace> both(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges) {
+        return List.of(of(e, c, edges, c.level(), c.onLevel()), of(e, c, edges, c.jamb(), c.onJamb()));
+    }
+
+    private static CornerFace of(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges, Side side, List<Region> bare) {
+        Opening o = c.opening();
+        AskedReturn asked = AskedReturn.of(e, o, side);
+        long along = o.along(side), beside = Math.min(o.reveal(), along / 2);
+        boolean atStart = side.isJamb() ? c.level() == Side.SILL : c.jamb() == Side.LEFT;
+        double place = atStart ? beside : along - beside;
+        boolean hasWall = asked.wall().contains(place);
+        long returned = hasWall ? Math.round(edges.get(new Surface(o.id(), side)).depth().leastWithin(place, place)) : 0;
+        long deep = Math.min(o.reveal(), Math.max(asked.deep(), returned));
+        return new CornerFace(side, asked, returned, deep, along, atStart, within(bare, deep, along, atStart));
+    }
+
+    private static List<Region> within(List<Region> bare, long deep, long along, boolean atStart) {
+        if (bare.isEmpty() || deep <= 0) {
+            return List.of();
+        }
+        Box square = new Box(atStart ? 0 : along - deep, 0, atStart ? deep : along, deep);
+        List<Region> out = new ArrayList<>();
+        for (Region r : Overlay.intersection(bare, List.of(Region.of(square)))) {
+            if (!Overlay.shrink(List.of(r), AskedReturn.LEAST / 2).isEmpty()) {
+                out.add(r);
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** Whether a return lies beside the corner on this face, so that a bare part of it is the corner's own fault. */
+    boolean isTurned() {
+        return returned > 0;
+    }
+
+    /** How deep, from the wall's face, the whole width of the square is covered. */
+    long covered() {
+        return bare.stream().mapToLong(r -> r.box().minY()).min().orElse(deep);
+    }
+
+    /** How far from the corner the bare part reaches along the edge. */
+    long reach() {
+        return bare.stream().mapToLong(r -> atStart ? r.box().maxX() : along - r.box().minX()).max().orElse(0);
+    }
+
+    /** {@code 90 × 90}: along the edge by inwards. */
+    String size() {
+        Box b = bare.stream().map(Region::box).reduce(Box::join).orElseThrow();
+        return Millimetres.text(b.width()) + " × " + Millimetres.text(b.height());
+    }
+}

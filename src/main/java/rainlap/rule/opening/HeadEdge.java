@@ -1,0 +1,178 @@
+package rainlap.rule.opening;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Overlay;
+import rainlap.geom.Profile;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.joint.Sheets;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
+import rainlap.rule.HeadFlashings;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Surface;
+
+/**
+ * One edge of a head flashing that faces up: the upper edge of its upstand. Places along it are grid units from the first end of
+ * {@link #frame()}, which has the flashing on its left.
+ */
+final class HeadEdge {
+    /** An edge is an upper one when it lies within 60 degrees of level; steeper ones are ends. */
+    private static final double LEVEL_ENOUGH = 0.5;
+
+    private final Opening opening;
+    private final Face flashing;
+    private final EdgeFrame frame;
+    private final Intervals onWall;
+    private final List<Face> over = new ArrayList<>();
+    private final List<Face> behind = new ArrayList<>();
+    private final List<Face> strips = new ArrayList<>();
+    private final Profile lap;
+
+    private HeadEdge(Stack stack, Opening opening, List<Face> shapes, Segment edge) {
+        this.opening = opening;
+        this.flashing = shapes.get(0);
+        this.frame = EdgeFrame.of(edge);
+        this.onWall = frame.inside(stack.elevation().outline().region(), frame.side());
+        for (Face f : stack.meeting(Surface.WALL, edge.box().grow(3))) {
+            boolean outside = f.number() != flashing.number() && stack.isOutside(f, flashing);
+            if (f.number() == flashing.number() || f.across(frame, 0, frame.length()).isEmpty()) {
+                continue;
+            }
+            if (Sheets.isStrip(f) && outside) {
+                strips.add(f);
+            } else if (f.piece().material().kind() == MaterialKind.MEMBRANE) {
+                (outside ? over : behind).add(f);
+            }
+        }
+        this.lap = lapOver(shapes);
+    }
+
+    /** The upper edges of every head flashing, each once, in the order of openings and of laying. */
+    static List<HeadEdge> of(Evidence e) {
+        Map<Integer, Opening> found = new LinkedHashMap<>();
+        Map<Integer, Face> first = new LinkedHashMap<>();
+        for (Opening o : e.elevation().openings()) {
+            for (Face f : HeadFlashings.of(e.stack(), o)) {
+                found.putIfAbsent(f.number(), o);
+                first.putIfAbsent(f.number(), f);
+            }
+        }
+        return first.values().stream().flatMap(f -> of(e.stack(), found.get(f.number()), f)).toList();
+    }
+
+    private static Stream<HeadEdge> of(Stack stack, Opening o, Face flashing) {
+        List<Face> shapes = stack.meeting(Surface.WALL, flashing.piece().wallBox().orElseThrow()).stream()
+                .filter(f -> f.number() == flashing.number()).toList();
+        return Overlay.union(shapes.stream().map(Face::region).toList()).stream().flatMap(r -> r.edges().stream())
+                .filter(s -> EdgeFrame.of(s).ux() < -LEVEL_ENOUGH).map(s -> new HeadEdge(stack, o, shapes, s));
+    }
+
+    Opening opening() {
+        return opening;
+    }
+
+    Face flashing() {
+        return flashing;
+    }
+
+    EdgeFrame frame() {
+        return frame;
+    }
+
+    /** How far, at each place where a membrane lies over the edge, it laps over the upstand. */
+    Profile lap() {
+        return lap;
+    }
+
+    /** Where a membrane that lies outside the flashing crosses the edge. */
+    Intervals lapped() {
+        return crossing(over);
+    }
+
+    /** Where none lies over the edge but one lies behind the flashing. */
+    Intervals inFront() {
+        return crossing(behind).minus(crossing(over));
+    }
+
+    /** Where no membrane crosses the edge. */
+    Intervals withoutFlap() {
+        return onWall.minus(crossing(over)).minus(crossing(behind));
+    }
+
+    /** Whether adhered strips lie over all of a stretch. */
+    boolean isTaped(double from, double to) {
+        return Intervals.of(from, to).minus(crossing(strips)).isEmpty();
+    }
+
+    /** Ids of the membranes over, or else behind, a stretch, in laying order. */
+    List<String> membranes(double from, double to) {
+        List<String> above = ids(over, from, to);
+        return above.isEmpty() ? ids(behind, from, to) : above;
+    }
+
+    private List<String> ids(List<Face> faces, double from, double to) {
+        Intervals span = Intervals.of(from, to);
+        return faces.stream().filter(f -> !across(f).intersect(span).isEmpty()).map(f -> f.piece().id()).distinct().toList();
+    }
+
+    private Intervals across(Face f) {
+        return f.across(frame, 0, frame.length());
+    }
+
+    private Intervals crossing(List<Face> faces) {
+        return Intervals.unionOf(faces.stream().map(this::across).toList()).intersect(onWall);
+    }
+
+    /** The furthest lap at each place: no further than the flashing's own foot, and no further than its upstand is stated to be high. */
+    private Profile lapOver(List<Face> shapes) {
+        List<Profile> laps = new ArrayList<>();
+        List<Region> whole = Overlay.union(shapes.stream().map(Face::region).toList());
+        for (Face f : over) {
+            Intervals where = across(f);
+            for (int i = 0; i < where.count(); i++) {
+                Profile.Hits hits = new Profile.Hits(frame, where.from(i), where.to(i), frame.side());
+                f.addEnds(hits);
+                whole.forEach(r -> r.edges().forEach(hits::addEnd));
+                laps.add(capped(hits.nearest()));
+            }
+        }
+        return furthest(laps);
+    }
+
+    private Profile capped(Profile p) {
+        OptionalDouble stated = flashing.piece().material().profile().upstandMm();
+        return stated.isEmpty() ? p : Profile.of(p.stretches().stream().map(s -> new Profile.Stretch(s.s0(), s.s1(),
+                Math.min(s.v0(), stated.getAsDouble() * 100), Math.min(s.v1(), stated.getAsDouble() * 100))).toList());
+    }
+
+    private static Profile furthest(List<Profile> laps) {
+        if (laps.size() < 2) {
+            return laps.isEmpty() ? Profile.of(List.of()) : laps.get(0);
+        }
+        TreeSet<Double> cuts = new TreeSet<>();
+        laps.forEach(l -> l.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1()))));
+        List<Profile.Stretch> out = new ArrayList<>();
+        Double a = null;
+        for (Double b : cuts) {
+            if (a != null && b - a > 1e-6) {
+                double from = a, mid = (a + b) / 2;
+                laps.stream().filter(l -> Double.isFinite(l.leastWithin(mid, mid)))
+                        .reduce((p, q) -> q.leastWithin(mid, mid) > p.leastWithin(mid, mid) ? q : p)
+                        .ifPresent(l -> out.addAll(l.part(from, b).stretches()));
+            }
+            a = b;
+        }
+        return Profile.of(out);
+    }
+}

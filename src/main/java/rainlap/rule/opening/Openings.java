@@ -1,0 +1,47 @@
+package rainlap.rule.opening;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Evidence;
+import rainlap.rule.Outcome;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+
+/** What the rules of openings say alike. */
+final class Openings {
+    private Openings() {}
+
+    /** Judges every opening; without any, one answer that there is none. */
+    static Stream<Outcome> each(Evidence e, Function<Opening, Stream<Outcome>> judge) {
+        return e.elevation().openings().isEmpty() ? Stream.of(new Outcome.DoesNotApply("the wall has no opening"))
+                : e.elevation().openings().stream().flatMap(judge);
+    }
+
+    /** Judges every opening with a reveal; the others have nothing to turn into. */
+    static Stream<Outcome> withReveal(Evidence e, Function<Opening, Stream<Outcome>> judge) {
+        return each(e, o -> o.reveal() > 0 ? judge.apply(o)
+                : Stream.of(new Outcome.DoesNotApply(o.id() + " has no reveal")));
+    }
+
+    /** {@code sill of W1}. */
+    static String name(Opening o, Side side) {
+        return side.inWords() + " of " + o.id();
+    }
+
+    /** {@code M1}, {@code M1 and M2}, {@code M1, M2 and M3}. */
+    static String list(List<String> ids) {
+        int last = ids.size() - 1;
+        return last < 1 ? String.join("", ids) : String.join(", ", ids.subList(0, last)) + " and " + ids.get(last);
+    }
+
+    static String verb(List<String> ids, String one, String many) {
+        return ids.size() == 1 ? one : many;
+    }
+
+    /** Ends a sentence with who asks for what: {@code ; common asks for 50 deep: common practice (no source).} */
+    static String asks(LimitValue limit, String what) {
+        return "; " + limit.spokenBy() + " asks for " + what + ": " + limit.source().text() + ".";
+    }
+}
