@@ -63,6 +63,16 @@ public final class Region {
         return box;
     }
 
+    /** Whether every edge is level or plumb. */
+    public boolean isUpright() {
+        for (int k = 0; k < edges.length; k += 4) {
+            if (edges[k] != edges[k + 2] && edges[k + 1] != edges[k + 3]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     public int edgeCount() {
         return edges.length / 4;
     }

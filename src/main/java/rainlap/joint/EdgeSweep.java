@@ -95,8 +95,9 @@ final class EdgeSweep {
     }
 
     /** Whether a part with nothing beside it is too short to be more than a crossing seen late, beside one that is a lap. */
-    private static boolean isSlip(Part open, Part lap) {
-        return open.state.on == null && !open.state.hidden && lap.state.on != null && open.to - open.from < SLIP;
+    private boolean isSlip(Part open, Part lap) {
+        return open.state.on == null && !open.state.hidden && lap.state.on != null && open.to - open.from < SLIP
+                && !(p.region().isUpright() && lap.state.on.region().isUpright());
     }
 
     private double[] cuts() {

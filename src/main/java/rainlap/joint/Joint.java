@@ -52,13 +52,13 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
         return runs.stream().anyMatch(r -> !r.cover().taped().isEmpty());
     }
 
-    /** Least cover onto the outer piece where it is taped, grid units. */
+    /** Least cover onto the outer piece where it is taped, grid units; 0 where nothing is. */
     public long coverOnOuter() {
-        return Math.round(runs.stream().mapToDouble(r -> r.cover().onOuter().least()).min().orElse(0));
+        return !isTaped() ? 0 : Math.round(runs.stream().mapToDouble(r -> r.cover().onOuter().least()).min().orElse(0));
     }
 
     public long coverOnInner() {
-        return Math.round(runs.stream().mapToDouble(r -> r.cover().onInner().least()).min().orElse(0));
+        return !isTaped() ? 0 : Math.round(runs.stream().mapToDouble(r -> r.cover().onInner().least()).min().orElse(0));
     }
 
     /** The strips that cover it, in laying order. */

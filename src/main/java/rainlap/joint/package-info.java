@@ -42,7 +42,7 @@
  * by an opening.
  *
  * <p><b>Tolerances.</b> Level and plumb edges are told apart exactly (half a grid unit). Beside a sloped edge, 0.02 mm is the same line.
- * Stretches under 0.005 mm vanish; beside a lap, an open stretch under 0.5 mm belongs to the lap (edges that cross at a slant are seen
+ * Stretches under 0.005 mm vanish; beside a lap of sheets with sloped edges, an open stretch under 0.5 mm belongs to the lap (edges that cross at a slant are seen
  * to cross a little late).
  */
 package rainlap.joint;

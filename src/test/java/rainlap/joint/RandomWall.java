@@ -12,12 +12,20 @@ final class RandomWall {
     private final Drawn drawn = Drawn.wall().outline(0, 0, 4000, 2400, EdgeRole.FREE);
     private int count;
 
-    private RandomWall(long seed) {
-        random = new Random(seed);
+    private final boolean sloped;
+
+    private RandomWall(long seed, boolean sloped) {
+        this.random = new Random(seed);
+        this.sloped = sloped;
     }
 
     static Drawn of(long seed) {
-        return new RandomWall(seed).build();
+        return new RandomWall(seed, true).build();
+    }
+
+    /** Level and plumb edges only: everything is exact. */
+    static Drawn upright(long seed) {
+        return new RandomWall(seed, false).build();
     }
 
     private Drawn build() {
@@ -74,7 +82,7 @@ final class RandomWall {
     private void lay(double[] s, boolean window) {
         String id = "M" + count++;
         double x = s[0], y = s[1], w = s[2], h = s[3];
-        switch (random.nextInt(6)) {
+        switch (sloped ? random.nextInt(6) : 5) {
             case 0 -> drawn.ring(id, x, y, x + w, y + random.nextInt(40), x + w, y + h, x, y + h);
             case 1 -> drawn.ring(id, x, y, x + w, y, x + w + random.nextInt(50), y + h, x, y + h - random.nextInt(40));
             default -> {
