@@ -7,8 +7,9 @@ import java.util.Optional;
 /**
  * Marks that belong together, with what a page needs to find and name them.
  *
- * @param id unique on the sheet, or empty
- * @param classes style classes, in order
+ * @param id unique on the sheet, or empty; characters other than letters, digits, hyphen, dot and underscore are written
+ *     as {@code _x} and their code, since ids of files may hold anything
+ * @param classes style classes, in order, each of letters, digits and hyphens
  * @param title plain text shown on hover and read aloud
  * @param data further attributes, written as {@code data-key}, in order
  */
@@ -26,7 +27,13 @@ public record Group(Optional<String> id, List<String> classes, Optional<String> 
     }
 
     public Group {
+        id = id.map(Group::plainId);
         classes = List.copyOf(classes);
+        for (String name : classes) {
+            if (!name.matches("[A-Za-z][A-Za-z0-9-]*")) {
+                throw new IllegalArgumentException("a class has letters, digits, hyphens, not " + name);
+            }
+        }
         data = List.copyOf(data);
         marks = List.copyOf(marks);
     }
@@ -53,6 +60,15 @@ public record Group(Optional<String> id, List<String> classes, Optional<String> 
         List<Datum> more = new ArrayList<>(data);
         more.add(new Datum(key, value));
         return new Group(id, classes, title, more, marks);
+    }
+
+    private static String plainId(String raw) {
+        StringBuilder plain = new StringBuilder();
+        raw.codePoints().forEach(c -> {
+            boolean kept = c < 128 && (Character.isLetterOrDigit(c) || c == '-' || c == '.' || c == '_');
+            plain.append(kept ? Character.toString(c) : "_x" + Integer.toHexString(c) + "_");
+        });
+        return plain.toString();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package rainlap.paper;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,6 +42,8 @@ final class LabelPlan {
     private final List<Optional<Seat>> seats;
     private final List<Optional<Leader>> leaders;
     private final double[] places;
+    private final boolean[][] cross;
+    private final double[][] together;
     private int crossings;
 
     LabelPlan(LabelStrips strips) {
@@ -49,6 +52,8 @@ final class LabelPlan {
         seats = new ArrayList<>(Collections.nCopies(strips.sites().size(), Optional.empty()));
         leaders = new ArrayList<>(Collections.nCopies(strips.sites().size(), Optional.empty()));
         places = new double[strips.sites().size()];
+        cross = new boolean[places.length][places.length];
+        together = new double[places.length][places.length];
         for (BoundarySide side : BoundarySide.values()) {
             rows.put(side, List.of());
         }
@@ -75,19 +80,17 @@ final class LabelPlan {
     }
 
     boolean cross(int a, int b) {
-        return leaders.get(a).isPresent() && leaders.get(b).isPresent()
-                && leaders.get(a).get().crosses(leaders.get(b).get());
+        return cross[a][b];
     }
 
     /** True when the leaders of the two cross or are hard to tell apart. */
     boolean disturb(int a, int b) {
-        return cross(a, b) || leaders.get(a).isPresent() && leaders.get(b).isPresent()
-                && cost.together(leaders.get(a).get(), leaders.get(b).get()) > 0;
+        return cross[a][b] || together[a][b] > 0;
     }
 
-    /** What the label's leader costs, with what it costs others. */
+    /** What the label's leader costs, with what it and others cost each other. */
     double cost(int site) {
-        return leaders.get(site).map(l -> cost.own(l) + together(l, site, Map.of())[1]).orElse(0.0);
+        return leaders.get(site).map(cost::own).orElse(0.0) + Arrays.stream(together[site]).sum();
     }
 
     /** What a leader would cost by itself. */
@@ -121,8 +124,8 @@ final class LabelPlan {
         double costs = 0;
         for (Map.Entry<Integer, Optional<Leader>> entry : moved.entrySet()) {
             int site = entry.getKey();
-            double[] before = weigh(leaders.get(site), site, moved, false);
-            double[] after = weigh(entry.getValue(), site, moved, true);
+            double[] before = weighNow(site, moved);
+            double[] after = weigh(entry.getValue(), site, moved);
             crossed += (int) (after[0] - before[0]);
             costs += after[1] - before[1];
         }
@@ -135,6 +138,18 @@ final class LabelPlan {
         trial.leaders().forEach(leaders::set);
         trial.places().forEach((site, place) -> places[site] = place);
         crossings += trial.crossings();
+        trial.leaders().keySet().forEach(this::compare);
+    }
+
+    /** Notes anew how a leader stands to all others. */
+    private void compare(int site) {
+        for (int other = 0; other < places.length; other++) {
+            boolean both = other != site && leaders.get(site).isPresent() && leaders.get(other).isPresent();
+            cross[site][other] = both && leaders.get(site).get().crosses(leaders.get(other).get());
+            together[site][other] = both ? cost.together(leaders.get(site).get(), leaders.get(other).get()) : 0;
+            cross[other][site] = cross[site][other];
+            together[other][site] = together[site][other];
+        }
     }
 
     /** Takes away later labels until no two leaders cross. */
@@ -179,30 +194,36 @@ final class LabelPlan {
         return moved;
     }
 
-    /** Crossings and cost of a leader, where pairs of moved leaders count once, at the first of the two. */
-    private double[] weigh(Optional<Leader> leader, int site, Map<Integer, Optional<Leader>> moved, boolean after) {
-        double[] sum = new double[2];
-        if (leader.isEmpty()) {
-            return sum;
-        }
-        sum[1] = cost.own(leader.get());
-        for (int other = 0; other < leaders.size(); other++) {
-            boolean alsoMoved = moved.containsKey(other);
-            if (other == site || alsoMoved && other < site) {
-                continue;
-            }
-            Optional<Leader> that = alsoMoved && after ? moved.get(other) : leaders.get(other);
-            if (that.isPresent()) {
-                sum[0] += leader.get().crosses(that.get()) ? 1 : 0;
-                sum[1] += cost.together(leader.get(), that.get());
+    /** Crossings and cost of a leader as it is, where pairs of moved leaders count once, at the first of the two. */
+    private double[] weighNow(int site, Map<Integer, Optional<Leader>> moved) {
+        double[] sum = {0, leaders.get(site).map(cost::own).orElse(0.0)};
+        for (int other = 0; other < places.length; other++) {
+            if (other > site || !moved.containsKey(other)) {
+                sum[0] += cross[site][other] ? 1 : 0;
+                sum[1] += together[site][other];
             }
         }
         return sum;
     }
 
-    private double[] together(Leader leader, int site, Map<Integer, Optional<Leader>> none) {
-        double[] sum = weigh(Optional.of(leader), site, none, false);
-        sum[1] -= cost.own(leader);
+    /** The same of a leader as it would be. */
+    private double[] weigh(Optional<Leader> leader, int site, Map<Integer, Optional<Leader>> moved) {
+        double[] sum = new double[2];
+        if (leader.isEmpty()) {
+            return sum;
+        }
+        sum[1] = cost.own(leader.get());
+        for (int other = 0; other < places.length; other++) {
+            Optional<Leader> after = moved.get(other);
+            if (other == site || after != null && other < site) {
+                continue;
+            }
+            Optional<Leader> that = after != null ? after : leaders.get(other);
+            if (that.isPresent() && leader.get().near(that.get(), LeaderCost.CLOSE)) {
+                sum[0] += leader.get().crosses(that.get()) ? 1 : 0;
+                sum[1] += cost.together(leader.get(), that.get());
+            }
+        }
         return sum;
     }
 }

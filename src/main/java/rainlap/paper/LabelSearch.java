@@ -16,8 +16,8 @@ final class LabelSearch {
 
     private static final int MOST_SWEEPS = 12;
     private static final int MOST_POINTS = 6;
-    /** In larger plans moves that cannot pay by themselves are not tried. */
-    private static final int SMALL = 16;
+    /** Moves that cost the label more than this by itself are not tried while nothing crosses: others gain less. */
+    private static final double MOST_LOSS = 12;
     private static final double WORTH = 1e-6;
     /** Shifts from the place square to the site, in millimetres; enough for a bend that is seen. */
     private static final double[] SHIFTS = {0, -4, 4, -8, 8, -14, 14};
@@ -62,11 +62,11 @@ final class LabelSearch {
     }
 
     private Optional<Trial> bestMove(int site) {
-        boolean all = plan.crossings() > 0 || strips.sites().size() <= SMALL;
-        double now = plan.cost(site);
+        boolean all = plan.crossings() > 0;
+        double most = plan.cost(site) + MOST_LOSS;
         Optional<Trial> best = Optional.empty();
         for (Seat seat : seats(site)) {
-            if (all || plan.cost(strips.leader(site, seat, seat.wanted())) < now) {
+            if (all || plan.cost(strips.leader(site, seat, seat.wanted())) < most) {
                 best = better(best, plan.trial(moved(site, seat)));
             }
         }

@@ -17,14 +17,26 @@ final class Leader {
     private final PaperPoint bend;
     private final PaperPoint site;
     private final boolean steep;
-    private final PaperBox box;
+    private final boolean straight;
+    private final double slant;
+    private final double length;
+    private final double left;
+    private final double top;
+    private final double right;
+    private final double bottom;
 
     private Leader(PaperPoint port, PaperPoint bend, PaperPoint site, boolean steep) {
         this.port = port;
         this.bend = bend;
         this.site = site;
         this.steep = steep;
-        box = PaperBox.of(List.of(port, bend, site)).grown(TOUCH);
+        straight = bend.equals(site);
+        slant = bend.distance(site);
+        length = port.distance(bend) + slant;
+        left = Math.min(port.x(), Math.min(bend.x(), site.x())) - TOUCH;
+        top = Math.min(port.y(), Math.min(bend.y(), site.y())) - TOUCH;
+        right = Math.max(port.x(), Math.max(bend.x(), site.x())) + TOUCH;
+        bottom = Math.max(port.y(), Math.max(bend.y(), site.y())) + TOUCH;
     }
 
     /**
@@ -62,26 +74,25 @@ final class Leader {
     }
 
     boolean straight() {
-        return bend.equals(site);
+        return straight;
     }
 
     double length() {
-        return port.distance(bend) + bend.distance(site);
+        return length;
     }
 
     /** Length of the last segment, 0 for a straight leader. */
     double slant() {
-        return bend.distance(site);
+        return slant;
     }
 
     List<PaperPoint> points() {
-        return straight() ? List.of(port, site) : List.of(port, bend, site);
+        return straight ? List.of(port, site) : List.of(port, bend, site);
     }
 
     /** True when the boxes of the two are nearer than {@code by} millimetres: what is not, cannot cross. */
     boolean near(Leader other, double by) {
-        return box.left() - by < other.box.right() && other.box.left() - by < box.right()
-                && box.top() - by < other.box.bottom() && other.box.top() - by < box.bottom();
+        return left - by < other.right && other.left - by < right && top - by < other.bottom && other.top - by < bottom;
     }
 
     /** True when the two have a point in common, other than a site that both end at. */
@@ -89,31 +100,48 @@ final class Leader {
         if (!near(other, 0)) {
             return false;
         }
-        boolean shared = site.distance(other.site) < TOUCH;
-        return meet(port, bend, straight() && shared, other.port, other.bend, other.straight() && shared)
-                || meet(port, bend, straight() && shared, other.bend, other.site, shared)
-                || meet(bend, site, shared, other.port, other.bend, other.straight() && shared)
-                || meet(bend, site, shared, other.bend, other.site, shared);
+        boolean shared = near(site, other.site, TOUCH);
+        return meet(port, bend, straight && shared, other.port, other.bend, other.straight && shared)
+                || !other.straight && meet(port, bend, straight && shared, other.bend, other.site, shared)
+                || !straight && meet(bend, site, shared, other.port, other.bend, other.straight && shared)
+                || !straight && !other.straight && meet(bend, site, shared, other.bend, other.site, shared);
     }
 
     /** Distance from the leader to a point in millimetres. */
     double distance(PaperPoint p) {
-        return Math.min(distance(port, bend, p), distance(bend, site, p));
+        double square = square(port, bend, p);
+        return Math.sqrt(straight ? square : Math.min(square, square(bend, site, p)));
     }
 
     /** Segments a-b and c-d, each drawn back a little at its end where the leaders share their site. */
     private static boolean meet(PaperPoint a, PaperPoint b, boolean openB, PaperPoint c, PaperPoint d, boolean openD) {
-        if (a.equals(b) || c.equals(d)) {
+        if (apart(a.x(), b.x(), c.x(), d.x()) || apart(a.y(), b.y(), c.y(), d.y())) {
             return false;
         }
         PaperPoint bb = openB ? b.towards(a, Math.min(0.5, 20 * TOUCH / a.distance(b))) : b;
         PaperPoint dd = openD ? d.towards(c, Math.min(0.5, 20 * TOUCH / c.distance(d))) : d;
-        return new PaperSegment(a, bb).meets(new PaperSegment(c, dd))
-                || distance(a, bb, c) < TOUCH || distance(a, bb, dd) < TOUCH
-                || distance(c, dd, a) < TOUCH || distance(c, dd, bb) < TOUCH;
+        if (side(a, bb, c) * side(a, bb, dd) < 0 && side(c, dd, a) * side(c, dd, bb) < 0) {
+            return true;
+        }
+        double touch = TOUCH * TOUCH;
+        return square(a, bb, c) < touch || square(a, bb, dd) < touch || square(c, dd, a) < touch
+                || square(c, dd, bb) < touch;
     }
 
-    private static double distance(PaperPoint a, PaperPoint b, PaperPoint p) {
+    private static boolean apart(double a, double b, double c, double d) {
+        return Math.max(a, b) + TOUCH < Math.min(c, d) || Math.max(c, d) + TOUCH < Math.min(a, b);
+    }
+
+    private static boolean near(PaperPoint a, PaperPoint b, double by) {
+        return Math.abs(a.x() - b.x()) < by && Math.abs(a.y() - b.y()) < by;
+    }
+
+    private static double side(PaperPoint a, PaperPoint b, PaperPoint p) {
+        return Math.signum((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x()));
+    }
+
+    /** Square of the distance from a segment to a point. */
+    private static double square(PaperPoint a, PaperPoint b, PaperPoint p) {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
         double square = dx * dx + dy * dy;
@@ -121,6 +149,6 @@ final class Leader {
         double t = Math.max(0, Math.min(1, share));
         double x = p.x() - a.x() - t * dx;
         double y = p.y() - a.y() - t * dy;
-        return Math.sqrt(x * x + y * y);
+        return x * x + y * y;
     }
 }

@@ -23,7 +23,7 @@ final class LeaderCost {
     private static final double DOT_ROOM = 1.3;
     private static final double PASSES_DOT = 30;
     /** Leaders nearer than this to each other are hard to follow. */
-    private static final double CLOSE = 2;
+    static final double CLOSE = 2;
     private static final double CLOSE_EACH_MM = 8;
 
     private final PaperSegment[] level;

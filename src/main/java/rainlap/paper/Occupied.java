@@ -28,8 +28,7 @@ public final class Occupied {
 
     /** Takes the path of a line. */
     public void add(Polyline line) {
-        for (int i = 1; i < line.points().size(); i++) {
-            PaperSegment segment = new PaperSegment(line.points().get(i - 1), line.points().get(i));
+        for (PaperSegment segment : line.segments()) {
             for (long cell : cells(PaperBox.of(List.of(segment.from(), segment.to())))) {
                 segments.computeIfAbsent(cell, c -> new ArrayList<>()).add(segment);
             }

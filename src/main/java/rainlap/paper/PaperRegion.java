@@ -39,6 +39,35 @@ public record PaperRegion(List<List<PaperPoint>> rings) {
         return of(box.corners());
     }
 
+    /**
+     * The strip of a line drawn with a width, as an area: for solid layers in sections, whose widths are no pens. Corners
+     * are mitred, at most to twice the width; ends are cut square.
+     *
+     * @param line two or more points, no two neighbours equal
+     * @param width in millimetres
+     */
+    public static PaperRegion along(List<PaperPoint> line, double width) {
+        List<PaperPoint> there = new ArrayList<>();
+        List<PaperPoint> back = new ArrayList<>();
+        for (int i = 0; i < line.size(); i++) {
+            PaperPoint at = line.get(i);
+            double[] in = direction(line.get(Math.max(i - 1, 0)), line.get(Math.max(i, 1)));
+            double[] out = direction(line.get(Math.min(i, line.size() - 2)), line.get(Math.min(i + 1, line.size() - 1)));
+            double x = -in[1] - out[1];
+            double y = in[0] + out[0];
+            double scale = width / Math.max(x * x + y * y, 0.25);
+            there.add(at.plus(x * scale, y * scale));
+            back.add(0, at.plus(-x * scale, -y * scale));
+        }
+        there.addAll(back);
+        return of(there);
+    }
+
+    private static double[] direction(PaperPoint from, PaperPoint to) {
+        double length = from.distance(to);
+        return new double[] {(to.x() - from.x()) / length, (to.y() - from.y()) / length};
+    }
+
     public PaperBox box() {
         return rings.stream().map(PaperBox::of).reduce(PaperBox::with).orElseThrow();
     }

@@ -1,5 +1,6 @@
 package rainlap.paper;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** An open line through two or more points. */
@@ -25,12 +26,17 @@ public record Polyline(List<PaperPoint> points, Edge edge) implements Mark {
         return PaperBox.of(points);
     }
 
+    /** Its straight pieces, in order. */
+    public List<PaperSegment> segments() {
+        List<PaperSegment> segments = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            segments.add(new PaperSegment(points.get(i - 1), points.get(i)));
+        }
+        return segments;
+    }
+
     /** Length along the line in millimetres. */
     public double length() {
-        double sum = 0;
-        for (int i = 1; i < points.size(); i++) {
-            sum += points.get(i - 1).distance(points.get(i));
-        }
-        return sum;
+        return segments().stream().mapToDouble(PaperSegment::length).sum();
     }
 }

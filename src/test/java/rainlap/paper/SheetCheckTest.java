@@ -44,6 +44,20 @@ class SheetCheckTest {
         assertEquals(List.of(SheetCheck.Kind.ID_TWICE), kinds(Group.of("a", List.of()), Group.of("b", List.of()), Group.of("a", List.of())));
     }
 
+    @Test
+    void leadersCrossNeitherEachOtherNorText() {
+        Group first = leader(50, 50, 100, 50);
+        assertEquals(List.of(), kinds(first, leader(50, 60, 100, 60), leader(60, 40, 100, 50)));
+        assertEquals(List.of(SheetCheck.Kind.LEADERS_CROSS), kinds(first, leader(60, 40, 60, 60)));
+        assertEquals(List.of(SheetCheck.Kind.LEADERS_CROSS), kinds(first, leader(60, 50, 100, 50)));
+        assertEquals(List.of(SheetCheck.Kind.LEADER_OVER_TEXT), kinds(first, Text.of(60, 51, "over", STYLE)));
+        assertEquals(List.of(), kinds(first, Text.of(60, 53, "under", STYLE)));
+    }
+
+    private static Group leader(double x1, double y1, double x2, double y2) {
+        return Group.of(List.of(Polyline.line(x1, y1, x2, y2, Edge.of(Pen.NARROW)))).withClass(SheetCheck.LEADER);
+    }
+
     private static List<SheetCheck.Kind> kinds(Mark... marks) {
         return SheetCheck.of(new Sheet(SheetSize.A3, "t", "en", List.of(marks))).stream().map(SheetCheck.Violation::kind).toList();
     }
