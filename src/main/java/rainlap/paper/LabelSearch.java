@@ -14,7 +14,7 @@ import rainlap.paper.LabelPlan.Trial;
  */
 final class LabelSearch {
 
-    private static final int MOST_SWEEPS = 12;
+    private static final int MOST_SWEEPS = 6;
     private static final int MOST_POINTS = 6;
     /** Moves that cost the label more than this by itself are not tried while nothing crosses: others gain less. */
     private static final double MOST_LOSS = 12;
