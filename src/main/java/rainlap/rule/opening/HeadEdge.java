@@ -134,7 +134,10 @@ final class HeadEdge {
         return Intervals.unionOf(faces.stream().map(this::across).toList()).intersect(onWall);
     }
 
-    /** The furthest lap at each place: no further than the flashing's own foot, and no further than its upstand is stated to be high. */
+    /**
+     * The furthest lap at each place: no further than the membrane stays on the wall (what folds into the head leaves the flashing), than the
+     * flashing's own foot, and than its upstand is stated to be high.
+     */
     private Profile lapOver(List<Face> shapes) {
         List<Profile> laps = new ArrayList<>();
         List<Region> whole = Overlay.union(shapes.stream().map(Face::region).toList());
@@ -142,7 +145,7 @@ final class HeadEdge {
             Intervals where = across(f);
             for (int i = 0; i < where.count(); i++) {
                 Profile.Hits hits = new Profile.Hits(frame, where.from(i), where.to(i), frame.side());
-                f.addEnds(hits);
+                f.region().edges().forEach(hits::addEnd);
                 whole.forEach(r -> r.edges().forEach(hits::addEnd));
                 laps.add(capped(hits.nearest()));
             }
