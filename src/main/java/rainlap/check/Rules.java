@@ -6,6 +6,14 @@ import rainlap.rule.Rule;
 import rainlap.rule.edge.ShortCornerWrap;
 import rainlap.rule.edge.UntapedCorner;
 import rainlap.rule.edge.UnwrappedCorner;
+import rainlap.rule.lap.BareWall;
+import rainlap.rule.lap.ButtJoint;
+import rainlap.rule.lap.EndLapNearOpening;
+import rainlap.rule.lap.OpenGap;
+import rainlap.rule.lap.ReverseLap;
+import rainlap.rule.lap.ShortCourseLap;
+import rainlap.rule.lap.ShortEndLap;
+import rainlap.rule.lap.UnstaggeredLaps;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
 import rainlap.rule.opening.MissingHeadFlap;
@@ -13,19 +21,35 @@ import rainlap.rule.opening.MissingHeadFlashing;
 import rainlap.rule.opening.ShortFlashing;
 import rainlap.rule.opening.ShortReturn;
 import rainlap.rule.opening.ShortUpstand;
+import rainlap.rule.tape.NarrowTapeCover;
+import rainlap.rule.tape.TapeMissed;
+import rainlap.rule.tape.TapeOrder;
+import rainlap.rule.tape.UntapedJoint;
 
 /** Every rule, sorted by id. A new rule is one line here; a test fails while it is missing. */
 public final class Rules {
     private static final List<Rule> ALL = List.of(
             new BareCorner(),
+            new BareWall(),
+            new ButtJoint(),
+            new EndLapNearOpening(),
             new FlashingInFront(),
             new MissingHeadFlap(),
             new MissingHeadFlashing(),
+            new NarrowTapeCover(),
+            new OpenGap(),
+            new ReverseLap(),
             new ShortCornerWrap(),
+            new ShortCourseLap(),
+            new ShortEndLap(),
             new ShortFlashing(),
             new ShortReturn(),
             new ShortUpstand(),
+            new TapeMissed(),
+            new TapeOrder(),
+            new UnstaggeredLaps(),
             new UntapedCorner(),
+            new UntapedJoint(),
             new UnwrappedCorner()
     );
 

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
+import rainlap.geom.Profile;
 import rainlap.stack.Face;
 import rainlap.wall.Surface;
 
@@ -67,8 +68,12 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
                 .sorted(java.util.Comparator.comparingInt(Face::number)).toList();
     }
 
-    /** A connected part of the joint with the least value found on it, grid units. */
-    public record Stretch(List<Point> line, double lengthMm, long least) {
+    /**
+     * A connected part of the joint with the least value found on it, grid units.
+     *
+     * @param taped whether tape covers all of it
+     */
+    public record Stretch(List<Point> line, double lengthMm, long least, boolean taped) {
         public Stretch {
             line = List.copyOf(line);
         }
@@ -76,34 +81,38 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
 
     /** The parts whose lap is below a limit in grid units. */
     public List<Stretch> lapBelow(long limit) {
-        return stretches(r -> r.lap().below(limit), (r, at) -> r.lap().leastWithin(at[0], at[1]));
+        return stretches(r -> r.lap().below(limit), Run::lap);
     }
 
     /** The parts that neither tape nor a further sheet covers. */
     public List<Stretch> uncovered() {
-        return stretches(r -> r.uncovered(), (r, at) -> 0.0);
+        return parts(Run::uncovered, (r, at) -> 0.0);
     }
 
     /** The taped parts whose cover onto the outer piece is below a limit in grid units. */
     public List<Stretch> coverOnOuterBelow(long limit) {
-        return stretches(r -> r.cover().onOuter().below(limit).minus(r.hidden()),
-                (r, at) -> r.cover().onOuter().leastWithin(at[0], at[1]));
+        return stretches(r -> r.cover().onOuter().below(limit).minus(r.hidden()), r -> r.cover().onOuter());
     }
 
     public List<Stretch> coverOnInnerBelow(long limit) {
-        return stretches(r -> r.cover().onInner().below(limit).minus(r.hidden()),
-                (r, at) -> r.cover().onInner().leastWithin(at[0], at[1]));
+        return stretches(r -> r.cover().onInner().below(limit).minus(r.hidden()), r -> r.cover().onInner());
+    }
+
+    /** The parts a caller chooses on each run, with the least of a length of its choice on each part. */
+    public List<Stretch> stretches(Function<Run, Intervals> where, Function<Run, Profile> of) {
+        return parts(where, (r, at) -> of.apply(r).leastWithin(at[0], at[1]));
     }
 
     /** Cuts the parts out of each run and joins those that meet at a bend. */
-    private List<Stretch> stretches(Function<Run, Intervals> where, BiFunction<Run, double[], Double> least) {
+    private List<Stretch> parts(Function<Run, Intervals> where, BiFunction<Run, double[], Double> least) {
         List<Stretch> out = new ArrayList<>();
         for (Run r : runs) {
             Intervals parts = where.apply(r);
             for (int i = 0; i < parts.count(); i++) {
                 double from = parts.from(i), to = parts.to(i);
                 Stretch s = new Stretch(List.of(r.at(from), r.at(to)), (to - from) / 100,
-                        Math.round(least.apply(r, new double[] {from, to})));
+                        Math.round(least.apply(r, new double[] {from, to})),
+                        Intervals.of(from, to).minus(r.cover().taped()).isEmpty());
                 Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
                 if (last != null && last.line.get(last.line.size() - 1).equals(s.line.get(0))) {
                     out.set(out.size() - 1, joined(last, s));
@@ -118,6 +127,6 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
     private static Stretch joined(Stretch a, Stretch b) {
         List<Point> line = new ArrayList<>(a.line);
         line.addAll(b.line.subList(1, b.line.size()));
-        return new Stretch(line, a.lengthMm + b.lengthMm, Math.min(a.least, b.least));
+        return new Stretch(line, a.lengthMm + b.lengthMm, Math.min(a.least, b.least), a.taped && b.taped);
     }
 }

@@ -77,6 +77,19 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
+        /** Who asks for what no limit holds, such as an order or a direction. */
+        public Builder source(Source document) {
+            source = document;
+            return this;
+        }
+
+        /** Who asks for it, where the limit's own number is not what was measured. */
+        public Builder saidBy(LimitValue limit) {
+            source = limit.source();
+            spokenBy = limit.spokenBy();
+            return this;
+        }
+
         /** What is there, in grid units, reported in millimetres. */
         public Builder measures(long units) {
             measured = OptionalDouble.of(units / 100.0);

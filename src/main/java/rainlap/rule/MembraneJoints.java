@@ -1,0 +1,81 @@
+package rainlap.rule;
+
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.Intervals;
+import rainlap.joint.Joint;
+import rainlap.joint.JointKind;
+import rainlap.joint.Run;
+import rainlap.material.MaterialKind;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.practice.Practice;
+import rainlap.stack.Face;
+
+/** The joints of membrane with membrane, of which the practices speak, and where they are to be taped. */
+public final class MembraneJoints {
+    /** A strip that covers no more of a joint than this many times its own width only crosses it. Our own choice. */
+    private static final double CROSSING = 1.5;
+
+    private MembraneJoints() {}
+
+    /** All of them. */
+    public static Stream<Joint> of(Evidence e) {
+        return e.joints().all().stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner()));
+    }
+
+    /** Those that lap the right way: course laps and end laps. */
+    public static Stream<Joint> laps(Evidence e) {
+        return of(e).filter(j -> j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.END_LAP);
+    }
+
+    public static boolean isMembrane(Face f) {
+        return f.piece().material().kind() == MaterialKind.MEMBRANE;
+    }
+
+    /** Whether a strip was laid along the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */
+    public static boolean isTapedAlong(Joint j) {
+        double widest = j.strips().stream().mapToDouble(MembraneJoints::across).max().orElse(0);
+        double least = Math.min(CROSSING * widest / 100, j.lengthMm() / 2);
+        return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
+    }
+
+    /** The width across a strip in grid units: what its material is sold in, or the lesser side of its box. */
+    private static double across(Face strip) {
+        Box b = strip.box();
+        return Math.min(Math.min(b.width(), b.height()),
+                strip.piece().material().widthMm().orElse(Double.POSITIVE_INFINITY) * 100);
+    }
+
+    /**
+     * Where a practice asks for tape: the lap is below {@link Limit#TAPE_FREE_LAP}, or below a limit that tape may stand in for. Not where
+     * a further sheet lies over it, nor where the outer sheet's own adhesive seals it.
+     */
+    public static Intervals tapeAsked(Joint j, Run r, Practice practice) {
+        if (j.sealed()) {
+            return Intervals.NONE;
+        }
+        LimitValue free = practice.get(Limit.TAPE_FREE_LAP);
+        Intervals asked = !j.kind().isLap() || free.isNever() ? Intervals.of(0, r.length()) : r.lap().below(free.hundredths());
+        return asked.union(lapOrTape(r, practice)).minus(r.hidden());
+    }
+
+    /** Where a practice asks for a lap <em>or</em> tape, and the lap is too short. */
+    public static Intervals lapOrTape(Run r, Practice practice) {
+        LimitValue course = practice.get(Limit.COURSE_LAP), end = practice.get(Limit.END_LAP);
+        return (course.orTaped() ? below(r, course) : Intervals.NONE).union(end.orTaped() ? below(r, end) : Intervals.NONE);
+    }
+
+    /**
+     * Where a run is lapped by less than a practice asks of its slope: the course lap where it faces down, the end lap where it faces
+     * sideways. What lies beneath a further sheet is not asked: the foot or side of that sheet is the joint there.
+     */
+    public static Intervals below(Run r, LimitValue limit) {
+        boolean asked = switch (limit.limit()) {
+            case COURSE_LAP -> r.faces().facesDown();
+            case END_LAP -> r.faces().facesSideways();
+            default -> throw new IllegalArgumentException(limit.limit().id() + " is no lap");
+        };
+        return asked ? r.lap().below(limit.hundredths()).minus(r.hidden()) : Intervals.NONE;
+    }
+}

@@ -1,0 +1,42 @@
+package rainlap.rule.lap;
+
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.Intervals;
+import rainlap.geom.Point;
+import rainlap.joint.Joint;
+import rainlap.joint.JointKind;
+import rainlap.rule.Evidence;
+import rainlap.rule.MembraneJoints;
+
+/** The end laps at which a course of membrane on the wall goes over from one sheet to the next. */
+final class EndLaps {
+    private EndLaps() {}
+
+    /**
+     * All of them. The side edge of a patch, beneath which the inner sheet runs on to the patch's far side and beyond, is no end of a
+     * sheet's course and is left out; so is what lies wholly beneath a further sheet.
+     */
+    static Stream<Joint> onWall(Evidence e) {
+        return MembraneJoints.of(e).filter(j -> j.kind() == JointKind.END_LAP && j.surface().isWall() && !isPatch(j) && !isHidden(j));
+    }
+
+    private static boolean isPatch(Joint j) {
+        Box outer = j.outer().box(), inner = j.inner().box();
+        return j.runs().get(0).faces().across() > 0 ? inner.minX() <= outer.minX() : inner.maxX() >= outer.maxX();
+    }
+
+    private static boolean isHidden(Joint j) {
+        return j.runs().stream().allMatch(r -> Intervals.of(0, r.length()).minus(r.hidden()).isEmpty());
+    }
+
+    /** The lower end of its exposed edge. */
+    static Point foot(Joint j) {
+        return j.line().stream().min(java.util.Comparator.comparingLong(Point::y).thenComparingLong(Point::x)).orElseThrow();
+    }
+
+    /** The upper end of its exposed edge. */
+    static Point top(Joint j) {
+        return j.line().stream().max(java.util.Comparator.comparingLong(Point::y).thenComparingLong(Point::x)).orElseThrow();
+    }
+}

@@ -1,0 +1,118 @@
+package rainlap.rule.lap;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.geom.Intervals;
+import rainlap.joint.Joint;
+import rainlap.joint.JointKind;
+import rainlap.joint.Run;
+import rainlap.material.MaterialKind;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.rule.Asked;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
+import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+import rainlap.source.Known;
+import rainlap.source.Source;
+
+/** The upper edge of an outer piece lies open on an inner one: water that runs down the inner one goes in behind the edge. */
+public final class ReverseLap implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("reverse-lap", "reverse lap", RuleInfo.Theme.LAPS, Limit.COURSE_LAP, Limit.TAPE_COVER);
+    private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED, "11.1");
+    private static final String WHY = "Laps must never make water that runs down buck over a seam ("
+            + "FEMA P-499, Fact Sheet 1.9, page 2).";
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Joint> upper = e.joints().ofKind(JointKind.REVERSE_LAP).filter(j -> !isHeadFlashing(e, j) && !isCladding(j)).toList();
+        List<Outcome> sound = MembraneJoints.laps(e).filter(j -> j.kind() == JointKind.COURSE_LAP)
+                .map(j -> (Outcome) Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())).toList();
+        if (upper.isEmpty() && sound.isEmpty()) {
+            return Stream.of(new Outcome.DoesNotApply("no piece laps another up or down the wall"));
+        }
+        return Stream.concat(sound.stream(), upper.stream().flatMap(j -> judge(e, j)));
+    }
+
+    /** A head flashing in front of the membrane is the business of the rules of openings. */
+    private static boolean isHeadFlashing(Evidence e, Joint j) {
+        return HeadFlashings.findOpening(e.elevation(), j.outer()).isPresent();
+    }
+
+    private static boolean isCladding(Joint j) {
+        return j.outer().piece().material().kind() == MaterialKind.CLADDING;
+    }
+
+    private static Stream<Outcome> judge(Evidence e, Joint j) {
+        boolean membrane = MembraneJoints.isMembrane(j.outer());
+        List<Joint.Stretch> open = j.stretches(r -> membrane ? exposed(r) : r.uncovered(), Run::lap);
+        return open.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
+                : open.stream().map(s -> membrane ? membrane(e, j, s) : openTop(e, j, s));
+    }
+
+    /** What lies beneath a further sheet meets no water that runs down. */
+    private static Intervals exposed(Run r) {
+        return Intervals.of(0, r.length()).minus(r.hidden());
+    }
+
+    private static Outcome membrane(Evidence e, Joint j, Joint.Stretch s) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id(), lap = LengthText.mm(s.least());
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        String tape = s.taped() ? " Only the tape over it keeps water out." : "";
+        return start(e, j, s, where, s.taped()).reads(lap + " reversed" + (s.taped() ? ", taped" : ""), "upper over lower")
+                .says(outer + " lies over the foot of " + inner + " by " + lap + " at " + where.inWords()
+                        + ": water that runs down " + inner + " goes in behind " + outer + "." + tape + " " + WHY,
+                        isPatch(j) ? patchRemedy(e, j) : footRemedy(e, j, s));
+    }
+
+    private static Finding.Builder start(Evidence e, Joint j, Joint.Stretch s, Place where, boolean taped) {
+        return Finding.of(INFO, where, List.of(j.outer().piece().id(), j.inner().piece().id())).source(SOURCE).measures(s.least())
+                .joint(j.id()).defences(LocalDefences.of(j, s.least(), taped, e.elevation().exposure(), e.practice()));
+    }
+
+    /** Whether the inner piece has no foot beneath the outer one: it runs on below it. */
+    private static boolean isPatch(Joint j) {
+        return j.inner().box().minY() <= j.outer().box().minY();
+    }
+
+    private static String footRemedy(Evidence e, Joint j, Joint.Stretch s) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        long required = e.practice().get(Limit.COURSE_LAP).hundredths();
+        String draw = "Draw the foot of " + inner + " out over " + outer;
+        return s.least() >= required ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
+                + LengthText.mm(required) + " is asked for."
+                : draw + ". It then laps only " + LengthText.mmBeside(s.least(), required) + ": slip a strip in behind it and over "
+                        + outer + " that laps each by " + LengthText.mm(required) + ".";
+    }
+
+    private static String patchRemedy(Evidence e, Joint j) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        return "Cut " + inner + " along the top of " + outer + " and tuck the upper edge of " + outer + " in behind it by "
+                + Asked.briefly(e.practice().get(Limit.COURSE_LAP)) + "; tape both ends of the cut.";
+    }
+
+    /** The upper edge of a collar, a loose strip or a flashing that no tape covers. */
+    private static Outcome openTop(Evidence e, Joint j, Joint.Stretch s) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        String cover = e.practice().get(Limit.TAPE_COVER).number();
+        boolean strip = j.outer().piece().material().kind() == MaterialKind.TAPE;
+        String mend = strip ? "Stick " + outer + " down over its whole face, or cover its upper edge with a tape "
+                : "Tuck the upper edge of " + outer + " in behind " + inner + " by "
+                        + e.practice().get(Limit.COURSE_LAP).number() + ", or cover the whole of it with a tape ";
+        return start(e, j, s, where, false).reads("upper edge open", "tucked in or taped")
+                .says("The upper edge of " + outer + " lies open on " + inner + " at " + where.inWords() + ": water that runs down "
+                        + inner + " goes in behind it. " + WHY, mend + "that runs on by " + cover + " above and below the edge.");
+    }
+}

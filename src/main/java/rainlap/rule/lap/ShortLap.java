@@ -1,0 +1,75 @@
+package rainlap.rule.lap;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.geom.Intervals;
+import rainlap.joint.Joint;
+import rainlap.joint.Run;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.RuleInfo;
+
+/** What the two rules of short laps share: every stretch below the limit is a finding with its own ends and its own least lap. */
+final class ShortLap {
+    private final RuleInfo info;
+    private final Limit limit;
+    private final Remedy remedy;
+
+    /** How to mend a lap of one piece over another that is short by so much. */
+    interface Remedy {
+        String of(String outer, String inner, String missing, String required);
+    }
+
+    ShortLap(RuleInfo info, Limit limit, Remedy remedy) {
+        this.info = info;
+        this.limit = limit;
+        this.remedy = remedy;
+    }
+
+    Stream<Outcome> check(Evidence e) {
+        LimitValue required = e.practice().get(limit);
+        List<Joint> asked = MembraneJoints.laps(e).filter(j -> j.runs().stream().anyMatch(r -> isAsked(r))).toList();
+        if (asked.isEmpty()) {
+            return Stream.of(new Outcome.DoesNotApply("no membrane has " + (limit == Limit.COURSE_LAP ? "a course lap"
+                    : "an end lap") + " over another"));
+        }
+        return asked.stream().flatMap(j -> judge(e, j, required));
+    }
+
+    private boolean isAsked(Run r) {
+        return limit == Limit.COURSE_LAP ? r.faces().facesDown() : r.faces().facesSideways();
+    }
+
+    private Stream<Outcome> judge(Evidence e, Joint j, LimitValue required) {
+        boolean tapeInstead = required.orTaped() && (j.sealed() || MembraneJoints.isTapedAlong(j));
+        List<Joint.Stretch> low = tapeInstead ? List.of() : j.stretches(r -> below(r, required), Run::lap);
+        return low.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
+                : low.stream().map(s -> broken(e, j, s, required));
+    }
+
+    private static Intervals below(Run r, LimitValue required) {
+        Intervals low = MembraneJoints.below(r, required);
+        return required.orTaped() ? low.minus(r.cover().taped()) : low;
+    }
+
+    private Outcome broken(Evidence e, Joint j, Joint.Stretch s, LimitValue required) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        String lap = LengthText.mmBeside(s.least(), required.hundredths());
+        String missing = LengthText.mm(required.hundredths() - s.least());
+        String orTape = required.orTaped() ? ", or tape the joint" : "";
+        return Finding.of(info, where, List.of(outer, inner)).asks(required).measures(s.least())
+                .reads(lap, Asked.briefly(required)).joint(j.id())
+                .defences(LocalDefences.of(j, s.least(), s.taped() || j.sealed(), e.elevation().exposure(), e.practice()))
+                .says(outer + " laps " + inner + " by " + lap + " at " + where.inWords() + ". " + Asked.sentence(required),
+                        remedy.of(outer, inner, missing, required.number()) + orTape + ".");
+    }
+}

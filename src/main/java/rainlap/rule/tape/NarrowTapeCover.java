@@ -1,0 +1,110 @@
+package rainlap.rule.tape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.geom.Intervals;
+import rainlap.geom.Point;
+import rainlap.geom.Profile;
+import rainlap.joint.Joint;
+import rainlap.joint.JointKind;
+import rainlap.joint.Run;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
+import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+
+/** A tape covers its joint by less than is asked to one side, or to both. */
+public final class NarrowTapeCover implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("narrow-tape-cover", "tape cover too narrow", RuleInfo.Theme.TAPE, Limit.TAPE_COVER,
+            Limit.TAPE_FREE_LAP);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Joint> taped = e.joints().all().stream().filter(j -> isTapeNeeded(e, j)).filter(MembraneJoints::isTapedAlong).toList();
+        return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
+    }
+
+    /** Joints of membranes but reverse laps, and open upper edges of other pieces, which tape may close. */
+    private static boolean isTapeNeeded(Evidence e, Joint j) {
+        boolean reverse = j.kind() == JointKind.REVERSE_LAP;
+        return MembraneJoints.isMembrane(j.outer()) ? !reverse && MembraneJoints.isMembrane(j.inner())
+                : reverse && HeadFlashings.findOpening(e.elevation(), j.outer()).isEmpty();
+    }
+
+    private static Stream<Outcome> judge(Evidence e, Joint j) {
+        LimitValue limit = e.practice().get(Limit.TAPE_COVER);
+        Where both = r -> outer(e, j, r, limit).intersect(inner(e, j, r, limit));
+        List<Outcome> out = new ArrayList<>();
+        j.stretches(r -> outer(e, j, r, limit).minus(both.of(r)), r -> r.cover().onOuter())
+                .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
+        j.stretches(r -> inner(e, j, r, limit).minus(both.of(r)), r -> r.cover().onInner())
+                .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, false, limit), limit)));
+        List<Joint.Stretch> onOuter = j.stretches(both::of, r -> r.cover().onOuter());
+        List<Joint.Stretch> onInner = j.stretches(both::of, r -> r.cover().onInner());
+        for (int i = 0; i < onOuter.size(); i++) {
+            Joint.Stretch a = onOuter.get(i), b = onInner.get(i);
+            out.add(broken(e, j, a.least() <= b.least() ? a : b,
+                    oneSide(j, a, true, limit) + " and " + oneSide(j, b, false, limit), limit));
+        }
+        return out.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())) : out.stream();
+    }
+
+    private interface Where {
+        Intervals of(Run r);
+    }
+
+    private static Intervals outer(Evidence e, Joint j, Run r, LimitValue limit) {
+        return low(e, j, r, r.cover().onOuter(), limit);
+    }
+
+    private static Intervals inner(Evidence e, Joint j, Run r, LimitValue limit) {
+        return low(e, j, r, r.cover().onInner(), limit);
+    }
+
+    private static Intervals low(Evidence e, Joint j, Run r, Profile cover, LimitValue limit) {
+        Intervals asked = j.kind() == JointKind.REVERSE_LAP ? Intervals.of(0, r.length()).minus(r.hidden())
+                : MembraneJoints.tapeAsked(j, r, e.practice());
+        return cover.below(limit.hundredths()).intersect(asked);
+    }
+
+    private static String oneSide(Joint j, Joint.Stretch s, boolean outer, LimitValue limit) {
+        return LengthText.mmBeside(s.least(), limit.hundredths()) + " " + TapeWords.side(j, TapeWords.runOf(j, s), outer);
+    }
+
+    private static Outcome broken(Evidence e, Joint j, Joint.Stretch s, String sides, LimitValue limit) {
+        List<String> strips = stripsAt(j, s);
+        List<String> pieces = Stream.concat(strips.stream(), Stream.of(j.outer(), j.inner()).map(f -> f.piece().id())).toList();
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        String joint = j.kind() == JointKind.REVERSE_LAP ? "the upper edge of " + j.outer().piece().id()
+                : "the " + j.kind().inWords() + " of " + j.outer().piece().id() + " and " + j.inner().piece().id();
+        long wide = 2 * limit.hundredths() + j.gap();
+        return Finding.of(INFO, where, pieces).asks(limit).measures(s.least()).reads(sides, Asked.briefly(limit) + " each side")
+                .joint(j.id()).defences(LocalDefences.of(j, j.kind().isLap() ? j.lap() : 0, true, e.elevation().exposure(), e.practice()))
+                .says(String.join(" and ", strips) + " covers " + joint + " by only " + sides + ", at " + where.inWords() + ". "
+                        + Asked.sentence(limit, limit.number() + " to each side"),
+                        "Lay a tape at least " + LengthText.mm(wide) + " wide over it, centred on the joint, " + limit.number()
+                        + " to each side.");
+    }
+
+    /** The strips that lie over the middle of the stretch's first part, in laying order. */
+    private static List<String> stripsAt(Joint j, Joint.Stretch s) {
+        Point a = s.line().get(0), b = s.line().get(1);
+        double x = (a.x() + b.x()) / 2.0, y = (a.y() + b.y()) / 2.0;
+        return j.strips().stream().filter(t -> t.region().covers(x, y)).map(t -> t.piece().id()).distinct().toList();
+    }
+}

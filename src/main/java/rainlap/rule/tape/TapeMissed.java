@@ -1,0 +1,58 @@
+package rainlap.rule.tape;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.joint.Joint;
+import rainlap.joint.JointKind;
+import rainlap.joint.Run;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+
+/** A joint is taped, but the tape leaves a stretch of it uncovered. */
+public final class TapeMissed implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("tape-missed", "stretch without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP,
+            Limit.TAPE_COVER);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Joint> taped = MembraneJoints.of(e).filter(j -> j.kind() != JointKind.REVERSE_LAP).filter(MembraneJoints::isTapedAlong).toList();
+        return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
+    }
+
+    private static Stream<Outcome> judge(Evidence e, Joint j) {
+        List<Joint.Stretch> missed =
+                j.stretches(r -> MembraneJoints.tapeAsked(j, r, e.practice()).minus(r.cover().taped()), Run::lap);
+        return missed.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
+                : missed.stream().map(s -> broken(e, j, s));
+    }
+
+    private static Outcome broken(Evidence e, Joint j, Joint.Stretch s) {
+        LimitValue free = e.practice().get(Limit.TAPE_FREE_LAP);
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        long length = Math.round(s.lengthMm() * 100);
+        String asks = free.isNever() ? "Common practice asks for tape on the whole of every joint."
+                : Asked.sentence(free, "tape on the whole of a joint lapped by less than " + free.number());
+        return Finding.of(INFO, where, List.of(outer, inner)).saidBy(free).measures(length)
+                .reads(LengthText.mm(length) + " missed", "taped from end to end").joint(j.id())
+                .defences(LocalDefences.of(j, j.kind().isLap() ? s.least() : 0, false, e.elevation().exposure(), e.practice()))
+                .says("The tape on the " + j.kind().inWords() + " of " + outer + " and " + inner + " leaves "
+                        + LengthText.mm(length) + " uncovered at " + where.inWords() + ". " + asks,
+                        TapeWords.cover(e.practice(), "that stretch", j.gap()));
+    }
+}

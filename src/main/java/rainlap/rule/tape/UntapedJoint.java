@@ -1,0 +1,64 @@
+package rainlap.rule.tape;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.geom.Intervals;
+import rainlap.joint.Joint;
+import rainlap.joint.Run;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+
+/** A lap that is to be taped has no tape laid along it. */
+public final class UntapedJoint implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("untaped-joint", "joint without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP,
+            Limit.TAPE_COVER);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Outcome> out = MembraneJoints.laps(e).flatMap(j -> judge(e, j)).toList();
+        return out.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no lap that tape is asked for whatever its width")) : out.stream();
+    }
+
+    private static Stream<Outcome> judge(Evidence e, Joint j) {
+        if (!MembraneJoints.isTapedAlong(j)) {
+            List<Joint.Stretch> bare = j.stretches(r -> asked(e, j, r), Run::lap);
+            if (!bare.isEmpty()) {
+                return bare.stream().map(s -> broken(e, j, s));
+            }
+            if (j.runs().stream().anyMatch(r -> !MembraneJoints.tapeAsked(j, r, e.practice()).isEmpty())) {
+                return Stream.empty(); // too short for a practice that asks for lap or tape: the rule of the lap says so
+            }
+        }
+        return Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+    }
+
+    private static Intervals asked(Evidence e, Joint j, Run r) {
+        return MembraneJoints.tapeAsked(j, r, e.practice()).minus(MembraneJoints.lapOrTape(r, e.practice()));
+    }
+
+    private static Outcome broken(Evidence e, Joint j, Joint.Stretch s) {
+        LimitValue free = e.practice().get(Limit.TAPE_FREE_LAP);
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
+        String asks = free.isNever() ? "Common practice asks for tape on every joint." : Asked.sentence(free, "tape on a lap below " + free.number());
+        return Finding.of(INFO, where, List.of(outer, inner)).asks(free).measures(s.least())
+                .reads("no tape", free.isNever() ? "tape" : "tape, or lap of " + free.number()).joint(j.id())
+                .defences(LocalDefences.of(j, s.least(), false, e.elevation().exposure(), e.practice()))
+                .says("No tape runs along the " + j.kind().inWords() + " of " + outer + " over " + inner + " at " + where.inWords() + ". "
+                        + asks, TapeWords.cover(e.practice(), "the joint", 0));
+    }
+}
