@@ -2,62 +2,101 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import rainlap.geom.Point;
+import java.util.Set;
+import rainlap.check.WeakPoint;
 import rainlap.geom.Region;
+import rainlap.joint.Sheets;
 import rainlap.paper.Area;
+import rainlap.paper.Clip;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
 import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
 import rainlap.wall.Penetration;
+import rainlap.wall.Surface;
 
 /** The elevation in its slot: layers from the sheets outwards, then what is written on and round it. */
 final class ElevationView {
     private final Evidence evidence;
-    private final Extents extents;
-    private final Placing placing;
+    private final Bay bay;
     private final View view;
+    private final PaperBox drawn;
+    private final Visibility visibility;
     private final Occupied taken = new Occupied();
+    private final List<WeakPlaces.Drawn> places;
+    private final Labels labels;
+    private final List<String> unnamed = new ArrayList<>();
 
-    ElevationView(Evidence evidence, Extents extents, Placing placing) {
+    /** Places the marks of some weak points round a bay of the wall. */
+    ElevationView(Evidence evidence, Bay bay, List<WeakPoint> shown) {
         this.evidence = evidence;
-        this.extents = extents;
-        this.placing = placing;
-        this.view = placing.view();
+        this.bay = bay;
+        this.view = bay.placing().view();
+        this.drawn = view.box(bay.extents().sheets());
+        this.visibility = new Visibility(evidence.stack());
+        this.places = new WeakPlaces(view, drawn).draw(shown, taken);
+        this.labels = Labels.place(places, drawn, edges(), taken);
+    }
+
+    /** Numbers of the weak points whose marks found no room. */
+    Set<Integer> left() {
+        return labels.left();
+    }
+
+    /** Pieces whose names found no room; known once {@link #marks} has been asked. */
+    List<String> unnamed() {
+        return List.copyOf(unnamed);
     }
 
     Group marks() {
-        List<Mark> out = new ArrayList<>();
+        List<Mark> out = new ArrayList<>(clipped(layers()));
+        bay.extents().ground().ifPresent(g -> out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g))));
+        out.add(new Levels(view, taken).marks(evidence));
+        out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
+        out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage(), view.scale()));
+        Room room = new Room(taken, noText(), bay.isWhole() ? Slots.ELEVATION : drawn);
+        Names names = new Names(evidence, visibility, view, room);
+        out.add(names.marks());
+        out.add(new LapFigures(view, room).marks(evidence));
+        out.add(new FoldNotes(view, room).marks(evidence));
+        unnamed.addAll(names.unnamed());
+        out.addAll(clipped(List.of(WeakPlaces.group(places))));
+        out.add(labels.group());
+        return Group.of("elevation", out);
+    }
+
+    private List<Mark> layers() {
         Region outline = evidence.elevation().outline().region();
-        Visibility visibility = new Visibility(evidence.stack());
         PieceMarks pieces = new PieceMarks(visibility, view, outline);
         LapBands laps = new LapBands(evidence, visibility, view);
-        out.add(layer("sheets", pieces.ofRank(0)));
-        out.add(layer("laps", laps.onWall()));
-        out.add(layer("openings", new OpeningMarks(evidence, visibility, laps, view).all()));
         List<Mark> strips = new ArrayList<>(pieces.ofRank(1));
         strips.addAll(pieces.edgesUnderTape());
-        out.add(layer("tapes", strips));
-        out.add(layer("flashings", pieces.ofRank(2)));
-        out.add(layer("battens", pieces.ofRank(3)));
-        out.add(layer("cladding", pieces.ofRank(4)));
-        out.add(layer("trims", pieces.ofRank(5)));
-        out.add(layer("penetrations", penetrations()));
-        out.add(layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));
-        PaperBox drawn = view.box(extents.sheets());
-        extents.ground().ifPresent(g -> out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g))));
-        out.add(new Levels(view, taken).marks(evidence));
-        out.add(new Dimensions(placing, taken).marks(evidence.elevation(), extents.wall()));
-        out.add(ViewTitle.marks(evidence.elevation().name(), "", evidence.stage(), view.scale()));
-        return Group.of("elevation", out);
+        return List.of(layer("sheets", pieces.ofRank(0)), layer("laps", laps.onWall()),
+                layer("openings", new OpeningMarks(evidence, visibility, laps, view).all()), layer("tapes", strips),
+                layer("flashings", pieces.ofRank(2)), layer("battens", pieces.ofRank(3)), layer("cladding", pieces.ofRank(4)),
+                layer("trims", pieces.ofRank(5)), layer("penetrations", penetrations()),
+                layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));
     }
 
     private static Group layer(String id, List<Mark> marks) {
         return Group.of(id, marks).withClass("layer");
+    }
+
+    /** A bay shows what lies between its cuts, which are drawn as lines of cut-off parts. */
+    private List<Mark> clipped(List<Mark> marks) {
+        if (bay.isWhole()) {
+            return marks;
+        }
+        PaperBox window = new PaperBox(drawn.left(), drawn.top() - 3, drawn.right(), drawn.bottom() + 3);
+        return List.of(new Clip(PaperRegion.of(window), marks),
+                Polyline.line(drawn.left(), drawn.top(), drawn.left(), drawn.bottom(), Looks.FLAT),
+                Polyline.line(drawn.right(), drawn.top(), drawn.right(), drawn.bottom(), Looks.FLAT));
     }
 
     private List<Mark> penetrations() {
@@ -69,6 +108,23 @@ final class ElevationView {
             out.add(Polyline.line(b.left() - 2, m.y(), b.right() + 2, m.y(), Looks.CENTRE));
             out.add(Polyline.line(m.x(), b.top() - 2, m.x(), b.bottom() + 2, Looks.CENTRE));
         }
+        return out;
+    }
+
+    /** Boxes of hatched strips and of openings, where no loose text can be read. */
+    private Occupied noText() {
+        Occupied out = new Occupied();
+        visibility.on(Surface.WALL).stream().filter(Sheets::isStrip).forEach(f -> out.add(view.box(f.box())));
+        evidence.elevation().openings().forEach(o -> out.add(view.box(o.rect())));
+        return out;
+    }
+
+    /** Lines of the drawing that a leader should not run along. */
+    private List<PaperSegment> edges() {
+        List<PaperSegment> out = new ArrayList<>();
+        evidence.elevation().outline().region().edges().forEach(s -> out.add(view.segment(s)));
+        evidence.elevation().openings().forEach(o -> Region.of(o.rect()).edges().forEach(s -> out.add(view.segment(s))));
+        evidence.stack().on(Surface.WALL).forEach(f -> f.freeEdges().forEach(s -> out.add(view.segment(s))));
         return out;
     }
 }

@@ -1,6 +1,7 @@
 package rainlap.drawing;
 
 import java.util.OptionalLong;
+import rainlap.check.CheckResult;
 import rainlap.geom.Box;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
@@ -10,14 +11,16 @@ import rainlap.wall.Surface;
  * What of the wall is to be shown.
  *
  * @param wall the outline's box
- * @param sheets the outline with all that is folded round it
+ * @param sheets the outline with all that is folded round it and every weak place
  * @param ground level of the ground
  */
 record Extents(Box wall, Box sheets, OptionalLong ground) {
 
-    static Extents of(Stack stack) {
+    static Extents of(CheckResult result) {
+        Stack stack = result.evidence().stack();
         Box wall = stack.elevation().outline().box();
         Box sheets = stack.on(Surface.WALL).stream().map(Face::box).reduce(wall, Box::join);
+        sheets = result.weakPoints().stream().map(w -> w.finding().where().box()).reduce(sheets, Box::join);
         return new Extents(wall, sheets, stack.elevation().outline().ground());
     }
 

@@ -26,6 +26,8 @@ import rainlap.wall.OutlineEdge;
 final class Levels {
     private record Level(long y, String name) {}
 
+    /** Height of the sheet's centring mark, which runs into the frame. */
+    private static final double CENTRING = 148.5;
     private final View view;
     private final Occupied taken;
 
@@ -78,13 +80,14 @@ final class Levels {
         double y = view.y(l.y());
         PaperPoint tip = new PaperPoint(Slots.LEVELS_RIGHT - 2.1, y);
         String figure = Place.level(l.y());
-        double room = 17.6 - TextMetrics.width(figure, Looks.STRONG);
+        double left = Math.abs(y - CENTRING) < 5 ? Slots.LEVELS_LEFT + 4 : Slots.LEVELS_LEFT;
+        double room = Slots.LEVELS_RIGHT - 4.9 - left - TextMetrics.width(figure, Looks.STRONG);
         List<Mark> out = new ArrayList<>();
-        out.add(Polyline.line(Slots.LEVELS_LEFT, y, Slots.LEVELS_RIGHT, y, Looks.THIN));
+        out.add(Polyline.line(left, y, Slots.LEVELS_RIGHT, y, Looks.THIN));
         out.add(Area.of(PaperRegion.of(tip, tip.plus(-1.4, -1.9), tip.plus(1.4, -1.9)), Tone.WHITE, Looks.NARROW));
         out.add(Text.of(Slots.LEVELS_RIGHT - 4.5, y - 0.9, figure, Looks.STRONG.end()));
         if (room > 4) {
-            out.add(Text.of(Slots.LEVELS_LEFT, y - 0.9, TextMetrics.shorten(l.name(), room, Looks.SECOND), Looks.SECOND));
+            out.add(Text.of(left, y - 0.9, TextMetrics.shorten(l.name(), room, Looks.SECOND), Looks.SECOND));
         }
         return out;
     }

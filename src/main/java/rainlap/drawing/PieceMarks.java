@@ -11,14 +11,11 @@ import rainlap.material.EndDams;
 import rainlap.material.MaterialKind;
 import rainlap.material.Profile;
 import rainlap.paper.Area;
-import rainlap.paper.Edge;
-import rainlap.paper.Fill;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperRegion;
 import rainlap.paper.PaperSegment;
-import rainlap.paper.Pen;
 import rainlap.paper.Polyline;
 import rainlap.paper.Strokes;
 import rainlap.paper.Tone;
@@ -64,8 +61,8 @@ final class PieceMarks {
             case FLASHING -> flashing(f, p);
             case FRAME -> List.of(Area.of(p, Tone.WHITE, Looks.WIDE));
             case BATTEN -> Symbols.batten(p);
-            case CLADDING -> cladding(p);
-            case TRIM -> trim(p);
+            case CLADDING -> Symbols.cladding(p, Math.max(1.2, view.length(100 * RIB_PITCH_MM)));
+            case TRIM -> Symbols.trim(p);
         };
     }
 
@@ -99,20 +96,6 @@ final class PieceMarks {
 
     private static double height(OptionalDouble mm) {
         return mm.orElse(0);
-    }
-
-    private List<Mark> cladding(PaperRegion p) {
-        double pitch = Math.max(1.2, view.length(100 * RIB_PITCH_MM));
-        return List.of(new Area(p, java.util.Optional.of(new Fill(Tone.WHITE, 0.8)), java.util.Optional.empty()),
-                new Strokes(rainlap.paper.Hatch.lines(p, 90, pitch), Edge.of(Pen.THIN, Looks.HAIR)), Area.edged(p, Looks.MEDIUM));
-    }
-
-    private List<Mark> trim(PaperRegion p) {
-        PaperBox b = p.box();
-        boolean upright = b.height() > b.width();
-        return List.of(Area.of(p, Tone.WHITE, Looks.WIDE),
-                upright ? Polyline.line(b.middle().x(), b.top(), b.middle().x(), b.bottom(), Looks.THIN)
-                        : Polyline.line(b.left(), b.middle().y(), b.right(), b.middle().y(), Looks.THIN));
     }
 
     /** Edges of sheets that show dashed through the tapes over them. */

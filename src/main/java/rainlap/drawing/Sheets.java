@@ -2,29 +2,110 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
+import rainlap.check.WeakPoint;
 import rainlap.paper.Frame;
 import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetSize;
 
 /** The marked-up elevation of a check, on as many A3 sheets as its findings need. */
 public final class Sheets {
-    private Sheets() {}
+    /** On a sheet of its own the table takes the whole width. */
+    private static final PaperBox FULL_TABLE = new PaperBox(24, 12, 406, 249);
+    private final CheckResult result;
+    private final TitleBlock title;
+    private final List<Page> pages = new ArrayList<>();
+    private final List<String> unnamed = new ArrayList<>();
+
+    /** A sheet in the making. */
+    private record Page(String scale, List<Mark> marks) {}
+
+    private Sheets(CheckResult result, TitleBlock title) {
+        this.result = result;
+        this.title = title;
+    }
 
     /**
-     * The sheets in order.
+     * The sheets in order: the elevation with the worst weak points, further elevations while there are weak points whose marks found no
+     * room, the rest of the table.
      *
      * @throws TooLarge when the wall does not fit an A3 sheet at 1:100
      */
     public static List<Sheet> of(CheckResult result, TitleBlock title) {
-        Extents extents = Extents.of(result.evidence().stack());
-        Placing placing = Placing.of(extents).orElseThrow(() -> new TooLarge(extents));
-        List<Mark> marks = new ArrayList<>();
-        marks.add(Frame.of(SheetSize.A3));
-        marks.add(new ElevationView(result.evidence(), extents, placing).marks());
-        marks.add(TitleBlockMarks.of(new TitleBlockMarks.Filling(result.evidence(), title, "1:" + placing.view().scale(), 1, 1)));
-        return List.of(new Sheet(SheetSize.A3, result.evidence().elevation().name() + ": marked-up elevation", "en", marks));
+        List<Bay> bays = Bay.of(Extents.of(result));
+        if (bays.isEmpty()) {
+            throw new TooLarge(Extents.of(result));
+        }
+        Sheets sheets = new Sheets(result, title);
+        sheets.elevations(bays);
+        sheets.tables();
+        return sheets.finished();
+    }
+
+    /** Every weak point is marked once, in the first bay that shows it. */
+    private void elevations(List<Bay> bays) {
+        List<WeakPoint> left = new ArrayList<>(result.weakPoints());
+        for (Bay bay : bays) {
+            List<WeakPoint> here = left.stream().filter(bay::shows).toList();
+            left.removeAll(here);
+            do {
+                here = elevation(bay, here);
+            } while (!here.isEmpty());
+        }
+    }
+
+    /** One sheet with an elevation; returns the weak points whose marks found no room on it. */
+    private List<WeakPoint> elevation(Bay bay, List<WeakPoint> wanted) {
+        List<WeakPoint> shown = wanted;
+        ElevationView view = new ElevationView(result.evidence(), bay, shown);
+        while (!view.left().isEmpty() && view.left().size() < shown.size()) {
+            Set<Integer> left = view.left();
+            shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
+            view = new ElevationView(result.evidence(), bay, shown);
+        }
+        List<Mark> marks = new ArrayList<>(List.of(view.marks()));
+        if (pages.isEmpty()) {
+            unnamed.addAll(view.unnamed());
+        }
+        Notes notes = Notes.of(result.evidence());
+        marks.add(Legend.of(result.evidence(), shown, false, notes.top()));
+        marks.add(notes.marks());
+        marks.add(Notes.keyPlan());
+        pages.add(new Page("1:" + bay.placing().view().scale(), marks));
+        Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
+        return wanted.stream().filter(p -> !done.contains(p.number())).toList();
+    }
+
+    /** The table runs on over the elevations' sheets, then over sheets of its own. */
+    private void tables() {
+        FindingsTable table = new FindingsTable(result, unnamed);
+        boolean first = true;
+        for (Page page : List.copyOf(pages)) {
+            if (!table.isDone()) {
+                page.marks().add(table.part(Slots.TABLE, first));
+                first = false;
+            }
+        }
+        while (!table.isDone()) {
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(FULL_TABLE, false)))));
+        }
+    }
+
+    private List<Sheet> finished() {
+        List<Sheet> out = new ArrayList<>();
+        String name = result.evidence().elevation().name() + ": marked-up elevation";
+        for (int i = 0; i < pages.size(); i++) {
+            List<Mark> marks = new ArrayList<>();
+            marks.add(Frame.of(SheetSize.A3));
+            marks.addAll(pages.get(i).marks());
+            marks.add(TitleBlockMarks.of(new TitleBlockMarks.Filling(result.evidence(), title, pages.get(i).scale(), i + 1, pages.size())));
+            out.add(new Sheet(SheetSize.A3, name, "en", marks));
+        }
+        return List.copyOf(out);
     }
 
     /** The wall does not fit the largest sheet at the smallest scale. */
@@ -33,7 +114,7 @@ public final class Sheets {
 
         TooLarge(Extents extents) {
             super("a wall of " + extents.sheets().width() / 100 + " x " + extents.sheets().height() / 100
-                    + " mm with its folds does not fit an A3 sheet at 1:100; give it as several elevations");
+                    + " mm with its folds is too high for an A3 sheet at 1:100; give it as several elevations");
         }
     }
 }

@@ -5,8 +5,8 @@ import rainlap.paper.PaperBox;
 /** Where things stand on the A3 sheet, printed mm from its upper left corner. */
 final class Slots {
     static final PaperBox ELEVATION = new PaperBox(20.5, 10.5, 308, 189);
-    static final PaperBox SECTIONS = new PaperBox(312, 10.5, 409, 188);
-    static final PaperBox TABLE = new PaperBox(22, 191, 226, 285.5);
+    static final PaperBox SECTIONS = new PaperBox(314, 13, 407, 188);
+    static final PaperBox TABLE = new PaperBox(22, 191, 226, 282.6);
     static final PaperBox LEGEND = new PaperBox(230, 191, 408, 239);
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
     /** The wall with its folds, between levels and labels. */

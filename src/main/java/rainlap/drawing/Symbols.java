@@ -2,7 +2,7 @@ package rainlap.drawing;
 
 import java.util.List;
 import rainlap.paper.Area;
-import rainlap.paper.Edge;
+import rainlap.paper.Fill;
 import rainlap.paper.Halo;
 import rainlap.paper.Hatch;
 import rainlap.paper.Mark;
@@ -55,7 +55,29 @@ final class Symbols {
             grain.add(upright ? PaperSegment.of(x, b.top() + inset, x, b.bottom() - inset)
                     : PaperSegment.of(b.left() + inset, y, b.right() - inset, y));
         }
-        return List.of(Area.of(r, Looks.BATTEN, Looks.MEDIUM), new Strokes(grain, Edge.of(rainlap.paper.Pen.THIN, Looks.HAIR)));
+        return List.of(Area.of(r, Looks.BATTEN, Looks.MEDIUM), new Strokes(grain, Looks.RULE));
+    }
+
+    /** Cladding: so white that what lies beneath is only just seen, ribs at their pitch in printed mm. */
+    static List<Mark> cladding(PaperRegion p, double pitch) {
+        return List.of(new Area(p, java.util.Optional.of(new Fill(Tone.WHITE, 0.8)), java.util.Optional.empty()),
+                new Strokes(Hatch.lines(p, 90, pitch), Looks.RULE), Area.edged(p, Looks.MEDIUM));
+    }
+
+    static List<Mark> cladding(PaperBox b) {
+        return cladding(PaperRegion.of(b), 2.5);
+    }
+
+    static List<Mark> trim(PaperRegion p) {
+        PaperBox b = p.box();
+        boolean upright = b.height() > b.width();
+        return List.of(Area.of(p, Tone.WHITE, Looks.WIDE),
+                upright ? Polyline.line(b.middle().x(), b.top(), b.middle().x(), b.bottom(), Looks.THIN)
+                        : Polyline.line(b.left(), b.middle().y(), b.right(), b.middle().y(), Looks.THIN));
+    }
+
+    static List<Mark> trim(PaperBox b) {
+        return trim(PaperRegion.of(b));
     }
 
     /** Ticks on the right of a line from a to b, beginning half a pitch in. */

@@ -29,17 +29,26 @@ public final class BoundaryLabels {
      * What is to be labelled.
      *
      * @param points where the leader may end, at least one, all inside the drawing; the best is chosen
-     * @param width of the label in millimetres
-     * @param height of the label in millimetres
+     * @param width of the label on top, in millimetres
+     * @param height of the label on top, in millimetres
      * @param portFromLeft on top, where the leader leaves the label's lower edge; left and right it leaves at half height
+     * @param sideWidth width of the label where it stands left or right
+     * @param sideHeight its height there
      */
-    public record Site(List<PaperPoint> points, double width, double height, double portFromLeft) {
+    public record Site(List<PaperPoint> points, double width, double height, double portFromLeft, double sideWidth,
+            double sideHeight) {
 
         public Site {
             points = List.copyOf(points);
-            if (points.isEmpty() || !(width > 0 && height > 0 && portFromLeft >= 0 && portFromLeft <= width)) {
+            if (points.isEmpty() || !(width > 0 && height > 0 && portFromLeft >= 0 && portFromLeft <= width)
+                    || !(sideWidth > 0 && sideHeight > 0)) {
                 throw new IllegalArgumentException("a site needs a point, a size above 0 and a port on the label");
             }
+        }
+
+        /** A label of one size wherever it stands. */
+        public Site(List<PaperPoint> points, double width, double height, double portFromLeft) {
+            this(points, width, height, portFromLeft, width, height);
         }
     }
 

@@ -36,7 +36,7 @@ final class LabelStrips {
     /** True when there is such a strip and the label is not too wide, or too high on top, for it. */
     boolean fits(int site, BoundarySide side) {
         BoundaryLabels.Site s = sites.get(site);
-        return room.strip(side).filter(b -> side == BoundarySide.TOP ? s.height() <= b.height() : s.width() <= b.width())
+        return room.strip(side).filter(b -> side == BoundarySide.TOP ? s.height() <= b.height() : s.sideWidth() <= b.width())
                 .filter(b -> from(side, before(site, side)) <= to(side, after(site, side))).isPresent();
     }
 
@@ -46,8 +46,8 @@ final class LabelStrips {
         PaperBox strip = room.strip(side).orElseThrow();
         return switch (side) {
             case TOP -> PaperBox.ofSize(place - s.portFromLeft(), strip.bottom() - s.height(), s.width(), s.height());
-            case LEFT -> PaperBox.ofSize(strip.right() - s.width(), place - s.height() / 2, s.width(), s.height());
-            case RIGHT -> PaperBox.ofSize(strip.left(), place - s.height() / 2, s.width(), s.height());
+            case LEFT -> PaperBox.ofSize(strip.right() - s.sideWidth(), place - s.sideHeight() / 2, s.sideWidth(), s.sideHeight());
+            case RIGHT -> PaperBox.ofSize(strip.left(), place - s.sideHeight() / 2, s.sideWidth(), s.sideHeight());
         };
     }
 
@@ -159,12 +159,12 @@ final class LabelStrips {
 
     /** How far the label reaches from its leader towards smaller places. */
     private double before(int site, BoundarySide side) {
-        return side == BoundarySide.TOP ? sites.get(site).portFromLeft() : sites.get(site).height() / 2;
+        return side == BoundarySide.TOP ? sites.get(site).portFromLeft() : sites.get(site).sideHeight() / 2;
     }
 
     private double after(int site, BoundarySide side) {
         return side == BoundarySide.TOP ? sites.get(site).width() - sites.get(site).portFromLeft()
-                : sites.get(site).height() / 2;
+                : sites.get(site).sideHeight() / 2;
     }
 
     /** The least place of a leader: its label inside the strip, itself on the drawing. */

@@ -1,0 +1,60 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.WeakPoint;
+import rainlap.geom.Box;
+import rainlap.geom.Grid;
+
+/**
+ * A part of the wall that one elevation shows: as a rule the whole. A wall that would need a smaller scale than 1:50 is cut into bays that
+ * overlap.
+ *
+ * @param suffix what the view's title adds: ", bay 1 of 3", or nothing
+ */
+record Bay(Extents extents, Placing placing, String suffix) {
+    private static final int SMALLEST_WHOLE = 50;
+    private static final long OVERLAP = 300 * Grid.MM;
+
+    /** The bays from left to right; empty when the wall is too high for any scale. */
+    static List<Bay> of(Extents whole) {
+        Optional<Placing> placing = Placing.of(whole);
+        if (placing.isPresent() && placing.get().view().scale() <= SMALLEST_WHOLE) {
+            return List.of(new Bay(whole, placing.get(), ""));
+        }
+        List<Bay> bays = cut(whole, SMALLEST_WHOLE);
+        if (!bays.isEmpty()) {
+            return bays;
+        }
+        return placing.isPresent() ? List.of(new Bay(whole, placing.get(), "")) : cut(whole, 100);
+    }
+
+    private static List<Bay> cut(Extents whole, int scale) {
+        long most = Math.round(Slots.WALL.width() * scale * Grid.MM) - 1;
+        long from = whole.sheets().minX(), total = whole.sheets().width();
+        int count = (int) Math.max(1, Math.ceil((total - OVERLAP) / (double) (most - OVERLAP)));
+        long width = Math.min(most, (total - OVERLAP) / count + OVERLAP + 1);
+        List<Bay> out = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            long left = from + i * (width - OVERLAP);
+            Extents part = whole.between(left, left + width);
+            Optional<Placing> placing = Placing.of(part, scale);
+            if (placing.isEmpty()) {
+                return List.of();
+            }
+            out.add(new Bay(part, placing.get(), count == 1 ? "" : ", bay " + (i + 1) + " of " + count));
+        }
+        return out;
+    }
+
+    boolean isWhole() {
+        return suffix.isEmpty();
+    }
+
+    /** Whether some of a weak point's place lies in this bay. */
+    boolean shows(WeakPoint p) {
+        Box b = p.finding().where().box();
+        return isWhole() || b.minX() <= extents.sheets().maxX() && b.maxX() >= extents.sheets().minX();
+    }
+}

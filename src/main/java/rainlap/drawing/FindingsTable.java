@@ -1,0 +1,159 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import rainlap.check.CheckResult;
+import rainlap.check.WeakPoint;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+
+/**
+ * The table of weak points, worst first, over as many sheets as it needs; what was not checked closes it. It is asked for one sheet's part
+ * after another.
+ */
+final class FindingsTable {
+    private static final double HEAD = 13.4;
+    private static final double LINE_ABOVE = 4.4;
+    private static final double NOTE = Looks.LINE + 0.2;
+    private final CheckResult result;
+    private int next;
+    private final List<String> closing;
+    private int nextClosing;
+
+    /** @param unnamed pieces whose names found no room on the drawing */
+    FindingsTable(CheckResult result, List<String> unnamed) {
+        this.result = result;
+        this.closing = closingLines(unnamed);
+    }
+
+    boolean isDone() {
+        return next >= result.weakPoints().size() && nextClosing >= closing.size();
+    }
+
+    /** As many rows as fit a box, beginning where the last part ended. */
+    Group part(PaperBox box, boolean first) {
+        List<Mark> out = new ArrayList<>();
+        TableColumns columns = new TableColumns(box);
+        heading(columns, first, out);
+        double y = box.top() + HEAD;
+        FindingRow rows = new FindingRow(columns, result.evidence());
+        List<WeakPoint> points = result.weakPoints();
+        int from = next;
+        while (next < points.size()) {
+            TableRow row = rows.of(points.get(next));
+            if (y + row.height() > box.bottom() && (next > from || !first)) {
+                break;
+            }
+            if (next > from) {
+                out.add(Polyline.line(box.left(), y, box.right(), y, Looks.RULE));
+            }
+            out.addAll(row.drawer().at(y));
+            y += row.height();
+            next++;
+        }
+        if (next > from) {
+            out.add(Polyline.line(box.left(), y, box.right(), y, Looks.WIDE));
+        }
+        if (next >= points.size()) {
+            closing(box, y, out);
+        }
+        return Group.of("findings", out);
+    }
+
+    private void heading(TableColumns columns, boolean first, List<Mark> out) {
+        PaperBox box = columns.box();
+        String title = first ? "Weak points, worst first" : "Weak points, continued";
+        out.add(Text.of(box.left(), box.top() + 5, title, Looks.TITLE));
+        out.add(Text.of(box.left() + TextMetrics.width(title, Looks.TITLE) + 3, box.top() + 5, summary(), Looks.SECOND));
+        out.add(Polyline.line(box.left(), box.top() + 7.6, box.right(), box.top() + 7.6, Looks.WIDE));
+        if (!result.weakPoints().isEmpty() && next < result.weakPoints().size()) {
+            for (int c = 0; c < TableColumns.HEADINGS.size(); c++) {
+                out.add(Text.of(columns.x(c), box.top() + 11.5, TableColumns.HEADINGS.get(c), Looks.STRONG.grey()));
+            }
+            out.add(Polyline.line(box.left(), box.top() + 13.2, box.right(), box.top() + 13.2, Looks.NARROW));
+        }
+    }
+
+    private String summary() {
+        List<WeakPoint> all = result.weakPoints();
+        if (all.isEmpty()) {
+            return "none found. Lengths in mm.";
+        }
+        List<String> parts = new ArrayList<>();
+        count(Severity.NONE, " with no defence", parts);
+        count(Severity.ONE, " one failure away", parts);
+        count(Severity.MORE, " below what was asked", parts);
+        return String.join(", ", parts) + ". Lengths in mm.";
+    }
+
+    private void count(Severity s, String words, List<String> parts) {
+        long n = result.weakPoints().stream().filter(p -> Severity.of(p.finding().defences()) == s).count();
+        if (n > 0) {
+            parts.add(n + words);
+        }
+    }
+
+    private void closing(PaperBox box, double top, List<Mark> out) {
+        List<String> lines = closing;
+        double y = top + LINE_ABOVE + 0.6;
+        while (nextClosing < lines.size() && y + 1 <= box.bottom()) {
+            String line = lines.get(nextClosing);
+            int colon = line.startsWith("Not ") ? line.indexOf(':') + 1 : 0;
+            String head = line.substring(0, colon);
+            double x = box.left() + 10;
+            if (colon > 0) {
+                out.add(Text.of(x, y, head, Looks.STRONG));
+                x += TextMetrics.width(head + " ", Looks.STRONG);
+            }
+            out.add(Text.of(x, y, line.substring(colon).strip(), Looks.PLAIN));
+            y += NOTE;
+            nextClosing++;
+        }
+    }
+
+    /** What was checked where nothing was found, and what could not be checked. */
+    private List<String> closingLines(List<String> unnamed) {
+        List<String> out = new ArrayList<>();
+        double room = Slots.TABLE.width() - 11;
+        if (result.weakPoints().isEmpty()) {
+            out.addAll(TextMetrics.wrap(checked(), room, Looks.PLAIN));
+        }
+        out.addAll(TextMetrics.wrap(notChecked(), room, Looks.PLAIN));
+        String practice = result.evidence().practice().id();
+        if (result.weakPoints().stream().anyMatch(w -> !w.finding().spokenBy().equals(practice))) {
+            out.addAll(TextMetrics.wrap("A source after \"common:\" speaks where " + practice + " is silent.", room, Looks.PLAIN));
+        }
+        if (!unnamed.isEmpty()) {
+            out.addAll(TextMetrics.wrap("Not named on the drawing for want of room, " + unnamed.size() + ": " + String.join(", ", unnamed) + ".",
+                    room, Looks.SECOND));
+        }
+        return out;
+    }
+
+    private String checked() {
+        int places = result.held().values().stream().mapToInt(Integer::intValue).sum();
+        String rules = String.join(", ", new TreeSet<>(result.held().keySet()));
+        return places == 0 ? "No rule found a place to judge." : "Looked at and as asked: " + places + " places, by " + rules + ".";
+    }
+
+    private String notChecked() {
+        int n = result.unchecked().size() + result.crashes().size();
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        result.unchecked().forEach(u -> byReason.computeIfAbsent(u.rule() + "\n" + u.why(), k -> new ArrayList<>()).addAll(u.pieces()));
+        List<String> parts = new ArrayList<>();
+        byReason.forEach((key, pieces) -> {
+            String[] ruleAndWhy = key.split("\n", 2);
+            String of = pieces.isEmpty() ? "" : " of " + String.join(", ", new java.util.LinkedHashSet<>(pieces));
+            parts.add(ruleAndWhy[0] + of + ", because " + ruleAndWhy[1]);
+        });
+        result.crashes().forEach(c -> parts.add(c.rule() + ", because of a fault of this program: " + c.what()));
+        return "Not checked, " + n + ": " + (parts.isEmpty() ? "nothing was left out." : String.join("; ", parts) + ".");
+    }
+}

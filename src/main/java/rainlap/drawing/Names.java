@@ -1,0 +1,177 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.material.MaterialKind;
+import rainlap.paper.Area;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.paper.TextStyle;
+import rainlap.paper.Tone;
+import rainlap.rule.Evidence;
+import rainlap.rule.Place;
+import rainlap.stack.Face;
+import rainlap.wall.Opening;
+import rainlap.wall.Penetration;
+import rainlap.wall.Surface;
+
+/** Names of openings, penetrations and pieces on the drawing; those that find no room are listed. */
+final class Names {
+    /** Longer names are cut short on the drawing; the table and the findings file have them whole. */
+    private static final double LONGEST = 30;
+    private final Evidence evidence;
+    private final Visibility visibility;
+    private final View view;
+    private final Room room;
+    private final List<Mark> out = new ArrayList<>();
+    private final List<String> unnamed = new ArrayList<>();
+
+    Names(Evidence evidence, Visibility visibility, View view, Room room) {
+        this.evidence = evidence;
+        this.visibility = visibility;
+        this.view = view;
+        this.room = room;
+    }
+
+    Group marks() {
+        evidence.elevation().openings().forEach(this::opening);
+        evidence.elevation().penetrations().forEach(this::penetration);
+        Map<String, List<Face>> byPiece = new LinkedHashMap<>();
+        visibility.on(Surface.WALL).forEach(f -> byPiece.computeIfAbsent(f.piece().id(), id -> new ArrayList<>()).add(f));
+        List<String> order = byPiece.keySet().stream()
+                .sorted(Comparator.comparingInt((String id) -> isSheet(byPiece.get(id).get(0)) ? 0 : 1)).toList();
+        order.forEach(id -> piece(id, byPiece.get(id)));
+        return Group.of("names", out);
+    }
+
+    /** Ids that found no room, in laying order. */
+    List<String> unnamed() {
+        return unnamed;
+    }
+
+    private static boolean isSheet(Face f) {
+        return Visibility.isMembrane(f) || f.piece().material().kind() == MaterialKind.CLADDING;
+    }
+
+    private static String cut(String name, TextStyle style) {
+        return TextMetrics.shorten(name, LONGEST, style);
+    }
+
+    private void opening(Opening o) {
+        PaperBox b = view.box(o.rect()).grown(-view.length(o.reveal()) - 0.5);
+        String size = Place.mm(o.rect().width()) + " × " + Place.mm(o.rect().height());
+        List<Text> lines = new ArrayList<>();
+        PaperPoint m = b.middle();
+        String id = TextMetrics.shorten(o.id(), Math.max(8, b.width() - 2), Looks.NAME);
+        String named = id + " " + o.kind().word();
+        boolean wide = TextMetrics.width(named, Looks.NAME) <= b.width();
+        lines.add(Text.of(m.x(), m.y() - 1.2, wide ? named : id, Looks.NAME));
+        String reveal = size + ", reveal " + Place.mm(o.reveal());
+        if (TextMetrics.width(reveal, Looks.PLAIN) <= b.width()) {
+            lines.add(Text.of(m.x(), m.y() + 4.1, reveal, Looks.PLAIN.middle()));
+        } else {
+            lines.add(Text.of(m.x(), m.y() + 4.1, size, Looks.PLAIN.middle()));
+            lines.add(Text.of(m.x(), m.y() + 8.3, "reveal " + Place.mm(o.reveal()), Looks.PLAIN.middle()));
+        }
+        if (o.reveal() > 0 && evidence.stack().surfaces().stream().anyMatch(s -> s.opening().equals(o.id()))) {
+            lines.add(Text.of(m.x(), lines.get(lines.size() - 1).at().y() + 4.2, "returns laid flat", Looks.SECOND.middle()));
+        }
+        List<Text> fit = lines.stream().filter(t -> b.holds(t.box()) && room.isFreeOver(t.box())).toList();
+        if (fit.contains(lines.get(0))) {
+            fit.forEach(t -> room.take(t.box()));
+            out.addAll(fit);
+        } else {
+            named(o.id(), view.box(o.rect()), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+        }
+    }
+
+    private void penetration(Penetration p) {
+        PaperBox b = view.box(p.region().box());
+        rainlap.geom.Box box = p.region().box();
+        boolean round = box.width() == box.height()
+                && Math.abs(p.region().areaMm2() / (Math.PI / 4 * box.width() * box.height() / 1e4) - 1) < 0.02;
+        String size = (round ? "Ø" : Place.mm(box.height()) + " × ") + Place.mm(box.width());
+        named(cut(p.id(), Looks.STRONG) + " " + cut(p.kind(), Looks.STRONG) + " " + size, b, List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+    }
+
+    private void piece(String id, List<Face> faces) {
+        MaterialKind kind = faces.get(0).piece().material().kind();
+        List<PaperRegion> shown = faces.stream().flatMap(f -> free(f).stream()).map(view::region).toList();
+        if (shown.isEmpty()) {
+            unnamed.add(id);
+        } else if (isSheet(faces.get(0))) {
+            Tone ground = kind == MaterialKind.MEMBRANE ? Looks.MEMBRANE : Tone.WHITE;
+            Optional<Text> large = room.inside(shown, cut(id, Looks.NAME), Looks.NAME);
+            large.ifPresent(t -> out.addAll(Symbols.haloed(t, ground)));
+            if (large.isEmpty()) {
+                named(id, shown.get(0).box(), shown, Looks.STRONG.middle(), ground);
+            }
+        } else if (kind == MaterialKind.CORNER_PIECE || kind == MaterialKind.COLLAR) {
+            named(id, largest(shown), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+        } else {
+            tag(id, largest(shown));
+        }
+    }
+
+    /** What of a face shows, on the wall's own plane where there is enough of it. */
+    private List<Region> free(Face f) {
+        List<Region> bare = new ArrayList<>(visibility.bare(f));
+        List<Region> holes = new ArrayList<>();
+        evidence.elevation().penetrations().forEach(p -> holes.add(p.region()));
+        List<Region> open = Overlay.difference(bare, holes);
+        List<Region> inside = Overlay.intersection(open, List.of(evidence.elevation().outline().region()));
+        return inside.isEmpty() ? open : inside;
+    }
+
+    private static PaperBox largest(List<PaperRegion> regions) {
+        return regions.stream().map(PaperRegion::box).max(Comparator.comparingDouble(b -> b.width() * b.height())).orElseThrow();
+    }
+
+    private void named(String id, PaperBox target, List<PaperRegion> regions, TextStyle style, Tone ground) {
+        String name = TextMetrics.shorten(id, 2 * LONGEST, style);
+        Optional<Text> in = regions.isEmpty() ? Optional.empty() : room.inside(regions, name, style);
+        if (in.isPresent()) {
+            out.addAll(Symbols.haloed(in.get(), ground));
+            return;
+        }
+        Optional<List<Mark>> near = room.beside(target, name, style, ground);
+        near.ifPresent(out::addAll);
+        if (near.isEmpty()) {
+            unnamed.add(id);
+        }
+    }
+
+    /** A name in a white box on the strip itself, else beside it. */
+    private void tag(String id, PaperBox strip) {
+        TextStyle style = Looks.STRONG.middle();
+        String name = cut(id, style);
+        double w = TextMetrics.width(name, style) + 1.6, h = 3.7;
+        boolean upright = strip.height() > strip.width();
+        for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.42, 0.58, 0.27, 0.73, 0.1, 0.9}) {
+            for (double off : new double[] {0, -0.8, 0.8, -1.6, 1.6}) {
+                PaperPoint at = upright ? new PaperPoint(strip.middle().x() + off, strip.top() + share * strip.height())
+                        : new PaperPoint(strip.left() + share * strip.width(), strip.middle().y() + off);
+                PaperBox box = PaperBox.around(at, w, h);
+                boolean fits = upright ? box.height() < strip.height() && w < strip.width() + 4 : box.width() < strip.width();
+                if (fits && room.isFreeOver(box)) {
+                    room.take(box);
+                    out.add(Area.of(PaperRegion.of(box), Tone.WHITE, Looks.THIN));
+                    out.add(Text.centred(at, name, style));
+                    return;
+                }
+            }
+        }
+        named(id, strip, List.of(), style, Looks.MEMBRANE);
+    }
+}

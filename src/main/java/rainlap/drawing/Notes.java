@@ -1,0 +1,94 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import rainlap.paper.Area;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.rule.Evidence;
+import rainlap.rule.LocalDefences;
+import rainlap.wall.Exposure;
+import rainlap.wall.Penetration;
+
+/** Assumptions with their figures, then the caution, beside the key plan. */
+final class Notes {
+    private static final double RIGHT = 382;
+    private static final double FOOT = 251.4;
+    private static final double PITCH = 3.75;
+    private final List<String> lines;
+
+    private Notes(List<String> lines) {
+        this.lines = lines;
+    }
+
+    static Notes of(Evidence evidence) {
+        return new Notes(TextMetrics.wrap(words(evidence), RIGHT - Slots.NOTES.left(), Looks.PLAIN));
+    }
+
+    /** Where the notes begin: they stand on the title block and grow upwards. */
+    double top() {
+        return FOOT - (lines.size() - 1) * PITCH - 4.4;
+    }
+
+    Group marks() {
+        List<Mark> out = new ArrayList<>();
+        out.add(Polyline.line(Slots.NOTES.left(), top(), RIGHT, top(), Looks.RULE));
+        for (int i = 0; i < lines.size(); i++) {
+            out.add(Text.of(Slots.NOTES.left(), FOOT - (lines.size() - 1 - i) * PITCH, lines.get(i), Looks.PLAIN));
+        }
+        return Group.of("cautions", out);
+    }
+
+    private static String words(Evidence evidence) {
+        List<String> out = new ArrayList<>();
+        Exposure x = evidence.elevation().exposure();
+        out.add(exposure(x));
+        out.add("Defences are those of each joint alone: the water is not traced.");
+        out.add("This sheet advises on what was drawn; it certifies nothing. Local code and licensed people decide.");
+        out.add("Mind work at height and sheet edges.");
+        String hot = evidence.elevation().penetrations().stream().filter(Notes::isHot).map(Penetration::id).sorted().collect(Collectors.joining(", "));
+        if (!hot.isEmpty()) {
+            out.add("Membrane and tape keep the clearance that the maker of flue " + TextMetrics.shorten(hot, 30, Looks.PLAIN) + " asks.");
+        }
+        if (x.towingKmPerH().isPresent()) {
+            out.add("Before towing, fix every loose edge and check the load's legal size.");
+        }
+        return String.join(" ", out);
+    }
+
+    private static boolean isHot(Penetration p) {
+        String kind = p.kind().toLowerCase(Locale.ROOT);
+        return kind.contains("flue") || kind.contains("chimney");
+    }
+
+    private static String exposure(Exposure x) {
+        List<String> parts = new ArrayList<>();
+        x.windMPerS().ifPresent(v -> parts.add("wind " + LabelText.number(v) + " m/s"));
+        x.pressurePa().ifPresent(v -> parts.add("pressure " + LabelText.number(v) + " Pa"));
+        x.rainMmPerH().ifPresent(v -> parts.add("rain " + LabelText.number(v) + " mm/h"));
+        x.towingKmPerH().ifPresent(v -> parts.add("towing " + LabelText.number(v) + " km/h"));
+        OptionalDouble rise = LocalDefences.riseMm(x);
+        String stated = parts.isEmpty() ? "No wind, rain or travel is stated" : "Stated: " + String.join(", ", parts);
+        return stated + (rise.isPresent() ? "; driven rise " + Math.round(rise.getAsDouble()) + " mm." : "; the practice's course lap stands for the driven rise.");
+    }
+
+    /** The plan of the building as a box, the side seen heavy, an arrow of view. No north: the file states none. */
+    static Group keyPlan() {
+        double left = 388, top = 242.2, width = 16, height = 6;
+        PaperPoint tip = new PaperPoint(left + width / 2, top + height + 0.6);
+        List<Mark> out = new ArrayList<>();
+        out.add(Area.edged(PaperRegion.of(rainlap.paper.PaperBox.ofSize(left, top, width, height)), Looks.NARROW));
+        out.add(Polyline.line(left, top + height, left + width, top + height, Looks.OUTLINE));
+        out.add(Polyline.of(Looks.NARROW, tip.plus(0, 3.6), tip.plus(0, 1)));
+        out.add(Symbols.arrowHead(tip, 0, -1));
+        return Group.of("key-plan", out);
+    }
+}

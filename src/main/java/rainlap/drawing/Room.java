@@ -1,0 +1,127 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rainlap.paper.Halo;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextStyle;
+import rainlap.paper.Tone;
+
+/** Finds room for names on the drawing, among what is taken and beside hatched strips. */
+final class Room {
+    private static final double LEADER_GAP = 0.7;
+    private final Occupied taken;
+    private final Occupied hatched;
+    private final PaperBox drawing;
+
+    /**
+     * @param hatched boxes of strips, and openings, on which no loose text stands
+     * @param drawing box that the names stay in
+     */
+    Room(Occupied taken, Occupied hatched, PaperBox drawing) {
+        this.taken = taken;
+        this.hatched = hatched;
+        this.drawing = drawing;
+    }
+
+    /** The first of some texts, middle-anchored, that is free; it takes its room. */
+    Optional<Text> first(List<Text> candidates) {
+        Optional<Text> free = candidates.stream().filter(t -> isFree(t.box())).findFirst();
+        free.ifPresent(t -> taken.add(t.box()));
+        return free;
+    }
+
+    boolean isFree(PaperBox box) {
+        return drawing.holds(box) && taken.isFree(box) && hatched.isFree(box);
+    }
+
+    /** Whether a box may be put over hatched strips. */
+    boolean isFreeOver(PaperBox box) {
+        return drawing.holds(box) && taken.isFree(box);
+    }
+
+    void take(PaperBox box) {
+        taken.add(box);
+    }
+
+    /** Text inside the largest of some regions: its middle, four shifts, then a grid of places. */
+    Optional<Text> inside(List<PaperRegion> regions, String name, TextStyle style) {
+        List<PaperRegion> largest = regions.stream()
+                .sorted(Comparator.comparingDouble((PaperRegion r) -> -r.box().width() * r.box().height())).limit(4).toList();
+        for (double clear : new double[] {4, 1.5, 0.6}) {
+            for (PaperRegion r : largest) {
+                Optional<Text> found = first(places(r.box()).stream().map(p -> Text.centred(p, name, style))
+                        .filter(t -> holds(r, t.box().grown(clear)) && (clear < 2 || isFree(t.box().grown(clear / 2)))).toList());
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<PaperPoint> places(PaperBox b) {
+        List<PaperPoint> out = new ArrayList<>();
+        PaperPoint m = b.middle();
+        double dx = b.width() / 4, dy = b.height() / 4;
+        out.addAll(List.of(m, m.plus(-dx, 0), m.plus(dx, 0), m.plus(0, -dy), m.plus(0, dy)));
+        for (int row = 1; row < 8; row++) {
+            for (int column = 1; column < 12; column++) {
+                out.add(new PaperPoint(b.left() + b.width() * column / 12, b.top() + b.height() * row / 8));
+            }
+        }
+        return out;
+    }
+
+    private static boolean holds(PaperRegion r, PaperBox b) {
+        return b.corners().stream().allMatch(r::holds) && r.holds(b.middle()) && r.holds(new PaperPoint(b.middle().x(), b.top()))
+                && r.holds(new PaperPoint(b.middle().x(), b.bottom()));
+    }
+
+    /** Text near a box, joined to it by a short thin leader that meets nothing. */
+    Optional<List<Mark>> beside(PaperBox target, String name, TextStyle style, Tone ground) {
+        double w = rainlap.paper.TextMetrics.width(name, style) / 2, h = style.capHeight() / 2;
+        for (double away : new double[] {3.2, 5.5, 8, 11}) {
+            for (double[] d : new double[][] {{1, 0}, {-1, 0}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {0, -1}, {0, 1}}) {
+                PaperPoint at = new PaperPoint(target.middle().x() + d[0] * (target.width() / 2 + away + w),
+                        target.middle().y() + d[1] * (target.height() / 2 + (d[0] == 0 ? away : away * 0.7) + h));
+                Text text = Text.centred(at, name, style);
+                Optional<Polyline> leader = leader(text.box(), target);
+                if (isFree(text.box()) && leader.isPresent()) {
+                    taken.add(text.box());
+                    taken.add(leader.get());
+                    List<Mark> out = new ArrayList<>(Symbols.haloed(text, ground));
+                    out.add(new Halo(leader.get(), ground, 0.9));
+                    out.add(leader.get());
+                    return Optional.of(out);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** From the nearest side of a text's box into the target; empty when it would pass through something. */
+    private Optional<Polyline> leader(PaperBox text, PaperBox target) {
+        PaperPoint aim = nearest(target.grown(-Math.min(1, Math.min(target.width(), target.height()) / 3)), text.middle());
+        PaperPoint start = nearest(text.grown(LEADER_GAP), aim);
+        double length = start.distance(aim);
+        for (double s = 1; s < length - 0.8; s += 0.7) {
+            if (!taken.isFree(PaperBox.around(start.towards(aim, s / length), 0.1, 0.1))) {
+                return Optional.empty();
+            }
+        }
+        return length < 0.5 ? Optional.empty() : Optional.of(Polyline.of(Looks.THIN, start, aim));
+    }
+
+    private static PaperPoint nearest(PaperBox b, PaperPoint p) {
+        return new PaperPoint(Math.max(b.left(), Math.min(b.right(), p.x())), Math.max(b.top(), Math.min(b.bottom(), p.y())));
+    }
+}
