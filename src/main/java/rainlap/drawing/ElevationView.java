@@ -60,11 +60,13 @@ final class ElevationView {
         out.add(new Levels(view, taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage(), view.scale()));
-        Room room = new Room(taken, noText(), bay.isWhole() ? Slots.ELEVATION : drawn);
+        PaperBox shown = bay.isWhole() ? Slots.ELEVATION : drawn;
+        Room room = new Room(taken, noText(false), shown);
         Names names = new Names(evidence, visibility, view, room);
         out.add(names.marks());
-        out.add(new LapFigures(view, room).marks(evidence));
-        out.add(new FoldNotes(view, room).marks(evidence));
+        Room notes = new Room(taken, noText(true), shown);
+        out.add(new LapFigures(view, notes).marks(evidence));
+        out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
@@ -111,11 +113,13 @@ final class ElevationView {
         return out;
     }
 
-    /** Boxes of hatched strips and of openings, where no loose text can be read. */
-    private Occupied noText() {
+    /** Hatched strips, openings and the outline, over which no loose text can be read; for words on the wrap also what hides it. */
+    private Occupied noText(boolean onWrap) {
         Occupied out = new Occupied();
-        visibility.on(Surface.WALL).stream().filter(Sheets::isStrip).forEach(f -> out.add(view.box(f.box())));
+        visibility.on(Surface.WALL).stream().filter(f -> Sheets.isStrip(f) || onWrap && Visibility.hidesWrap(f))
+                .forEach(f -> out.add(view.box(f.box())));
         evidence.elevation().openings().forEach(o -> out.add(view.box(o.rect())));
+        evidence.elevation().outline().region().edges().forEach(s -> out.add(Polyline.of(Looks.OUTLINE, view.at(s.a()), view.at(s.b()))));
         return out;
     }
 

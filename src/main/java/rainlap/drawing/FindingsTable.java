@@ -110,7 +110,7 @@ final class FindingsTable {
             double x = box.left() + 10;
             if (colon > 0) {
                 out.add(Text.of(x, y, head, Looks.STRONG));
-                x += TextMetrics.width(head + " ", Looks.STRONG);
+                x += TextMetrics.width(head, Looks.STRONG) + 1;
             }
             out.add(Text.of(x, y, line.substring(colon).strip(), Looks.PLAIN));
             y += NOTE;

@@ -22,6 +22,7 @@ record LabelText(List<String> titles, String figure, double beside) {
     static final LabelText NONE = new LabelText(List.of(), "", 0);
     private static final double MARK = 2 * Severity.HALF;
     private static final double GAP = 1;
+    private static final double AFTER = 2;
     private static final double LONGEST_FIGURE = 26;
 
     static LabelText of(Finding f, double beside) {
@@ -50,7 +51,7 @@ record LabelText(List<String> titles, String figure, double beside) {
     }
 
     double topWidth() {
-        return titles.isEmpty() ? MARK : MARK + GAP + Math.max(TextMetrics.width(title(), Looks.STRONG), TextMetrics.width(figure, Looks.SECOND));
+        return titles.isEmpty() ? MARK : MARK + GAP + Math.max(TextMetrics.width(title(), Looks.STRONG), TextMetrics.width(figure, Looks.SECOND)) + AFTER;
     }
 
     double topHeight() {

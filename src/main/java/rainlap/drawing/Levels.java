@@ -28,6 +28,8 @@ final class Levels {
 
     /** Height of the sheet's centring mark, which runs into the frame. */
     private static final double CENTRING = 148.5;
+    /** Shorter laps get no level. */
+    private static final double LONG_MM = 300;
     private final View view;
     private final Occupied taken;
 
@@ -69,7 +71,8 @@ final class Levels {
         }
         for (Joint j : evidence.joints().all()) {
             List<Point> line = j.line();
-            if (j.surface().isWall() && j.kind() == JointKind.COURSE_LAP && line.get(0).y() == line.get(line.size() - 1).y()) {
+            if (j.surface().isWall() && j.kind() == JointKind.COURSE_LAP && Visibility.isMembrane(j.outer()) && j.lengthMm() >= LONG_MM
+                    && line.get(0).y() == line.get(line.size() - 1).y()) {
                 out.add(new Level(line.get(0).y(), j.outer().piece().id()));
             }
         }

@@ -90,7 +90,7 @@ final class Names {
         List<Text> fit = lines.stream().filter(t -> b.holds(t.box()) && room.isFreeOver(t.box())).toList();
         if (fit.contains(lines.get(0))) {
             fit.forEach(t -> room.take(t.box()));
-            out.addAll(fit);
+            fit.forEach(t -> out.addAll(Symbols.haloed(t, Tone.WHITE)));
         } else {
             named(o.id(), view.box(o.rect()), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
         }

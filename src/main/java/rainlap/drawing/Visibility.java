@@ -102,6 +102,11 @@ final class Visibility {
         return f.piece().material().kind() == MaterialKind.MEMBRANE;
     }
 
+    /** Battens, cladding, trims: they lie over the wrap. */
+    static boolean hidesWrap(Face f) {
+        return rank(f) >= rank(MaterialKind.BATTEN);
+    }
+
     static boolean isTape(Face f) {
         return f.piece().material().kind() == MaterialKind.TAPE;
     }
