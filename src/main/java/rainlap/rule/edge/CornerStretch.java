@@ -8,7 +8,7 @@ import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Segment;
 import rainlap.joint.BuildingCorner;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
@@ -83,16 +83,10 @@ record CornerStretch(Evidence evidence, BuildingCorner corner, double from, doub
     }
 
     String length() {
-        return Millimetres.text(Math.round(to - from));
+        return LengthText.mm(Math.round(to - from));
     }
 
     boolean isTaped() {
         return Intervals.of(from, to).minus(corner.taped()).isEmpty();
-    }
-
-    /** {@code M1}, {@code M1 and M2}. */
-    static String list(List<String> ids) {
-        int last = ids.size() - 1;
-        return last < 1 ? String.join("", ids) : String.join(", ", ids.subList(0, last)) + " and " + ids.get(last);
     }
 }

@@ -2,12 +2,14 @@ package rainlap.rule.edge;
 
 import java.util.List;
 import java.util.stream.Stream;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
@@ -29,11 +31,11 @@ public final class ShortCornerWrap implements Rule {
 
     private static Outcome broken(CornerStretch s, LimitValue asked) {
         long wrap = Math.round(s.corner().wrap().part(s.from(), s.to()).least());
-        String mm = Millimetres.text(wrap), who = CornerStretch.list(s.pieces());
+        String mm = LengthText.mm(wrap);
         return Finding.of(INFO, s.place(), s.pieces()).asks(asked).measures(wrap)
                 .reads(mm + " round", asked.number() + " round").defences(1)
-                .says(who + (s.pieces().size() == 1 ? " goes" : " go") + " only " + mm + " round the " + s.name() + "; " + asked.spokenBy()
-                        + " asks for " + asked.number() + ": " + asked.source().text() + ".",
+                .says(PieceWords.does(s.pieces(), "goes", "go") + " only " + mm + " round the " + s.name() + ". "
+                        + Asked.sentence(asked, "a wrap of " + asked.number()),
                         "Wrap a strip of membrane over the corner, " + s.length() + " long, " + asked.number()
                         + " to each side, each course over the one below, and tape its edges and the fold.");
     }

@@ -10,9 +10,10 @@ import rainlap.geom.Profile;
 import rainlap.geom.Segment;
 import rainlap.joint.BuildingCorner;
 import rainlap.joint.Sheets;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
@@ -76,7 +77,7 @@ public final class UntapedCorner implements Rule {
         List<String> pieces = new ArrayList<>();
         strips.forEach(l -> pieces.add(l.strip.piece().id()));
         pieces.addAll(s.pieces());
-        String mm = Millimetres.text(cover);
+        String mm = LengthText.mm(cover);
         return Finding.of(INFO, s.place(), pieces.stream().distinct().toList()).asks(asked).measures(cover)
                 .reads(taped ? mm + " to one side" : "no tape", asked.number() + " each side").defences(1)
                 .says(taped ? "The tape over the " + s.name() + " covers only " + mm + " to one side of the fold" + by(asked)
@@ -84,8 +85,7 @@ public final class UntapedCorner implements Rule {
     }
 
     private static String by(LimitValue asked) {
-        return "; every corner is taped (common practice), and " + asked.spokenBy() + " asks for " + asked.number()
-                + " to each side: " + asked.source().text() + ".";
+        return ". Common practice is tape over every corner. " + Asked.sentence(asked, asked.number() + " to each side");
     }
 
     private static String remedy(CornerStretch s, LimitValue asked) {

@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
@@ -27,12 +29,11 @@ public final class UnwrappedCorner implements Rule {
     private static Outcome broken(CornerStretch s) {
         LimitValue asked = s.evidence().practice().get(Limit.CORNER_WRAP);
         List<String> pieces = s.pieces();
-        String who = pieces.isEmpty() ? "No membrane goes" : CornerStretch.list(pieces) + (pieces.size() == 1 ? " stops" : " stop")
-                + " at the corner and nothing goes";
+        String stops = pieces.isEmpty() ? "" : "; " + PieceWords.does(pieces, "stops", "stop") + " there";
         return Finding.of(INFO, s.place(), pieces).asks(asked).measures(0)
                 .reads(s.isTaped() ? "0 round, taped" : "0 round", asked.number() + " round").defences(s.isTaped() ? 1 : 0)
-                .says(who + " round the " + s.name() + " over " + s.length() + "; " + asked.spokenBy() + " asks for " + asked.number()
-                        + " past it: " + asked.source().text() + ".",
+                .says("No membrane goes round the " + s.name() + " over " + s.length() + stops + ". "
+                        + Asked.sentence(asked, "a wrap of " + asked.number()),
                         "Wrap a strip of membrane round it, " + s.length() + " long, " + asked.number() + " to each side, each course over"
                         + " the one below, and tape its edges and the fold; or lay sheets that run " + asked.number()
                         + " on round the corner.");

@@ -2,7 +2,7 @@ package rainlap.rule.opening;
 
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.rule.Evidence;
@@ -41,8 +41,8 @@ record AskedReturn(LimitValue limit, long deep, Intervals wall) {
         return deep == o.reveal();
     }
 
-    /** {@code 50}, or {@code 40, the whole reveal}. */
+    /** {@code 50 deep}, or {@code 40 deep, the whole reveal}. */
     String inWords(Opening o) {
-        return Millimetres.text(deep) + (isWholeReveal(o) && deep < limit.hundredths() ? ", the whole reveal" : "");
+        return LengthText.mm(deep) + " deep" + (isWholeReveal(o) && deep < limit.hundredths() ? ", the whole reveal" : "");
     }
 }

@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.joint.OpeningCorner;
 import rainlap.joint.OpeningEdge;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
@@ -76,18 +77,19 @@ public final class BareCorner implements Rule {
     }
 
     private static String says(OpeningCorner c, List<CornerFace> bare, CornerFace worst) {
-        String why = worst.deep() > worst.asked().deep() ? " deep, as deep as the return beside it" : " deep";
-        return "At the " + c.inWords() + " of " + c.opening().id() + " the frame lies bare: " + onEach(bare)
-                + Openings.asks(worst.asked().limit(), "cover " + Millimetres.text(worst.deep()) + why);
+        String deep = LengthText.mm(worst.deep()) + " deep";
+        return "At the " + c.inWords() + " of " + c.opening().id() + " the frame lies bare: " + onEach(bare) + ". "
+                + (worst.deep() > worst.asked().deep() ? "The return beside it goes in " + deep + ". " : "")
+                + Asked.sentence(worst.asked().limit(), "a return " + worst.asked().inWords(c.opening())) + " No corner may lie bare as deep as the returns go.";
     }
 
     private static String remedy(Evidence e, OpeningCorner c, List<CornerFace> bare) {
         long lap = e.practice().get(Limit.TAPE_COVER).hundredths();
         long deep = bare.stream().mapToLong(CornerFace::deep).max().orElseThrow();
         String alongJamb = c.level() == Side.SILL ? " up the jamb" : " down the jamb";
-        String legs = bare.stream().map(f -> Millimetres.text(f.reach() + lap)
+        String legs = bare.stream().map(f -> LengthText.mm(f.reach() + lap)
                 + (f.side().isJamb() ? alongJamb : " along the " + f.side().inWords())).collect(Collectors.joining(" and "));
-        return "Stick one corner piece into the " + c.inWords() + " of " + c.opening().id() + ", " + Millimetres.text(deep)
-                + " deep, at least " + legs + ", and turn it at least " + Millimetres.text(lap) + " out onto the wall.";
+        return "Stick one corner piece into the " + c.inWords() + " of " + c.opening().id() + ", " + LengthText.mm(deep)
+                + " deep, at least " + legs + ", and turn it at least " + LengthText.mm(lap) + " out onto the wall.";
     }
 }

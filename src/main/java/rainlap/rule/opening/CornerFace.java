@@ -8,7 +8,7 @@ import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.joint.OpeningCorner;
 import rainlap.joint.OpeningEdge;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.rule.Evidence;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
@@ -74,6 +74,6 @@ record CornerFace(Side side, AskedReturn asked, long returned, long deep, long a
     /** {@code 90 × 90}: along the edge by inwards. */
     String size() {
         Box b = bare.stream().map(Region::box).reduce(Box::join).orElseThrow();
-        return Millimetres.text(b.width()) + " × " + Millimetres.text(b.height());
+        return LengthText.mm(b.width()) + " × " + LengthText.mm(b.height());
     }
 }

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.geom.Segment;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -67,6 +67,6 @@ record HeadStretch(Evidence evidence, HeadEdge edge, double from, double to) {
     }
 
     String length() {
-        return Millimetres.text(Math.round(to - from));
+        return LengthText.mm(Math.round(to - from));
     }
 }

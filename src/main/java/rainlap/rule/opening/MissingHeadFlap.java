@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
@@ -36,8 +37,9 @@ public final class MissingHeadFlap implements Rule {
                 .reads(s.isTaped() ? "no flap, taped" : "no flap", asked.number() + " over the upstand")
                 .defences(s.isTaped() ? 1 : 0)
                 .says("No membrane reaches the upper edge of " + h + " over " + s.length() + ": nothing laps over its upstand"
-                        + Openings.asks(asked, asked.number() + " over it"),
+                        + ". " + Asked.sentence(asked, "a lap of " + asked.number() + " over it"),
                         "Lay a strip of membrane " + s.length() + " long over the upstand of " + h + " by at least " + asked.number()
-                        + ", its top under the sheet above by a full course lap, its ends taped.");
+                        + ", its top at least " + s.evidence().practice().get(Limit.COURSE_LAP).number()
+                        + " up under the sheet above, and tape its ends.");
     }
 }

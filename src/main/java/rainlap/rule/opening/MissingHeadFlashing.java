@@ -5,14 +5,16 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.geom.Segment;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -60,7 +62,7 @@ public final class MissingHeadFlashing implements Rule {
             return new Outcome.Holds(List.of());
         }
         double times = up == 0 ? 0 : over / up;
-        String eave = "; the eave overhangs " + Millimetres.text(Math.round(over)) + ", " + Millimetres.text(Math.round(up))
+        String eave = "; the eave overhangs " + LengthText.mm(Math.round(over)) + ", " + LengthText.mm(Math.round(up))
                 + " above the head";
         return missing(e, o, asked, Finding.of(INFO, head(e, o), above(e, o)).asks(asked).factor(times),
                 "none, eave " + factor(times) + " x", eave);
@@ -73,13 +75,13 @@ public final class MissingHeadFlashing implements Rule {
 
     private static Outcome missing(Evidence e, Opening o, LimitValue asked, Finding.Builder finding, String drawn, String eave) {
         LimitValue past = e.practice().get(Limit.FLASHING_PAST_OPENING), upstand = e.practice().get(Limit.HEAD_UPSTAND);
-        String shelter = (asked.strict() ? "over " : "") + asked.number() + " times its height above the head";
+        String shelter = (asked.strict() ? "more than " : "") + asked.number() + " times its height above the head";
         List<String> above = above(e, o);
-        String flap = above.isEmpty() ? "lap the membrane" : "slit " + Openings.list(above) + " at 45° from both its ends and lay the flap";
+        String flap = above.isEmpty() ? "lap the membrane" : "slit " + PieceWords.list(above) + " at 45° from both its ends and lay the flap";
         return finding.reads(drawn, "flashing, or eave " + (asked.strict() ? "over " : "") + asked.number() + " x").defences(1)
                 .says(o.id() + " has no head flashing" + eave
-                        + Openings.asks(asked, "one unless the eave overhangs " + shelter),
-                        "Fit a head flashing " + Millimetres.text(o.rect().width() + 2 * past.hundredths()) + " long, " + past.number()
+                        + ". " + Asked.sentence(asked, "a head flashing or an eave that overhangs " + shelter),
+                        "Fit a head flashing " + LengthText.mm(o.rect().width() + 2 * past.hundredths()) + " long, " + past.number()
                         + " past both jambs; " + flap + " over its upstand by at least " + upstand.number() + ".");
     }
 

@@ -1,9 +1,7 @@
 package rainlap.rule.opening;
 
-import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import rainlap.practice.LimitValue;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
 import rainlap.wall.Opening;
@@ -28,20 +26,5 @@ final class Openings {
     /** {@code sill of W1}. */
     static String name(Opening o, Side side) {
         return side.inWords() + " of " + o.id();
-    }
-
-    /** {@code M1}, {@code M1 and M2}, {@code M1, M2 and M3}. */
-    static String list(List<String> ids) {
-        int last = ids.size() - 1;
-        return last < 1 ? String.join("", ids) : String.join(", ", ids.subList(0, last)) + " and " + ids.get(last);
-    }
-
-    static String verb(List<String> ids, String one, String many) {
-        return ids.size() == 1 ? one : many;
-    }
-
-    /** Ends a sentence with who asks for what: {@code ; common asks for 50 deep: common practice (no source).} */
-    static String asks(LimitValue limit, String what) {
-        return "; " + limit.spokenBy() + " asks for " + what + ": " + limit.source().text() + ".";
     }
 }

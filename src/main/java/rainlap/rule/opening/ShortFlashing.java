@@ -5,9 +5,10 @@ import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
@@ -62,7 +63,7 @@ public final class ShortFlashing implements Rule {
         }
         long room = room(e, end);
         return end.past >= room ? new Outcome.CannotTell(List.of(end.id()), end.id() + " ends at the edge of the wall, "
-                + Millimetres.text(end.past) + " past the " + end.side() + " jamb of " + o.id()
+                + LengthText.mm(end.past) + " past the " + end.side() + " jamb of " + o.id()
                 + "; whether it goes on round that edge is not drawn here") : broken(e, end, asked);
     }
 
@@ -81,16 +82,16 @@ public final class ShortFlashing implements Rule {
         long y = f.minY(), tip = end.left ? f.minX() : f.maxX();
         Segment line = tip == end.jamb() ? new Segment(new Point(tip, f.minY()), new Point(tip, f.maxY()))
                 : new Segment(new Point(Math.min(tip, end.jamb()), y), new Point(Math.max(tip, end.jamb()), y));
-        String drawn = end.past < 0 ? Millimetres.text(-end.past) + " short of the jamb" : Millimetres.text(end.past) + " past";
+        String drawn = end.past < 0 ? LengthText.mm(-end.past) + " short of the jamb" : LengthText.mm(end.past) + " past";
         return Finding.of(INFO, Place.line(e.elevation(), Surface.WALL, line), List.of(end.id())).asks(asked).measures(end.past)
                 .reads(drawn, asked.number() + " past").defences(1)
                 .says(end.id() + " ends " + drawn + (end.past < 0 ? "" : " the " + end.side() + " jamb") + " of " + end.opening.id()
-                        + (end.past < 0 ? " on the " + end.side() : "") + Openings.asks(asked, asked.number()), remedy(end, asked));
+                        + (end.past < 0 ? " on the " + end.side() : "") + ". " + Asked.sentence(asked, asked.number() + " past the opening"), remedy(end, asked));
     }
 
     private static String remedy(End end, LimitValue asked) {
         long whole = end.opening.rect().width() + 2 * asked.hundredths();
-        return end.single ? "Replace " + end.id() + " by one " + Millimetres.text(whole) + " long: " + asked.number()
+        return end.single ? "Replace " + end.id() + " by one " + LengthText.mm(whole) + " long: " + asked.number()
                 + " past both jambs of " + end.opening.id() + ". Wear gloves: sheet-metal edges cut."
                 : "Replace " + end.id() + " by one that runs " + asked.number() + " past the " + end.side() + " jamb of "
                 + end.opening.id() + ". Wear gloves: sheet-metal edges cut.";

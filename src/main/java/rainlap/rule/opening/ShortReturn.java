@@ -8,12 +8,14 @@ import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.Sheets;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
+import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -68,8 +70,13 @@ public final class ShortReturn implements Rule {
             return new Segment(new Point(Math.round(from), 0), new Point(Math.round(to), 0));
         }
 
+        /** With the end zones, where the stretch reaches them. */
+        Span toTheEnds(long zone, long along) {
+            return new Span(from <= zone ? 0 : from, to >= along - zone ? along : to);
+        }
+
         String length() {
-            return Millimetres.text(Math.round(to - from));
+            return LengthText.mm(Math.round(to - from));
         }
     }
 
@@ -79,9 +86,9 @@ public final class ShortReturn implements Rule {
         List<String> turning = turning(edge, span.from, span.to);
         List<String> pieces = turning.isEmpty()
                 ? Beside.membranes(e.stack(), new Segment(where.line().get(0), where.line().get(1)), AskedReturn.LEAST) : turning;
-        String drawn = deep == 0 ? "not turned" : Millimetres.text(deep) + " deep";
+        String drawn = deep == 0 ? "not turned" : LengthText.mm(deep) + " deep";
         return Finding.of(INFO, where, pieces).asks(asked.limit()).requires(asked.deep()).measures(deep)
-                .reads(drawn, asked.inWords(edge.opening()) + " deep").defences(deep == 0 ? 0 : 1)
+                .reads(drawn, asked.inWords(edge.opening())).defences(deep == 0 ? 0 : 1)
                 .says(says(edge, asked, deep, pieces), remedy(edge, asked, span, pieces));
     }
 
@@ -94,18 +101,18 @@ public final class ShortReturn implements Rule {
     }
 
     private static String says(OpeningEdge edge, AskedReturn asked, long deep, List<String> pieces) {
-        String who = pieces.isEmpty() ? "Nothing" : Openings.list(pieces);
         String name = Openings.name(edge.opening(), edge.side());
-        String what = pieces.isEmpty() ? " turns in at the " + name
-                : deep == 0 ? Openings.verb(pieces, " stops", " stop") + " at the " + name + " and nothing turns into it"
-                : Openings.verb(pieces, " turns", " turn") + " only " + Millimetres.text(deep) + " into the " + name;
-        return who + what + Openings.asks(asked.limit(), asked.inWords(edge.opening()) + " deep");
+        String what = pieces.isEmpty() ? "Nothing turns in at the " + name
+                : deep == 0 ? PieceWords.does(pieces, "stops", "stop") + " at the " + name + " and nothing turns into it"
+                : PieceWords.does(pieces, "turns", "turn") + " only " + LengthText.mm(deep) + " into the " + name;
+        return what + ". " + Asked.sentence(asked.limit(), "a return " + asked.inWords(edge.opening()));
     }
 
     private static String remedy(OpeningEdge edge, AskedReturn asked, Span span, List<String> pieces) {
         Opening o = edge.opening();
-        String onto = pieces.isEmpty() ? "the wall" : Openings.list(pieces) + " on the wall";
-        return "Stick flexible flashing tape along the " + Openings.name(o, edge.side()) + ", " + span.length() + " long: at least "
-                + Millimetres.text(asked.deep()) + " deep into the reveal and 50 onto " + onto + ".";
+        String onto = pieces.isEmpty() ? "the wall" : PieceWords.list(pieces) + " on the wall";
+        return "Stick flexible flashing tape along the " + Openings.name(o, edge.side()) + ", "
+                + span.toTheEnds(asked.deep(), o.along(edge.side())).length() + " long: at least " + LengthText.mm(asked.deep())
+                + " deep into the reveal and 50 onto " + onto + ".";
     }
 }

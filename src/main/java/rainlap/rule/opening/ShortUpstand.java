@@ -2,13 +2,15 @@ package rainlap.rule.opening;
 
 import java.util.stream.Stream;
 import rainlap.geom.Box;
-import rainlap.measure.Millimetres;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.LocalDefences;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
@@ -30,11 +32,11 @@ public final class ShortUpstand implements Rule {
 
     private static Outcome broken(HeadStretch s, LimitValue asked) {
         long lap = Math.round(s.edge().lap().part(s.from(), s.to()).least());
-        String h = s.flashing(), m = Openings.list(s.membranes()), mm = Millimetres.text(lap);
+        String h = s.flashing(), m = PieceWords.list(s.membranes()), mm = LengthText.mm(lap);
         double rise = LocalDefences.riseMm(s.evidence().elevation().exposure()).orElse(asked.value());
         return Finding.of(INFO, s.place(), s.pieces()).asks(asked).measures(lap)
                 .reads(mm + " behind", asked.number() + " behind").defences(lap / 100.0 < rise ? 0 : 1)
-                .says(m + " laps over the upstand of " + h + " by only " + mm + Openings.asks(asked, asked.number()), remedy(s, asked));
+                .says(m + " laps over the upstand of " + h + " by only " + mm + ". " + Asked.sentence(asked), remedy(s, asked));
     }
 
     /** A flashing that is itself too low is replaced; else the sheet is brought down. */
@@ -46,6 +48,7 @@ public final class ShortUpstand implements Rule {
             return "Replace " + h + " by one with an upstand of at least " + n + ", and lap the membrane over it by " + n + ".";
         }
         return "Lap a strip of membrane over the upstand of " + h + ", " + s.length() + " long and at least " + n
-                + " down over it, its top under " + Openings.list(s.membranes()) + ".";
+                + " down over it, its top at least " + s.evidence().practice().get(Limit.COURSE_LAP).number() + " up under "
+                + PieceWords.list(s.membranes()) + ".";
     }
 }
