@@ -22,8 +22,8 @@ final class CutReader {
     }
 
     /** @param shapes of the piece; empty where they are wrong themselves */
-    Optional<Cut> read(Value v, String owner, Problems problems, List<Shape> shapes) {
-        Optional<Fields> fields = Fields.of(v, owner + ", cut", KEYS, problems);
+    Optional<Cut> read(Value v, Fields piece, List<Shape> shapes) {
+        Optional<Fields> fields = Fields.of(v, () -> piece.owner() + ", cut", KEYS, piece.problems());
         if (fields.isEmpty()) {
             return Optional.empty();
         }

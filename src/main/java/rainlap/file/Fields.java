@@ -17,12 +17,12 @@ import rainlap.geom.Grid;
  */
 final class Fields {
     private final Value.Keys keys;
-    private final String owner;
+    private final Supplier<String> owner;
     private final Problems problems;
     /** Known keys that misspelt ones most probably meant: they are not reported missing as well. */
     private final Set<String> meant = new HashSet<>();
 
-    private Fields(Value.Keys keys, String owner, Problems problems) {
+    private Fields(Value.Keys keys, Supplier<String> owner, Problems problems) {
         this.keys = keys;
         this.owner = owner;
         this.problems = problems;
@@ -34,8 +34,13 @@ final class Fields {
      * @param owner what messages call it: {@code piece "M1"}; empty for the file itself
      */
     static Optional<Fields> of(Value value, String owner, List<String> known, Problems problems) {
+        return of(value, () -> owner, known, problems);
+    }
+
+    /** With a name that is put together only where a message needs it. */
+    static Optional<Fields> of(Value value, Supplier<String> owner, List<String> known, Problems problems) {
         if (!(value instanceof Value.Keys keys)) {
-            problems.add(value.at(), (owner.isEmpty() ? "the file" : owner) + " must be an object, not " + value.what(),
+            problems.add(value.at(), (owner.get().isEmpty() ? "the file" : owner.get()) + " must be an object, not " + value.what(),
                     "write { \"" + known.get(0) + "\": …");
             return Optional.empty();
         }
@@ -55,7 +60,7 @@ final class Fields {
     }
 
     String owner() {
-        return owner;
+        return owner.get();
     }
 
     Problems problems() {
@@ -72,8 +77,8 @@ final class Fields {
 
     /** @param what about the object as "it …", or about a part of it */
     void wrong(int at, String what, Supplier<String> hint) {
-        String said = owner.isEmpty() ? what : what.startsWith("it ") ? owner + what.substring(2) : owner + ": " + what;
-        problems.add(at, said, hint);
+        String me = owner.get();
+        problems.add(at, me.isEmpty() ? what : what.startsWith("it ") ? me + what.substring(2) : me + ": " + what, hint);
     }
 
     boolean has(String key) {
@@ -113,7 +118,7 @@ final class Fields {
     }
 
     OptionalDouble number(String key, Range range) {
-        return find(key).map(v -> number(v, "\"" + key + "\"", range)).orElse(OptionalDouble.empty());
+        return find(key).map(v -> number(v, () -> "\"" + key + "\"", range)).orElse(OptionalDouble.empty());
     }
 
     /** A length in mm as grid units. */
@@ -123,18 +128,18 @@ final class Fields {
     }
 
     /** @param label what the number is, in words: {@code width in "rect"} */
-    private OptionalDouble number(Value v, String label, Range range) {
+    private OptionalDouble number(Value v, Supplier<String> label, Range range) {
         if (!(v instanceof Value.Num n)) {
             boolean quoted = v instanceof Value.Text t && t.text().matches("\\s*-?[0-9]+(\\.[0-9]+)?\\s*");
-            wrong(v.at(), label + " must be a number, not " + v.what(),
+            wrong(v.at(), label.get() + " must be a number, not " + v.what(),
                     quoted ? "write " + ((Value.Text) v).text().strip() + " without quotation marks" : range.words());
             return OptionalDouble.empty();
         }
         double d = n.number();
         if (!Double.isFinite(d)) {
-            wrong(v.at(), label + " is no finite number", range.words());
+            wrong(v.at(), label.get() + " is no finite number", range.words());
         } else if (!range.holds(d)) {
-            wrong(v.at(), label + " must be " + range.words() + ", not " + Quoted.number(d), "");
+            wrong(v.at(), label.get() + " must be " + range.words() + ", not " + Quoted.number(d), "");
         } else {
             return OptionalDouble.of(d);
         }
@@ -236,15 +241,19 @@ final class Fields {
             wrong(v.at(), "\"" + label + "\" must be " + form + ", not " + found, "");
             return Optional.empty();
         }
-        String[] names = form.replaceAll("[\\[\\]]", "").split(", ");
         double[] out = new double[ranges.length];
         boolean sound = true;
         for (int i = 0; i < ranges.length; i++) {
-            OptionalDouble d = number(list.items().get(i), names[i] + " in \"" + label + "\"", ranges[i]);
+            int number = i;
+            OptionalDouble d = number(list.items().get(i), () -> nameIn(form, number) + " in \"" + label + "\"", ranges[i]);
             sound &= d.isPresent();
             out[i] = d.orElse(0);
         }
         return sound ? Optional.of(out) : Optional.empty();
+    }
+
+    private static String nameIn(String form, int number) {
+        return form.substring(1, form.length() - 1).split(", ")[number];
     }
 
     /** Each entry of a list turned into something, those that are wrong left out. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The ids of one list of the file, each once, with what they name. */
 final class Ids<T> {
@@ -18,15 +19,17 @@ final class Ids<T> {
     }
 
     /** What messages call an entry: by its id if it has one, else by its number. */
-    String label(Value v, int number) {
-        if (v instanceof Value.Keys keys) {
-            for (Value.Member m : keys.members()) {
-                if (m.name().equals("id") && m.value() instanceof Value.Text t && !t.text().isBlank()) {
-                    return noun + " " + Quoted.text(t.text());
+    Supplier<String> label(Value v, int number) {
+        return () -> {
+            if (v instanceof Value.Keys keys) {
+                for (Value.Member m : keys.members()) {
+                    if (m.name().equals("id") && m.value() instanceof Value.Text t && !t.text().isBlank()) {
+                        return noun + " " + Quoted.text(t.text());
+                    }
                 }
             }
-        }
-        return noun + " " + number;
+            return noun + " " + number;
+        };
     }
 
     /** Reads and claims the id of an entry. */

@@ -118,7 +118,8 @@ final class PieceReader {
         }
         List<Shape> out = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            Fields.of(values.get(i), f.owner() + ", shape " + (i + 1), SHAPE_KEYS, problems)
+            int number = i + 1;
+            Fields.of(values.get(i), () -> f.owner() + ", shape " + number, SHAPE_KEYS, problems)
                     .flatMap(s -> shape(s, width)).ifPresent(out::add);
         }
         return out.size() == values.size() ? out : List.of();
@@ -168,7 +169,7 @@ final class PieceReader {
         }
         List<Cut> out = new ArrayList<>();
         for (Value v : values) {
-            cuts.read(v, f.owner(), problems, shapes).ifPresent(c -> {
+            cuts.read(v, f, shapes).ifPresent(c -> {
                 if (out.stream().anyMatch(o -> o.opening().equals(c.opening()))) {
                     f.wrong(v.at(), "it is cut twice at opening " + Quoted.text(c.opening()), "keep one cut for each opening");
                 }

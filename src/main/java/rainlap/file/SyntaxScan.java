@@ -232,11 +232,12 @@ final class SyntaxScan {
         int from = i++;
         if (i < b.length && b[i] == '/') {
             while (i < b.length && b[i] != '\n' && b[i] != '\r') {
+                refuseControl("a comment");
                 i++;
             }
         } else if (i < b.length && b[i] == '*') {
-            for (i++; i + 1 < b.length && !(b[i] == '*' && b[i + 1] == '/'); ) {
-                i++;
+            for (i++; i + 1 < b.length && !(b[i] == '*' && b[i + 1] == '/'); i++) {
+                refuseControl("a comment");
             }
             i += 2;
             if (i > b.length) {
@@ -244,6 +245,12 @@ final class SyntaxScan {
             }
         } else {
             throw at(from, "a single / has no meaning here", "a comment begins with // or /*");
+        }
+    }
+
+    private void refuseControl(String where) {
+        if (b[i] >= 0 && b[i] < 0x20 && b[i] != '\t' && b[i] != '\n' && b[i] != '\r') {
+            throw at(i, "a control character stands in " + where, "take it out");
         }
     }
 
