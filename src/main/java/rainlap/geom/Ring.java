@@ -109,6 +109,17 @@ public final class Ring {
         return true;
     }
 
+    /** Whether it turns left at every point. */
+    public boolean isConvex() {
+        for (int i = 0; i < x.length; i++) {
+            int j = (i + 1) % x.length, k = (i + 2) % x.length;
+            if ((x[j] - x[i]) * (y[k] - y[j]) - (y[j] - y[i]) * (x[k] - x[j]) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Twice the signed area in square grid units, as a double (exact sums would overflow on a 10 km ring). */
     public double area2() {
         double sum = 0;

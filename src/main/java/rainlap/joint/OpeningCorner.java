@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
-import rainlap.geom.Overlay;
 import rainlap.geom.Region;
+import rainlap.geom.Slabs;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
@@ -74,6 +74,6 @@ public record OpeningCorner(Opening opening, Side level, Side jamb, List<Region>
     private static List<Region> bare(Stack stack, Surface s, Box square) {
         List<Region> over = coverers(stack, s, square).stream().map(Face::region).toList();
         boolean whole = over.stream().anyMatch(r -> r.isBox() && r.box().contains(square));
-        return whole ? List.of() : Overlay.difference(List.of(Region.of(square)), over);
+        return whole ? List.of() : new Slabs(square, over).uncovered();
     }
 }

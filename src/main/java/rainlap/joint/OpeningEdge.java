@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
-import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Profile;
-import rainlap.geom.Region;
 import rainlap.geom.Segment;
+import rainlap.geom.Slabs;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
@@ -21,12 +20,10 @@ import rainlap.wall.Surface;
  * @param depth how deep, from the wall's face inwards, the reveal is covered at each place along the edge (grid units, no more than the
  *     reveal); 0 where no piece goes on from the wall into the reveal
  * @param turns which piece turns which stretch of the edge, sheets and strips, in laying order
- * @param covered the covered part of the surface, in its own frame
  */
-public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> turns, List<Region> covered) {
+public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> turns) {
     public OpeningEdge {
         turns = List.copyOf(turns);
-        covered = List.copyOf(covered);
     }
 
     /** A piece that goes on over the edge, between two places along it. */
@@ -51,12 +48,11 @@ public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> 
 
     private static OpeningEdge of(Stack stack, Opening o, Side side) {
         List<Face> faces = stack.on(new Surface(o.id(), side)).stream().filter(Sheets::covers).toList();
-        List<Region> covered = Overlay.intersection(
-                Overlay.union(faces.stream().map(Face::region).toList()), List.of(Region.of(o.surface(side))));
         EdgeFrame front = EdgeFrame.of(new Segment(new Point(0, 0), new Point(o.along(side), 0)));
         List<Turn> turns = faces.stream().map(f -> new Turn(f, turned(f, front))).filter(t -> !t.where.isEmpty()).toList();
         Intervals turned = turns.stream().map(Turn::where).reduce(Intervals.NONE, Intervals::union);
-        return new OpeningEdge(o, side, depth(covered, front, turned), turns, covered);
+        Profile covered = new Slabs(o.surface(side), faces.stream().map(Face::region).toList()).coveredFromBelow();
+        return new OpeningEdge(o, side, whereTurned(covered, turned, front.length()), turns);
     }
 
     private static Intervals turned(Face f, EdgeFrame front) {
@@ -69,26 +65,19 @@ public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> 
         return out.intersect(Intervals.of(0, front.length()));
     }
 
-    private static Profile depth(List<Region> covered, EdgeFrame front, Intervals turned) {
-        Intervals started = Intervals.NONE;
-        for (Region r : covered) {
-            started = started.union(front.inside(r, front.side()));
-        }
-        Intervals good = started.intersect(turned);
-        Profile.Hits hits = new Profile.Hits(front, 0, front.length(), front.side());
-        covered.forEach(r -> r.edges().forEach(hits::add));
-        Profile seen = hits.nearest();
+    /** The covered depth where the edge is turned, nothing elsewhere. */
+    private static Profile whereTurned(Profile covered, Intervals turned, double length) {
         List<Profile.Stretch> out = new ArrayList<>();
         double at = 0;
-        for (int i = 0; i < good.count(); i++) {
-            if (good.from(i) > at) {
-                out.add(new Profile.Stretch(at, good.from(i), 0, 0));
+        for (int i = 0; i < turned.count(); i++) {
+            if (turned.from(i) > at) {
+                out.add(new Profile.Stretch(at, turned.from(i), 0, 0));
             }
-            out.addAll(seen.part(good.from(i), good.to(i)).stretches());
-            at = good.to(i);
+            out.addAll(covered.part(turned.from(i), turned.to(i)).stretches());
+            at = turned.to(i);
         }
-        if (front.length() > at) {
-            out.add(new Profile.Stretch(at, front.length(), 0, 0));
+        if (length > at) {
+            out.add(new Profile.Stretch(at, length, 0, 0));
         }
         return Profile.of(out);
     }

@@ -2,7 +2,7 @@ package rainlap.stack;
 
 import java.util.List;
 import java.util.Optional;
-import rainlap.geom.Box;
+import rainlap.geom.BoxCut;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -52,9 +52,8 @@ record Flap(Optional<Region> zone) {
             return List.of();
         }
         Region z = zone.get();
-        Box b = z.box();
-        if (sheet.stream().anyMatch(r -> r.isBox() && r.box().contains(b))) {
-            return List.of(z);
+        if (sheet.stream().allMatch(r -> r.holes().isEmpty() && r.shell().isConvex())) {
+            return sheet.stream().flatMap(r -> BoxCut.within(z.shell(), r.shell()).stream()).toList();
         }
         return Overlay.intersection(sheet, List.of(z));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
+import rainlap.geom.BoxCut;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
@@ -42,19 +43,23 @@ final class Folding {
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
-        List<Region> left = shape.regions();
-        for (Opening o : openings.meeting(shape.box())) {
-            if (!left.stream().anyMatch(r -> r.box().overlaps(o.rect()))) {
-                continue;
-            }
+        List<Opening> met = openings.meeting(shape.box()).stream()
+                .filter(o -> shape.regions().stream().anyMatch(r -> r.box().overlaps(o.rect()))).toList();
+        for (Opening o : met) {
             for (Side side : Flap.SIDES) {
                 for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
                     faces.add(new Face(number, piece, new Surface(o.id(), side), mapped(flap, p -> o.toSurface(side, p))));
                 }
             }
-            left = Overlay.difference(left, List.of(Region.of(o.rect())));
         }
-        left.forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
+        without(shape.regions(), met).forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
+    }
+
+    private static List<Region> without(List<Region> shape, List<Opening> openings) {
+        if (openings.size() == 1 && shape.size() == 1 && shape.get(0).isBox()) {
+            return BoxCut.minus(shape.get(0).box(), openings.get(0).rect());
+        }
+        return Overlay.difference(shape, openings.stream().map(o -> Region.of(o.rect())).toList());
     }
 
     private static Optional<Cut> cutAt(Piece piece, Opening o) {

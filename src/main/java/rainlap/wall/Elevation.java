@@ -1,27 +1,80 @@
 package rainlap.wall;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rainlap.material.Catalogue;
 
-/**
- * One elevation, read and checked: ids are unique, references resolve, shapes are sound. Pieces stand in laying order.
- *
- * @param practice the practice's id as the file names it, if it does
- */
-public record Elevation(String name, Optional<String> practice, Exposure exposure, Outline outline, List<Opening> openings,
-        List<Penetration> penetrations, Catalogue materials, List<Piece> pieces, List<Expectation> expected) {
-    public Elevation {
-        openings = List.copyOf(openings);
-        penetrations = List.copyOf(penetrations);
-        pieces = List.copyOf(pieces);
-        expected = List.copyOf(expected);
+/** One elevation, read and checked: ids are unique, references resolve, shapes are sound. Pieces stand in laying order. */
+public final class Elevation {
+    private final String name;
+    private final Optional<String> practice;
+    private final Exposure exposure;
+    private final Outline outline;
+    private final List<Opening> openings;
+    private final Map<String, Opening> openingById = new HashMap<>();
+    private final List<Penetration> penetrations;
+    private final Catalogue materials;
+    private final List<Piece> pieces;
+    private final List<Expectation> expected;
+
+    /** @param practice the practice's id as the file names it, if it does */
+    public Elevation(String name, Optional<String> practice, Exposure exposure, Outline outline, List<Opening> openings,
+            List<Penetration> penetrations, Catalogue materials, List<Piece> pieces, List<Expectation> expected) {
+        this.name = name;
+        this.practice = practice;
+        this.exposure = exposure;
+        this.outline = outline;
+        this.openings = List.copyOf(openings);
+        this.openings.forEach(o -> openingById.put(o.id(), o));
+        this.penetrations = List.copyOf(penetrations);
+        this.materials = materials;
+        this.pieces = List.copyOf(pieces);
+        this.expected = List.copyOf(expected);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Optional<String> practice() {
+        return practice;
+    }
+
+    public Exposure exposure() {
+        return exposure;
+    }
+
+    public Outline outline() {
+        return outline;
+    }
+
+    public List<Opening> openings() {
+        return openings;
     }
 
     public Optional<Opening> findOpening(String id) {
-        return openings.stream().filter(o -> o.id().equals(id)).findFirst();
+        return Optional.ofNullable(openingById.get(id));
     }
 
+    public List<Penetration> penetrations() {
+        return penetrations;
+    }
+
+    public Catalogue materials() {
+        return materials;
+    }
+
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    public List<Expectation> expected() {
+        return expected;
+    }
+
+    /** The same wall with other pieces. */
     public Elevation withPieces(List<Piece> other) {
         return new Elevation(name, practice, exposure, outline, openings, penetrations, materials, other, expected);
     }
