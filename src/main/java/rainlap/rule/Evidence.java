@@ -1,6 +1,10 @@
 package rainlap.rule;
 
 import java.util.List;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
 import rainlap.joint.Bare;
 import rainlap.joint.BuildingCorner;
 import rainlap.joint.Joints;
@@ -10,6 +14,7 @@ import rainlap.practice.Practice;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
+import rainlap.wall.Surface;
 
 /** All a rule is shown. */
 public record Evidence(Stack stack, Joints joints, List<OpeningEdge> openingEdges, List<OpeningCorner> openingCorners,
@@ -30,6 +35,21 @@ public record Evidence(Stack stack, Joints joints, List<OpeningEdge> openingEdge
 
     public Elevation elevation() {
         return stack.elevation();
+    }
+
+    /**
+     * Whether any of a line lies on this wall or on a reveal. What lies wholly beyond the outline is folded round a corner, over the top or
+     * under the base: the elevation there judges it, with the sheets it has there.
+     */
+    public boolean isOnThisWall(Surface surface, List<Point> line) {
+        Region outline = elevation().outline().region();
+        for (int i = 0; surface.isWall() && i + 1 < line.size(); i++) {
+            EdgeFrame edge = EdgeFrame.of(new Segment(line.get(i), line.get(i + 1)));
+            if (!edge.inside(outline, edge.side()).isEmpty() || !edge.inside(outline, -edge.side()).isEmpty()) {
+                return true;
+            }
+        }
+        return !surface.isWall();
     }
 
     public Stage stage() {

@@ -29,7 +29,8 @@ public final class HeadFlashings {
 
     /** The first opening in the file that this face is a head flashing of. */
     public static Optional<Opening> findOpening(Elevation e, Face f) {
-        return e.openings().stream().filter(o -> isAbove(f, o)).findFirst();
+        return f.piece().material().kind() != MaterialKind.FLASHING ? Optional.empty()
+                : e.openings().stream().filter(o -> isAbove(f, o)).findFirst();
     }
 
     private static boolean isAbove(Face f, Opening o) {

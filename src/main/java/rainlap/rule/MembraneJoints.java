@@ -1,5 +1,7 @@
 package rainlap.rule;
 
+import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
@@ -19,9 +21,10 @@ public final class MembraneJoints {
 
     private MembraneJoints() {}
 
-    /** All of them. */
+    /** All of them on this wall and its reveals. */
     public static Stream<Joint> of(Evidence e) {
-        return e.joints().all().stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner()));
+        return e.joints().all().stream()
+                .filter(j -> isMembrane(j.outer()) && isMembrane(j.inner()) && e.isOnThisWall(j.surface(), j.line()));
     }
 
     /** Those that lap the right way: course laps and end laps. */
@@ -31,6 +34,11 @@ public final class MembraneJoints {
 
     public static boolean isMembrane(Face f) {
         return f.piece().material().kind() == MaterialKind.MEMBRANE;
+    }
+
+    /** The parts of a joint on this wall that a caller chooses on each run, with the least lap on each. */
+    public static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where) {
+        return j.stretches(where, Run::lap).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     /** Whether a strip was laid along the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */

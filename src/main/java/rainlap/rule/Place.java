@@ -61,10 +61,13 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
     /** In words for a table: "+840, x 2250 to 2850"; whole millimetres. */
     public String inWords() {
         Box b = box();
-        String y = b.minY() == b.maxY() ? level(b.minY()) : level(b.minY()) + " to " + level(b.maxY());
-        String x = b.minX() == b.maxX() ? "x " + mm(b.minX()) : "x " + mm(b.minX()) + " to " + mm(b.maxX());
+        String y = span(level(b.minY()), level(b.maxY())), x = "x " + span(mm(b.minX()), mm(b.maxX()));
         return (surface.isWall() ? "" : surface.opening() + " " + surface.side().inWords() + ", ")
                 + (b.height() <= b.width() ? y + ", " + x : x + ", " + y);
+    }
+
+    private static String span(String from, String to) {
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     /** A level above the base with its sign: {@code +840}, {@code ±0}, {@code −450}. */

@@ -93,7 +93,7 @@ public final class EndLapNearOpening implements Rule {
         return Collections.unmodifiableList(out);
     }
 
-    /** Between two segments that do not cross: from an end of one to the other. An end lap ends at an opening and never crosses its jamb. */
+    /** Between two segments that do not cross, from an end of one to the other: an end lap ends at an opening, it never crosses its jamb. */
     private static double distance(Segment a, Segment b) {
         return Math.min(Math.min(distance(a.a(), b), distance(a.b(), b)), Math.min(distance(b.a(), a), distance(b.b(), a)));
     }

@@ -2,6 +2,7 @@ package rainlap.rule.lap;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.geom.Intervals;
 import rainlap.joint.Direction;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
@@ -14,12 +15,17 @@ import rainlap.practice.Practices;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
 import rainlap.rule.LocalDefences;
+import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
 
-/** What butts and gaps share: edges that face each other with nothing beneath. Tape over them does not make a lap of them. */
+/**
+ * What butts and gaps share: edges that face each other with nothing beneath. Tape over them does not make a lap of them. The upper edge of
+ * a head flashing, over which a flap is to lap, is left to the rules of openings.
+ */
 final class NoLap {
     private final RuleInfo info;
     private final JointKind kind;
@@ -30,19 +36,27 @@ final class NoLap {
     }
 
     Stream<Outcome> check(Evidence e) {
-        List<Joint> joints = e.joints().all().stream().filter(j -> j.outer().piece().material().kind() != MaterialKind.CLADDING).toList();
+        List<Joint> joints = e.joints().all().stream().filter(j -> j.outer().piece().material().kind() != MaterialKind.CLADDING)
+                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
         if (joints.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no two sheets meet"));
         }
-        return joints.stream().map(j -> j.kind() == kind ? broken(e, j)
-                : Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+        return joints.stream().flatMap(j -> j.kind() == kind ? judge(e, j)
+                : Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())));
     }
 
-    private Outcome broken(Evidence e, Joint j) {
-        boolean taped = j.uncovered().isEmpty();
+    private Stream<Outcome> judge(Evidence e, Joint j) {
+        boolean outer = HeadFlashings.findOpening(e.elevation(), j.outer()).isPresent();
+        boolean inner = HeadFlashings.findOpening(e.elevation(), j.inner()).isPresent();
+        return MembraneJoints.parts(e, j, r -> outer && r.faces().facesUp() || inner && r.faces().facesDown() ? Intervals.NONE
+                : Intervals.of(0, r.length())).stream().map(s -> broken(e, j, s));
+    }
+
+    private Outcome broken(Evidence e, Joint j, Joint.Stretch s) {
+        boolean taped = s.taped();
         LimitValue required = required(e.practice(), j, taped);
         String width = LengthText.mm(j.gap());
-        Place where = Place.line(e.elevation(), j.surface(), j.line());
+        Place where = Place.line(e.elevation(), j.surface(), s.line());
         return Finding.of(info, where, List.of(j.outer().piece().id(), j.inner().piece().id())).asks(required).measures(j.gap())
                 .reads((kind == JointKind.BUTT ? "edges meet" : "gap of " + width) + (taped ? ", taped" : ""),
                         "lap of " + required.number())

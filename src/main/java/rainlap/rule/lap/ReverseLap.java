@@ -36,7 +36,8 @@ public final class ReverseLap implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> upper = e.joints().ofKind(JointKind.REVERSE_LAP).filter(j -> !isHeadFlashing(e, j) && !isCladding(j)).toList();
+        List<Joint> upper = e.joints().ofKind(JointKind.REVERSE_LAP).filter(j -> !isHeadFlashing(e, j) && !isCladding(j))
+                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
         List<Outcome> sound = MembraneJoints.laps(e).filter(j -> j.kind() == JointKind.COURSE_LAP)
                 .map(j -> (Outcome) Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())).toList();
         if (upper.isEmpty() && sound.isEmpty()) {
@@ -56,7 +57,7 @@ public final class ReverseLap implements Rule {
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
         boolean membrane = MembraneJoints.isMembrane(j.outer());
-        List<Joint.Stretch> open = j.stretches(r -> membrane ? exposed(r) : r.uncovered(), Run::lap);
+        List<Joint.Stretch> open = MembraneJoints.parts(e, j, r -> membrane ? exposed(r) : r.uncovered());
         return open.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
                 : open.stream().map(s -> membrane ? membrane(e, j, s) : openTop(e, j, s));
     }

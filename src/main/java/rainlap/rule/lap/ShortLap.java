@@ -50,7 +50,7 @@ final class ShortLap {
 
     private Stream<Outcome> judge(Evidence e, Joint j, LimitValue required) {
         boolean tapeInstead = required.orTaped() && (j.sealed() || MembraneJoints.isTapedAlong(j));
-        List<Joint.Stretch> low = tapeInstead ? List.of() : j.stretches(r -> below(r, required), Run::lap);
+        List<Joint.Stretch> low = tapeInstead ? List.of() : MembraneJoints.parts(e, j, r -> below(r, required));
         return low.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
                 : low.stream().map(s -> broken(e, j, s, required));
     }

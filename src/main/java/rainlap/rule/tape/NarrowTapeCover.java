@@ -2,6 +2,7 @@ package rainlap.rule.tape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -35,7 +36,8 @@ public final class NarrowTapeCover implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = e.joints().all().stream().filter(j -> isTapeNeeded(e, j)).filter(MembraneJoints::isTapedAlong).toList();
+        List<Joint> taped = e.joints().all().stream().filter(j -> isTapeNeeded(e, j)).filter(MembraneJoints::isTapedAlong)
+                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
         return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
     }
 
@@ -50,12 +52,12 @@ public final class NarrowTapeCover implements Rule {
         LimitValue limit = e.practice().get(Limit.TAPE_COVER);
         Where both = r -> outer(e, j, r, limit).intersect(inner(e, j, r, limit));
         List<Outcome> out = new ArrayList<>();
-        j.stretches(r -> outer(e, j, r, limit).minus(both.of(r)), r -> r.cover().onOuter())
+        parts(e, j, r -> outer(e, j, r, limit).minus(both.of(r)), r -> r.cover().onOuter())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
-        j.stretches(r -> inner(e, j, r, limit).minus(both.of(r)), r -> r.cover().onInner())
+        parts(e, j, r -> inner(e, j, r, limit).minus(both.of(r)), r -> r.cover().onInner())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, false, limit), limit)));
-        List<Joint.Stretch> onOuter = j.stretches(both::of, r -> r.cover().onOuter());
-        List<Joint.Stretch> onInner = j.stretches(both::of, r -> r.cover().onInner());
+        List<Joint.Stretch> onOuter = parts(e, j, both, r -> r.cover().onOuter());
+        List<Joint.Stretch> onInner = parts(e, j, both, r -> r.cover().onInner());
         for (int i = 0; i < onOuter.size(); i++) {
             Joint.Stretch a = onOuter.get(i), b = onInner.get(i);
             out.add(broken(e, j, a.least() <= b.least() ? a : b,
@@ -66,6 +68,10 @@ public final class NarrowTapeCover implements Rule {
 
     private interface Where {
         Intervals of(Run r);
+    }
+
+    private static List<Joint.Stretch> parts(Evidence e, Joint j, Where where, Function<Run, Profile> of) {
+        return j.stretches(where::of, of).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     private static Intervals outer(Evidence e, Joint j, Run r, LimitValue limit) {

@@ -25,7 +25,7 @@ final class OpeningStrips {
     /** 50 mm: past the flange of a window. Our own choice: common practice, no source. */
     static final long NEAR = 5_000;
     /** How far outside the edge one looks for a strip; any strip of 25 mm and more within {@link #NEAR} meets one of these lines. */
-    private static final double[] LOOK = {0.5, NEAR / 2.0, NEAR};
+    private static final double[] LOOK = {0.5, NEAR / 2.0, NEAR + 0.5};
     private static final List<Side> SIDES = List.of(Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD);
 
     /** From the lowest to the highest: the order of laying, the reverse of the order in which water comes by. */

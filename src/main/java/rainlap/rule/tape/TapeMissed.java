@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
-import rainlap.joint.Run;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
@@ -30,13 +29,14 @@ public final class TapeMissed implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = MembraneJoints.of(e).filter(j -> j.kind() != JointKind.REVERSE_LAP).filter(MembraneJoints::isTapedAlong).toList();
+        List<Joint> taped = MembraneJoints.of(e).filter(j -> j.kind() != JointKind.REVERSE_LAP)
+                .filter(MembraneJoints::isTapedAlong).toList();
         return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
     }
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
         List<Joint.Stretch> missed =
-                j.stretches(r -> MembraneJoints.tapeAsked(j, r, e.practice()).minus(r.cover().taped()), Run::lap);
+                MembraneJoints.parts(e, j, r -> MembraneJoints.tapeAsked(j, r, e.practice()).minus(r.cover().taped()));
         return missed.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
                 : missed.stream().map(s -> broken(e, j, s));
     }

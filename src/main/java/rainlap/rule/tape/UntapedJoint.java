@@ -35,7 +35,7 @@ public final class UntapedJoint implements Rule {
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
         if (!MembraneJoints.isTapedAlong(j)) {
-            List<Joint.Stretch> bare = j.stretches(r -> asked(e, j, r), Run::lap);
+            List<Joint.Stretch> bare = MembraneJoints.parts(e, j, r -> asked(e, j, r));
             if (!bare.isEmpty()) {
                 return bare.stream().map(s -> broken(e, j, s));
             }
@@ -54,7 +54,8 @@ public final class UntapedJoint implements Rule {
         LimitValue free = e.practice().get(Limit.TAPE_FREE_LAP);
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         Place where = Place.line(e.elevation(), j.surface(), s.line());
-        String asks = free.isNever() ? "Common practice asks for tape on every joint." : Asked.sentence(free, "tape on a lap below " + free.number());
+        String asks = free.isNever() ? "Common practice asks for tape on every joint."
+                : Asked.sentence(free, "tape on a lap below " + free.number());
         return Finding.of(INFO, where, List.of(outer, inner)).asks(free).measures(s.least())
                 .reads("no tape", free.isNever() ? "tape" : "tape, or lap of " + free.number()).joint(j.id())
                 .defences(LocalDefences.of(j, s.least(), false, e.elevation().exposure(), e.practice()))
