@@ -102,9 +102,9 @@ public final class TerminalTable {
     }
 
     private void addBelow(Finding f, String indent) {
-        String silent = f.spokenBy().equals(result.evidence().practice().id()) ? "" : ", spoken by " + f.spokenBy();
-        add(indent + "asked by ", f.source().text() + silent);
-        add(indent + "remedy ", f.remedy());
+        String practice = result.evidence().practice().id();
+        add(indent + "remedy    ", f.remedy());
+        add(indent + "asked by  ", f.source().text() + (f.spokenBy().equals(practice) ? "" : "; " + practice + " is silent"));
     }
 
     private static String counts(List<WeakPoint> all) {

@@ -59,7 +59,7 @@ class CheckCommandTest {
         assertEquals(ExitStatus.DONE, plain.status());
         assertEquals(ExitStatus.WEAK_POINTS, strict.status());
         assertTrue(strict.out().contains("1 weak point: 1 with no defence"), strict.out());
-        assertTrue(strict.out().contains("remedy Make it otherwise."), strict.out());
+        assertTrue(strict.out().contains("remedy    Make it otherwise."), strict.out());
         assertEquals(ExitStatus.DONE, Run.in(folder, NONE, "check", hut, "--no-sheet", "--strict").status());
     }
 
