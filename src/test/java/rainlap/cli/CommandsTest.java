@@ -133,6 +133,19 @@ class CommandsTest {
         }
     }
 
+    @Test void aRulesExamplesAreDrawnIntoAFolderThatIsThere() {
+        String id = Rules.all().get(0).info().id();
+        assertEquals(ExitStatus.USAGE, run("explain " + id + " --drawings " + folder + "/nowhere").status());
+        assertEquals(ExitStatus.USAGE, run("explain --drawings " + folder).status());
+        assertEquals(List.of(), Run.tree(folder));
+        Run run = run("explain " + id + " --drawings " + folder);
+        assertEquals(ExitStatus.DONE, run.status(), run.err());
+        for (String example : rainlap.report.RuleExamples.names(id)) {
+            assertTrue(Run.tree(folder).contains(id + "-" + example.replace(".json", ".svg")), example);
+        }
+        assertTrue(Run.tree(folder).size() >= 2);
+    }
+
     @Test void anUnknownRuleIsRefused() {
         Run run = run("explain revers-lap");
         assertEquals(ExitStatus.USAGE, run.status());
