@@ -61,11 +61,8 @@ class DocsTest {
     }
 
     private static String page(RuleInfo rule) {
-        String markdown = RulePage.find(rule.id()).orElseThrow(() -> new AssertionError(rule.id() + ": write its page.md")).markdown();
-        StringBuilder page = new StringBuilder(markdown.stripTrailing()).append('\n');
-        if (!rule.limits().isEmpty()) {
-            page.append("\n## What each practice asks\n\n").append(fenced(LimitLines.of(rule, COLUMNS)));
-        }
+        RulePage written = RulePage.find(rule.id()).orElseThrow(() -> new AssertionError(rule.id() + ": write its page.md"));
+        StringBuilder page = new StringBuilder(written.withLimits(LimitLines.of(rule, COLUMNS)).markdown().stripTrailing()).append('\n');
         List<String> examples = RuleExamples.names(rule.id());
         if (!examples.isEmpty()) {
             page.append("\n## Examples\n\nIn `src/main/resources/rules/").append(rule.id()).append("/`; `rainlap explain ").append(rule.id())

@@ -82,11 +82,7 @@ final class ExplainCommand implements RainlapCommand {
 
     private void explain(RuleInfo info) {
         RulePage page = RulePage.find(info.id()).orElseThrow(() -> new IllegalStateException("the page of " + info.id() + " is missing"));
-        around.print(page.lines(TerminalTable.COLUMNS));
-        if (!info.limits().isEmpty()) {
-            around.print(List.of("", "What each practice asks", "-----------------------"));
-            around.print(LimitLines.of(info, TerminalTable.COLUMNS));
-        }
+        around.print(page.withLimits(LimitLines.of(info, TerminalTable.COLUMNS - RulePage.BLOCK_INDENT)).lines(TerminalTable.COLUMNS));
     }
 
     /** One sheet or more for each example, named after rule and example. */

@@ -16,7 +16,9 @@ public final class LimitLines {
     public static List<String> of(RuleInfo rule, int width) {
         List<String> out = new ArrayList<>();
         for (Limit limit : rule.limits()) {
-            out.add("");
+            if (!out.isEmpty()) {
+                out.add("");
+            }
             out.add(limit.plainName() + " (" + limit.id() + ")");
             for (Practice practice : Practices.all()) {
                 LimitValue value = practice.get(limit);

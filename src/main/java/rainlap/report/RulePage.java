@@ -10,6 +10,12 @@ import java.util.Optional;
 
 /** A rule's page, which ships beside its examples: Markdown, and the same as plain text for a terminal. */
 public final class RulePage {
+    /** How far blocks of text lines and tables are set in. */
+    public static final int BLOCK_INDENT = 2;
+
+    /** Between these a page gets what each practice asks; a page without them gets it at its end. */
+    private static final String LIMITS = "<!-- limits -->", LIMITS_END = "<!-- /limits -->";
+
     private final String markdown;
 
     private RulePage(String markdown) {
@@ -29,6 +35,14 @@ public final class RulePage {
         return new RulePage(markdown);
     }
 
+    /** The page with what each practice asks in its place, as a block of text lines. */
+    public RulePage withLimits(List<String> limitLines) {
+        String block = limitLines.isEmpty() ? "No practice gives a number for this." : "```\n" + String.join("\n", limitLines) + "\n```";
+        int from = markdown.indexOf(LIMITS), to = markdown.indexOf(LIMITS_END);
+        return of(from >= 0 && to > from ? markdown.substring(0, from) + block + markdown.substring(to + LIMITS_END.length())
+                : markdown.stripTrailing() + "\n\n## What each practice asks\n\n" + block + "\n");
+    }
+
     public String markdown() {
         return markdown;
     }
@@ -44,7 +58,7 @@ public final class RulePage {
                 close(open, out, width);
             } else if (code || line.startsWith("|")) {
                 close(open, out, width);
-                out.add("  " + line);
+                out.add(" ".repeat(BLOCK_INDENT) + line);
             } else if (line.isBlank()) {
                 close(open, out, width);
                 out.add("");
