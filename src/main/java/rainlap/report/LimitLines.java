@@ -10,6 +10,8 @@ import rainlap.rule.RuleInfo;
 
 /** What each practice asks of the limits that a rule judges by. */
 public final class LimitLines {
+    private static final int ID_COLUMNS = 15;
+
     private LimitLines() {}
 
     /** A block of lines for each limit; none for a rule without limits. */
@@ -20,13 +22,23 @@ public final class LimitLines {
                 out.add("");
             }
             out.add(limit.plainName() + " (" + limit.id() + ")");
+            List<String> silent = new ArrayList<>();
             for (Practice practice : Practices.all()) {
-                LimitValue value = practice.get(limit);
-                String who = practice.isSilentOn(limit) ? "silent, so " + value.spokenBy() + " speaks: " : "";
-                String leadIn = "  " + practice.id() + " ".repeat(Math.max(1, 15 - practice.id().length()));
-                out.addAll(Columns.hanging(leadIn, who + value.text() + "; " + value.source().text(), width));
+                if (practice.isSilentOn(limit)) {
+                    silent.add(practice.id());
+                } else {
+                    LimitValue value = practice.get(limit);
+                    out.addAll(Columns.hanging(leadIn(practice.id()), value.text() + "; " + value.source().text(), width));
+                }
+            }
+            if (!silent.isEmpty()) {
+                out.addAll(Columns.hanging(leadIn("silent"), String.join(", ", silent) + ": there " + Practices.COMMON + " speaks", width));
             }
         }
         return List.copyOf(out);
+    }
+
+    private static String leadIn(String word) {
+        return "  " + word + " ".repeat(Math.max(1, ID_COLUMNS - word.length()));
     }
 }

@@ -58,7 +58,7 @@ public final class RulePage {
                 close(open, out, width);
             } else if (code || line.startsWith("|")) {
                 close(open, out, width);
-                out.add(" ".repeat(BLOCK_INDENT) + line);
+                out.add((" ".repeat(BLOCK_INDENT) + line).stripTrailing());
             } else if (line.isBlank()) {
                 close(open, out, width);
                 out.add("");
