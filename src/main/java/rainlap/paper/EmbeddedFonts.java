@@ -1,40 +1,50 @@
 package rainlap.paper;
 
 import java.util.Base64;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 
 /** The style rules that carry the fonts of a drawing with it: for each weight used, the glyphs used. */
 final class EmbeddedFonts {
+
+    private final Map<Weight, BitSet> used = new EnumMap<>(Weight.class);
 
     private EmbeddedFonts() {
     }
 
     static String css(List<Mark> marks) {
-        Map<Weight, TreeSet<Integer>> used = new EnumMap<>(Weight.class);
-        collect(marks, used);
+        EmbeddedFonts fonts = new EmbeddedFonts();
+        fonts.collect(marks);
         StringBuilder css = new StringBuilder();
-        used.forEach((weight, characters) -> css.append("@font-face{font-family:'").append(Typeface.EMBEDDED_FAMILY)
-                .append("';font-weight:").append(weight.css()).append(";src:url(data:font/ttf;base64,")
+        fonts.used.forEach((weight, characters) -> css.append("@font-face{font-family:'")
+                .append(Typeface.EMBEDDED_FAMILY).append("';font-weight:").append(weight.css())
+                .append(";src:url(data:font/ttf;base64,")
                 .append(Base64.getEncoder().encodeToString(FontSubset.of(Typeface.font(weight), characters)))
                 .append(") format('truetype')}\n"));
         return css.append("text{font-kerning:none}").toString();
     }
 
-    private static void collect(List<Mark> marks, Map<Weight, TreeSet<Integer>> used) {
+    private void collect(List<Mark> marks) {
         for (Mark mark : marks) {
-            if (mark instanceof Text text) {
-                text.text().codePoints().forEach(
-                        used.computeIfAbsent(text.style().weight(), w -> new TreeSet<>())::add);
-            } else if (mark instanceof Group group) {
-                collect(group.marks(), used);
-            } else if (mark instanceof Clip clip) {
-                collect(clip.marks(), used);
-            } else if (mark instanceof Halo halo) {
-                collect(List.of(halo.of()), used);
+            collect(mark);
+        }
+    }
+
+    private void collect(Mark mark) {
+        if (mark instanceof Text text) {
+            BitSet characters = used.computeIfAbsent(text.style().weight(), w -> new BitSet());
+            String words = text.text();
+            for (int i = 0; i < words.length(); i = words.offsetByCodePoints(i, 1)) {
+                characters.set(words.codePointAt(i));
             }
+        } else if (mark instanceof Group group) {
+            collect(group.marks());
+        } else if (mark instanceof Clip clip) {
+            collect(clip.marks());
+        } else if (mark instanceof Halo halo) {
+            collect(halo.of());
         }
     }
 }

@@ -3,10 +3,10 @@ package rainlap.paper;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -28,10 +28,10 @@ final class FontSubset {
     }
 
     /** The font with the glyphs of these characters; characters it lacks are passed over. */
-    static byte[] of(TrueType font, SortedSet<Integer> codePoints) {
+    static byte[] of(TrueType font, BitSet codePoints) {
         FontSubset subset = new FontSubset(font);
         subset.keep(0);
-        for (int codePoint : codePoints) {
+        for (int codePoint = codePoints.nextSetBit(0); codePoint >= 0; codePoint = codePoints.nextSetBit(codePoint + 1)) {
             int glyph = font.glyph(codePoint);
             if (glyph != 0) {
                 subset.characters.put(codePoint, subset.keep(glyph));

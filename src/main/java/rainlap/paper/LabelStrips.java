@@ -9,7 +9,6 @@ import java.util.Optional;
 /** The strips for labels round a drawing: how labels stand in them, and evenly spread slots to begin with. */
 final class LabelStrips {
 
-    private static final double ROUNDING = 1e-9;
     /** More costly than any leader: this label does not fit this strip. */
     private static final double NEVER = 1e6;
 
@@ -169,10 +168,10 @@ final class LabelStrips {
 
     /** The least place of a leader: its label inside the strip, itself on the drawing. */
     private double from(BoundarySide side, double before) {
-        return Math.max(side.least(room.strip(side).orElseThrow()) + before, side.least(room.drawing())) + ROUNDING;
+        return Math.max(side.least(room.strip(side).orElseThrow()) + before, side.least(room.drawing()));
     }
 
     private double to(BoundarySide side, double after) {
-        return Math.min(side.most(room.strip(side).orElseThrow()) - after, side.most(room.drawing())) - ROUNDING;
+        return Math.min(side.most(room.strip(side).orElseThrow()) - after, side.most(room.drawing()));
     }
 }

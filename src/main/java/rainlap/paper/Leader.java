@@ -11,7 +11,7 @@ final class Leader {
 
     /** Nearer than this counts as touching, in millimetres: well below what prints. */
     private static final double TOUCH = 1e-6;
-    private static final double STRAIGHT = 1e-9;
+    private static final double STRAIGHT = 1e-7;
 
     private final PaperPoint port;
     private final PaperPoint bend;
@@ -48,10 +48,10 @@ final class Leader {
             boolean direct) {
         double shift = Math.abs(along - side.along(site));
         double depth = side.depth(inner, site);
-        PaperPoint port = side.point(inner, along, -outside);
         if (shift < STRAIGHT) {
-            return new Leader(port, site, site, false);
+            return new Leader(side.point(inner, side.along(site), -outside), site, site, false);
         }
+        PaperPoint port = side.point(inner, along, -outside);
         boolean steep = direct || shift > depth;
         return new Leader(port, side.point(inner, along, steep ? 0 : depth - shift), site, steep);
     }

@@ -119,9 +119,9 @@ final class SvgMarks {
     }
 
     private void writePaint(Paint paint) throws XMLStreamException {
-        xml.writeAttribute("fill", paint.fill().map(f -> f.tone().css()).orElse("none"));
-        if (paint.fill().isPresent() && paint.fill().get().opacity() < 1) {
-            writeNumber("fill-opacity", paint.fill().get().opacity());
+        xml.writeAttribute("fill", paint.fill() == null ? "none" : paint.fill().tone().css());
+        if (paint.fill() != null && paint.fill().opacity() < 1) {
+            writeNumber("fill-opacity", paint.fill().opacity());
         }
         if (paint.width() > 0) {
             xml.writeAttribute("stroke", paint.stroke().css());
@@ -130,7 +130,7 @@ final class SvgMarks {
         if (!paint.dashes().isEmpty()) {
             scratch.setLength(0);
             for (double dash : paint.dashes()) {
-                gap();
+                scratch.append(scratch.length() > 0 ? " " : "");
                 PaperNumber.append(scratch, dash);
             }
             xml.writeAttribute("stroke-dasharray", scratch.toString());
@@ -141,7 +141,9 @@ final class SvgMarks {
     }
 
     private void writeNumber(String name, double value) throws XMLStreamException {
-        xml.writeAttribute(name, PaperNumber.of(value));
+        scratch.setLength(0);
+        PaperNumber.append(scratch, value);
+        xml.writeAttribute(name, scratch.toString());
     }
 
     private String path(List<PaperPoint> points) {
@@ -183,33 +185,27 @@ final class SvgMarks {
         PaperNumber.append(scratch, p.y());
     }
 
-    private void gap() {
-        if (scratch.length() > 0) {
-            scratch.append(' ');
-        }
-    }
-
     private void newLine() throws XMLStreamException {
         xml.writeCharacters("\n");
     }
 
-    /** Fill and line of an element. */
-    private record Paint(Optional<Fill> fill, Tone stroke, double width, List<Double> dashes, boolean round) {
+    /** Fill, which may be null inside this class, and line of an element. */
+    private record Paint(Fill fill, Tone stroke, double width, List<Double> dashes, boolean round) {
 
         static Paint of(Mark mark) {
             if (mark instanceof Text text) {
-                return new Paint(Optional.of(Fill.of(text.style().tone())), Tone.INK, 0, List.of(), false);
+                return new Paint(Fill.of(text.style().tone()), Tone.INK, 0, List.of(), false);
             }
-            Optional<Fill> fill = mark instanceof Area area ? area.fill()
-                    : mark instanceof Disc disc ? disc.fill() : Optional.empty();
-            return edge(mark).map(e -> new Paint(fill, e.tone(), e.pen().width(), e.pen().dashes(), false))
-                    .orElse(new Paint(fill, Tone.INK, 0, List.of(), false));
+            Fill fill = mark instanceof Area area ? area.fill().orElse(null)
+                    : mark instanceof Disc disc ? disc.fill().orElse(null) : null;
+            Edge edge = edge(mark).orElse(null);
+            return edge == null ? new Paint(fill, Tone.INK, 0, List.of(), false)
+                    : new Paint(fill, edge.tone(), edge.pen().width(), edge.pen().dashes(), false);
         }
 
         static Paint halo(Halo halo) {
             boolean closed = halo.of() instanceof Area || halo.of() instanceof Disc || halo.of() instanceof Text;
-            Optional<Fill> fill = closed ? Optional.of(Fill.of(halo.ground())) : Optional.empty();
-            return new Paint(fill, halo.ground(), halo.width(), List.of(), true);
+            return new Paint(closed ? Fill.of(halo.ground()) : null, halo.ground(), halo.width(), List.of(), true);
         }
 
         private static Optional<Edge> edge(Mark mark) {

@@ -1,6 +1,5 @@
 package rainlap.paper;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -23,15 +22,15 @@ public final class SvgWriter {
 
     /** Writes the sheet in UTF-8; the stream stays open. */
     public static void write(Sheet sheet, OutputStream out) throws IOException {
-        Writer buffered = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
-        write(sheet, buffered);
-        buffered.flush();
+        Writer encoder = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        write(sheet, encoder);
+        encoder.flush();
     }
 
-    /** Writes the sheet as characters; declare it as UTF-8 where it is stored. */
+    /** Writes the sheet as characters, which say of themselves that they are stored as UTF-8. */
     public static void write(Sheet sheet, Writer out) throws IOException {
         try {
-            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(new UnlockedWriter(out));
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeCharacters("\n");
             writeRoot(sheet, xml);

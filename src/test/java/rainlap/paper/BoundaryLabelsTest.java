@@ -47,6 +47,14 @@ class BoundaryLabelsTest {
     }
 
     @Test
+    void itBendsAtTheDrawingsOwnEdgeToo() {
+        BoundaryLabels.Room room = new BoundaryLabels.Room(DRAWING, Optional.empty(), Optional.empty(), ROOM.right(),
+                List.of(PaperSegment.of(70, 170, 280, 170)));
+        List<PaperPoint> leader = BoundaryLabels.place(List.of(site(new PaperPoint(200, 170))), room).placed().get(0).leader();
+        assertEquals(166, leader.get(0).y(), 1e-9);
+    }
+
+    @Test
     void labelsOfOnePlaceShareItAndDoNotCross() {
         List<BoundaryLabels.Site> sites = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
