@@ -120,12 +120,17 @@ final class LabelPlan {
             }
         }
         Map<Integer, Optional<Leader>> moved = moved(change, newPlaces);
+        List<Optional<Leader>> leadersAfter = new ArrayList<>(leaders);
+        boolean[] isMoved = new boolean[places.length];
+        moved.forEach((site, leader) -> {
+            leadersAfter.set(site, leader);
+            isMoved[site] = true;
+        });
         int crossed = 0;
         double costs = 0;
-        for (Map.Entry<Integer, Optional<Leader>> entry : moved.entrySet()) {
-            int site = entry.getKey();
-            double[] before = weighNow(site, moved);
-            double[] after = weigh(entry.getValue(), site, moved);
+        for (int site : moved.keySet()) {
+            double[] before = weighNow(site, isMoved);
+            double[] after = weigh(site, leadersAfter, isMoved);
             crossed += (int) (after[0] - before[0]);
             costs += after[1] - before[1];
         }
@@ -195,10 +200,10 @@ final class LabelPlan {
     }
 
     /** Crossings and cost of a leader as it is, where pairs of moved leaders count once, at the first of the two. */
-    private double[] weighNow(int site, Map<Integer, Optional<Leader>> moved) {
+    private double[] weighNow(int site, boolean[] moved) {
         double[] sum = {0, leaders.get(site).map(cost::own).orElse(0.0)};
         for (int other = 0; other < places.length; other++) {
-            if (other > site || !moved.containsKey(other)) {
+            if (other > site || !moved[other]) {
                 sum[0] += cross[site][other] ? 1 : 0;
                 sum[1] += together[site][other];
             }
@@ -207,21 +212,18 @@ final class LabelPlan {
     }
 
     /** The same of a leader as it would be. */
-    private double[] weigh(Optional<Leader> leader, int site, Map<Integer, Optional<Leader>> moved) {
+    private double[] weigh(int site, List<Optional<Leader>> after, boolean[] moved) {
         double[] sum = new double[2];
-        if (leader.isEmpty()) {
+        if (after.get(site).isEmpty()) {
             return sum;
         }
-        sum[1] = cost.own(leader.get());
+        Leader leader = after.get(site).get();
+        sum[1] = cost.own(leader);
         for (int other = 0; other < places.length; other++) {
-            Optional<Leader> after = moved.get(other);
-            if (other == site || after != null && other < site) {
-                continue;
-            }
-            Optional<Leader> that = after != null ? after : leaders.get(other);
-            if (that.isPresent() && leader.get().near(that.get(), LeaderCost.CLOSE)) {
-                sum[0] += leader.get().crosses(that.get()) ? 1 : 0;
-                sum[1] += cost.together(leader.get(), that.get());
+            boolean counted = other > site || other < site && !moved[other];
+            if (counted && after.get(other).isPresent() && leader.near(after.get(other).get(), LeaderCost.CLOSE)) {
+                sum[0] += leader.crosses(after.get(other).get()) ? 1 : 0;
+                sum[1] += cost.together(leader, after.get(other).get());
             }
         }
         return sum;

@@ -96,18 +96,14 @@ final class LabelSearch {
                 && other.get().betterThan(best.get().crossings(), best.get().cost() - WORTH) ? other : best;
     }
 
-    /** All seats worth trying: every side and point, square to the site and shifted; direct ones while leaders cross. */
+    /** All seats worth trying: every side and point, square to the site and shifted, and where it stands now. */
     private List<Seat> seats(int site) {
         List<Seat> seats = new ArrayList<>();
         List<PaperPoint> points = strips.sites().get(site).points();
         for (BoundarySide side : BoundarySide.values()) {
             for (int point = 0; strips.fits(site, side) && point < Math.min(points.size(), MOST_POINTS); point++) {
                 for (double shift : SHIFTS) {
-                    double wanted = side.along(points.get(point)) + shift;
-                    seats.add(new Seat(side, point, wanted, false));
-                    if (plan.crossings() > 0) {
-                        seats.add(new Seat(side, point, wanted, true));
-                    }
+                    seats.add(new Seat(side, point, side.along(points.get(point)) + shift, false));
                 }
                 if (plan.seat(site).isPresent() && plan.seat(site).get().side() == side) {
                     seats.add(new Seat(side, point, plan.place(site), false));

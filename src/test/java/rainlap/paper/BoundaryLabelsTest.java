@@ -68,7 +68,7 @@ class BoundaryLabelsTest {
         long seed = 77_1003;
         int unplaced = 0;
         int sites = 0;
-        for (int round = 0; round < 2000; round++) {
+        for (int round = 0; round < 1500; round++) {
             Random random = new Random(seed + round);
             List<BoundaryLabels.Site> crowd = crowd(random, 1 + random.nextInt(12), 15 + 10 * random.nextDouble(), true);
             sites += crowd.size();
@@ -98,7 +98,7 @@ class BoundaryLabelsTest {
         PaperBox drawing = new PaperBox(40, 40, 320, 230);
         BoundaryLabels.Room room = new BoundaryLabels.Room(drawing, Optional.of(new PaperBox(36, 20, 324, 34)),
                 Optional.of(new PaperBox(24, 36, 34, 235)), Optional.of(new PaperBox(326, 36, 336, 235)), List.of());
-        for (int round = 0; round < 10; round++) {
+        for (int round = 0; round < 6; round++) {
             Random random = new Random(seed + round);
             List<BoundaryLabels.Site> crowd = new ArrayList<>();
             for (int i = 0; i < 60; i++) {
