@@ -27,6 +27,11 @@ public final class LengthText {
         return mm(hundredths);
     }
 
+    /** Rounded up to whole millimetres, for what is to be moved or cut: 2958 is {@code 30}. */
+    public static String mmUp(long hundredths) {
+        return signed(BigDecimal.valueOf(hundredths, 2).setScale(0, RoundingMode.CEILING));
+    }
+
     private static String signed(BigDecimal v) {
         return v.signum() < 0 ? "\u2212" + v.negate().toPlainString() : v.toPlainString();
     }

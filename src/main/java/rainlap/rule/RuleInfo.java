@@ -9,7 +9,7 @@ import rainlap.practice.Limit;
  * @param id plain words with hyphens that name the defect; permanent
  * @param title the defect in a few words, as a label on the drawing: "reverse lap"
  * @param theme laps, tape, openings or building corners
- * @param limits the limits it asks the practice for
+ * @param limits the limits it judges by; not those that only its remedy names
  */
 public record RuleInfo(String id, String title, Theme theme, List<Limit> limits) {
     public RuleInfo {

@@ -16,6 +16,14 @@ class LengthTextTest {
     }
 
     @Test
+    void upToWholeMillimetresWhereSomethingIsCut() {
+        assertEquals("60", LengthText.mmUp(6000));
+        assertEquals("30", LengthText.mmUp(2958));
+        assertEquals("1", LengthText.mmUp(1));
+        assertEquals("0", LengthText.mmUp(0));
+    }
+
+    @Test
     void besideALimitOnlyTheDecimalsThatTellThemApart() {
         assertEquals("106", LengthText.mmBeside(10_607, 15_000));
         assertEquals("149.99", LengthText.mmBeside(14_999, 15_000));

@@ -21,7 +21,7 @@ import rainlap.wall.Surface;
 
 /** A part of the wall that nothing covers. */
 public final class BareWall implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("bare-wall", "bare wall", RuleInfo.Theme.LAPS, Limit.COURSE_LAP, Limit.END_LAP);
+    static final RuleInfo INFO = RuleInfo.of("bare-wall", "bare wall", RuleInfo.Theme.LAPS);
     private static final long BESIDE = 3;
 
     @Override

@@ -2,7 +2,6 @@ package rainlap.rule.lap;
 
 import java.util.stream.Stream;
 import rainlap.joint.JointKind;
-import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
@@ -10,7 +9,7 @@ import rainlap.rule.RuleInfo;
 
 /** Two sheets meet edge to edge and do not lap. */
 public final class ButtJoint implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("butt-joint", "butt joint", RuleInfo.Theme.LAPS, Limit.COURSE_LAP, Limit.END_LAP);
+    static final RuleInfo INFO = RuleInfo.of("butt-joint", "butt joint", RuleInfo.Theme.LAPS);
 
     @Override
     public RuleInfo info() {

@@ -77,7 +77,7 @@ public final class EndLapNearOpening implements Rule {
                 .defences(LocalDefences.of(j, j.lap(), j.uncovered().isEmpty() || j.sealed(), e.elevation().exposure(), e.practice()))
                 .says("The end lap " + pieces + " comes within " + drawn + " of the " + jamb.inWords() + " line of " + o.id() + ", at "
                         + where.inWords() + ". " + Asked.sentence(required),
-                        "Move the end lap " + LengthText.mm(required.hundredths() - least) + " further to the "
+                        "Move the end lap " + LengthText.mmUp(required.hundredths() - least) + " further to the "
                         + (toLeft ? "left" : "right") + ", so that its edge keeps " + required.number() + " from " + o.id() + ".");
     }
 

@@ -85,7 +85,7 @@ final class NoLap {
     }
 
     private static String remedy(Joint j, LimitValue required) {
-        String strip = LengthText.mm(j.gap() + 2 * required.hundredths());
+        String strip = LengthText.mmUp(j.gap() + 2 * required.hundredths());
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         Direction d = j.runs().get(0).faces();
         if (limit(j) == Limit.END_LAP) {

@@ -64,7 +64,7 @@ final class ShortLap {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         Place where = Place.line(e.elevation(), j.surface(), s.line());
         String lap = LengthText.mmBeside(s.least(), required.hundredths());
-        String missing = LengthText.mm(required.hundredths() - s.least());
+        String missing = LengthText.mmUp(required.hundredths() - s.least());
         String orTape = required.orTaped() ? ", or tape the joint" : "";
         return Finding.of(info, where, List.of(outer, inner)).asks(required).measures(s.least())
                 .reads(lap, Asked.briefly(required)).joint(j.id())

@@ -86,7 +86,7 @@ public final class UnstaggeredLaps implements Rule {
     }
 
     private static Outcome broken(Evidence e, Pair p, LimitValue required) {
-        String apart = LengthText.mmBeside(p.apart(), required.hundredths()), move = LengthText.mm(required.hundredths() - p.apart());
+        String apart = LengthText.mmBeside(p.apart(), required.hundredths()), move = LengthText.mmUp(required.hundredths() - p.apart());
         Point foot = EndLaps.foot(p.upper);
         Place where = Place.line(e.elevation(), Surface.WALL, across(p));
         String upper = p.upper.outer().piece().id() + "/" + p.upper.inner().piece().id();

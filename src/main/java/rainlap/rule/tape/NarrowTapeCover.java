@@ -103,7 +103,7 @@ public final class NarrowTapeCover implements Rule {
                 .joint(j.id()).defences(LocalDefences.of(j, j.kind().isLap() ? j.lap() : 0, true, e.elevation().exposure(), e.practice()))
                 .says(String.join(" and ", strips) + " covers " + joint + " by only " + sides + ", at " + where.inWords() + ". "
                         + Asked.sentence(limit, limit.number() + " to each side"),
-                        "Lay a tape at least " + LengthText.mm(wide) + " wide over it, centred on the joint, " + limit.number()
+                        "Lay a tape at least " + LengthText.mmUp(wide) + " wide over it, centred on the joint, " + limit.number()
                         + " to each side.");
     }
 

@@ -19,8 +19,7 @@ import rainlap.rule.RuleInfo;
 
 /** A joint is taped, but the tape leaves a stretch of it uncovered. */
 public final class TapeMissed implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("tape-missed", "stretch without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP,
-            Limit.TAPE_COVER);
+    static final RuleInfo INFO = RuleInfo.of("tape-missed", "stretch without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP);
 
     @Override
     public RuleInfo info() {

@@ -21,7 +21,7 @@ final class TapeWords {
      */
     static String cover(Practice practice, String what, long gap) {
         LimitValue cover = practice.get(Limit.TAPE_COVER);
-        return "Cover " + what + " with tape at least " + LengthText.mm(2 * cover.hundredths() + gap) + " wide, centred on it, "
+        return "Cover " + what + " with tape at least " + LengthText.mmUp(2 * cover.hundredths() + gap) + " wide, centred on it, "
                 + cover.number() + " to each side, and run it on by " + cover.number() + " past both ends.";
     }
 

@@ -19,8 +19,7 @@ import rainlap.rule.RuleInfo;
 
 /** A lap that is to be taped has no tape laid along it. */
 public final class UntapedJoint implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("untaped-joint", "joint without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP,
-            Limit.TAPE_COVER);
+    static final RuleInfo INFO = RuleInfo.of("untaped-joint", "joint without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP);
 
     @Override
     public RuleInfo info() {
