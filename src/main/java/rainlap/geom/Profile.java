@@ -172,6 +172,10 @@ public final class Profile {
 
         /** How far one sees at each place before the nearest of the lines. */
         public Profile nearest() {
+            double level = nearestLevel();
+            if (!Double.isNaN(level)) {
+                return constant(from, to, level);
+            }
             double[] cuts = cuts();
             List<Stretch> out = new ArrayList<>();
             for (int i = 0; i + 1 < cuts.length; i++) {
@@ -180,6 +184,18 @@ public final class Profile {
                 }
             }
             return Profile.of(out);
+        }
+
+        /** The common case: every line runs level across the whole stretch. Else NaN. */
+        private double nearestLevel() {
+            double least = Double.POSITIVE_INFINITY;
+            for (double[] l : lines) {
+                if (l[0] > from || l[2] < to || l[1] != l[3]) {
+                    return Double.NaN;
+                }
+                least = Math.min(least, l[1]);
+            }
+            return least;
         }
 
         private double[] cuts() {

@@ -87,29 +87,18 @@ final class Folding {
     /** Marks on face a the stretches along which face b takes over. */
     private void joinOver(Face a, Face b) {
         Hinge.between(a.surface(), b.surface(), openings).ifPresent(hinge -> {
-            List<Segment> mine = edgesOn(hinge.line(), a.region().edges());
+            List<Segment> mine = hinge.edgesOn(a.region().edges());
             if (mine.isEmpty()) {
                 return;
             }
-            for (Segment e : b.region().edges()) {
-                Segment flat = new Segment(hinge.flat().apply(e.a()), hinge.flat().apply(e.b()));
-                for (Segment m : mine) {
-                    common(m, flat).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
+            List<Segment> theirs = hinge.edgesOn(b.region().edges().stream()
+                    .map(e -> new Segment(hinge.flat().apply(e.a()), hinge.flat().apply(e.b()))).toList());
+            for (Segment m : mine) {
+                for (Segment t : theirs) {
+                    hinge.shared(m, t).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
                 }
             }
         });
-    }
-
-    private static List<Segment> edgesOn(Segment line, List<Segment> edges) {
-        EdgeFrame frame = EdgeFrame.of(line);
-        return edges.stream().filter(e -> frame.t(e.a().x(), e.a().y()) == 0 && frame.t(e.b().x(), e.b().y()) == 0).toList();
-    }
-
-    private static Optional<Segment> common(Segment a, Segment b) {
-        EdgeFrame frame = EdgeFrame.of(a);
-        Intervals both = shared(frame, b);
-        return both.isEmpty() ? Optional.empty()
-                : Optional.of(new Segment(frame.at(both.from(0)), frame.at(both.to(0))));
     }
 
     /** The part of a frame's edge that a segment lying on its line covers. */

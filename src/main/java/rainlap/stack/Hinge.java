@@ -1,5 +1,6 @@
 package rainlap.stack;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Point;
@@ -15,6 +16,27 @@ import rainlap.wall.Surface;
  * @param flat where a place of the second surface lies when it is folded flat onto the first
  */
 record Hinge(Segment line, UnaryOperator<Point> flat) {
+
+    /** Those of some edges that lie on the hinge's line; it is always level or plumb. */
+    List<Segment> edgesOn(List<Segment> edges) {
+        boolean level = line.isLevel();
+        long at = level ? line.a().y() : line.a().x();
+        return edges.stream().filter(e -> level ? e.a().y() == at && e.b().y() == at : e.a().x() == at && e.b().x() == at).toList();
+    }
+
+    /** The stretch that two edges on the line share. */
+    Optional<Segment> shared(Segment a, Segment b) {
+        boolean level = line.isLevel();
+        long from = Math.max(Math.min(along(a.a(), level), along(a.b(), level)), Math.min(along(b.a(), level), along(b.b(), level)));
+        long to = Math.min(Math.max(along(a.a(), level), along(a.b(), level)), Math.max(along(b.a(), level), along(b.b(), level)));
+        return from >= to ? Optional.empty() : Optional.of(level
+                ? new Segment(new Point(from, line.a().y()), new Point(to, line.a().y()))
+                : new Segment(new Point(line.a().x(), from), new Point(line.a().x(), to)));
+    }
+
+    private static long along(Point p, boolean level) {
+        return level ? p.x() : p.y();
+    }
 
     static Optional<Hinge> between(Surface here, Surface there, Folding.Openings openings) {
         if (here.isWall() == there.isWall()) {

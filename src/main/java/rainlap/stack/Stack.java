@@ -77,8 +77,7 @@ public final class Stack {
     public List<Face> meeting(Surface surface, Box box) {
         List<Face> out = new ArrayList<>();
         meeting(surface, box, out::add);
-        out.sort(java.util.Comparator.comparingInt(Face::number).thenComparing(f -> f.box().minX())
-                .thenComparing(f -> f.box().minY()));
+        out.sort(java.util.Comparator.comparingInt(Face::number));
         return Collections.unmodifiableList(out);
     }
 
