@@ -54,12 +54,15 @@ final class ElevationView {
         return List.copyOf(unnamed);
     }
 
-    Group marks() {
+    /** The elevation; the sections of its worst weak points go into a slot and put their planes on it. */
+    Group marks(SectionsSlot sections) {
         List<Mark> out = new ArrayList<>(clipped(layers()));
+        SectionPlanes planes = new SectionPlanes(view, taken, bay.isWhole() ? Slots.ELEVATION : drawn);
         bay.extents().ground().ifPresent(g -> out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g))));
         out.add(new Levels(view, taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage(), view.scale()));
+        sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, view);
         PaperBox shown = bay.isWhole() ? Slots.ELEVATION : drawn;
         Room room = new Room(taken, noText(false), shown);
         Names names = new Names(evidence, visibility, view, room);
@@ -68,6 +71,7 @@ final class ElevationView {
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
+        out.add(planes.group());
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
         return Group.of("elevation", out);

@@ -39,7 +39,7 @@ record LabelText(List<String> titles, String figure, double beside) {
 
     /** A number without trailing zeros. */
     static String number(double v) {
-        return java.math.BigDecimal.valueOf(Math.round(v * 10) / 10.0).stripTrailingZeros().toPlainString();
+        return java.math.BigDecimal.valueOf(Math.round(v * 100), 2).stripTrailingZeros().toPlainString();
     }
 
     private Optional<String> shortFigure() {

@@ -67,15 +67,16 @@ public final class Sheets {
             shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
             view = new ElevationView(result.evidence(), bay, shown);
         }
-        List<Mark> marks = new ArrayList<>(List.of(view.marks()));
+        SectionsSlot sections = new SectionsSlot(result.evidence(), Slots.SECTIONS);
+        List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.group()));
         if (pages.isEmpty()) {
             unnamed.addAll(view.unnamed());
         }
         Notes notes = Notes.of(result.evidence());
-        marks.add(Legend.of(result.evidence(), shown, false, notes.top()));
+        marks.add(Legend.of(result.evidence(), shown, !sections.isEmpty(), notes.top()));
         marks.add(notes.marks());
         marks.add(Notes.keyPlan());
-        pages.add(new Page("1:" + bay.placing().view().scale(), marks));
+        pages.add(new Page("1:" + bay.placing().view().scale() + (sections.isEmpty() ? "" : " (1:5)"), marks));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }

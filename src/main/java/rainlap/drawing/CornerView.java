@@ -1,0 +1,167 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.WeakPoint;
+import rainlap.geom.Box;
+import rainlap.geom.Overlay;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.joint.OpeningCorner;
+import rainlap.paper.Area;
+import rainlap.paper.Edge;
+import rainlap.paper.Group;
+import rainlap.paper.Hatch;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Pen;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.paper.Tone;
+import rainlap.rule.Evidence;
+import rainlap.stack.Face;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/** A corner of an opening in oblique view: the wall's face in true shape, both surfaces of the reveal running back. */
+final class CornerView {
+    static final double HEIGHT = 48;
+    /** How much of a depth shows across and up. */
+    private static final double BACK = 0.43;
+    private static final long ALONG = 130_00;
+    private final Evidence evidence;
+    private final OpeningCorner corner;
+    private final Severity severity;
+    private final PaperPoint origin;
+    private final double scale;
+    private final int right;
+    private final int up;
+    private final List<Mark> out = new ArrayList<>();
+
+    private CornerView(Evidence evidence, OpeningCorner corner, Severity severity, PaperBox field) {
+        this.evidence = evidence;
+        this.corner = corner;
+        this.severity = severity;
+        this.right = corner.jamb() == Side.LEFT ? 1 : -1;
+        this.up = corner.level() == Side.SILL ? 1 : -1;
+        this.scale = 5;
+        this.origin = new PaperPoint(field.middle().x() - right * 7, field.middle().y() + up * 7);
+    }
+
+    /** The corner that a weak point on a reveal concerns: one whose bare parts its place holds. */
+    static Optional<OpeningCorner> corner(WeakPoint p, Evidence evidence) {
+        Surface s = p.finding().where().surface();
+        if (s.isWall() || p.finding().where().isLine()) {
+            return Optional.empty();
+        }
+        Box b = p.finding().where().box();
+        return evidence.openingCorners().stream().filter(c -> c.opening().id().equals(s.opening()) && c.isBare())
+                .filter(c -> square(c).contains(new Point((b.minX() + b.maxX()) / 2, (b.minY() + b.maxY()) / 2))).findFirst();
+    }
+
+    /** The corner's square, laid flat inside the opening. */
+    static Box square(OpeningCorner c) {
+        Box r = c.opening().rect();
+        long deep = Math.min(c.opening().reveal(), Math.min(r.width(), r.height()) / 2);
+        long x = c.jamb() == Side.LEFT ? r.minX() : r.maxX() - deep, y = c.level() == Side.SILL ? r.minY() : r.maxY() - deep;
+        return new Box(x, y, x + deep, y + deep);
+    }
+
+    static Group of(WeakPoint p, String letter, Evidence evidence, PaperBox cell) {
+        OpeningCorner corner = corner(p, evidence).orElseThrow();
+        double beside = 33;
+        PaperBox field = new PaperBox(cell.left() + beside + 4, cell.top() + 8, cell.right() - 3, cell.bottom());
+        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()), field);
+        view.out.addAll(SectionCell.head(cell, letter, SectionCell.title(p.finding()) + " of " + TextMetrics.shorten(corner.opening().id(), 14, Looks.STRONG),
+                "1:5, oblique view", List.of(p)));
+        view.draw();
+        List<String> words = SectionCell.sentence(p.finding(), beside, 8);
+        view.out.addAll(SectionCell.text(words, cell.left(), cell.top() + 17.4));
+        return Group.of("section-" + letter, view.out).withData("weak", Integer.toString(p.number()));
+    }
+
+    /** A place x right of the corner into the opening, y into the opening, v back; printed. */
+    private PaperPoint at(double x, double y, double v) {
+        double k = BACK * v;
+        return origin.plus(right * (x + k) / 100 / scale, -up * (y + k) / 100 / scale);
+    }
+
+    private void draw() {
+        long deep = corner.opening().reveal();
+        PaperRegion face = PaperRegion.of(at(-55_00, ALONG, 0), at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0), at(ALONG, -45_00, 0), at(-55_00, -45_00, 0));
+        out.add(Area.filled(face, Looks.MEMBRANE));
+        surface(corner.jamb(), deep, corner.onJamb());
+        surface(corner.level(), deep, corner.onLevel());
+        out.add(new Polyline(List.of(at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0)), Looks.WIDE));
+        out.add(Polyline.of(Looks.NARROW, at(0, 0, 0), at(0, 0, deep)));
+        out.add(new Polyline(List.of(at(-55_00, ALONG, 0), at(-55_00, -45_00, 0), at(ALONG, -45_00, 0)), Looks.FLAT));
+        names(deep);
+    }
+
+    private void surface(Side side, long deep, List<Region> bare) {
+        PaperRegion whole = PaperRegion.of(on(side, 0, 0), on(side, ALONG, 0), on(side, ALONG, deep), on(side, 0, deep));
+        out.add(Area.of(whole, Tone.WHITE, Looks.MEDIUM));
+        Opening o = corner.opening();
+        Surface s = new Surface(o.id(), side);
+        boolean fromStart = side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
+        Box near = fromStart ? new Box(0, 0, Math.min(ALONG, o.along(side)), deep) : new Box(Math.max(0, o.along(side) - ALONG), 0, o.along(side), deep);
+        for (Face f : evidence.stack().on(s)) {
+            if (rainlap.joint.Sheets.covers(f)) {
+                boolean strip = rainlap.joint.Sheets.isStrip(f);
+                for (Region r : Overlay.intersection(List.of(f.region()), List.of(Region.of(near)))) {
+                    PaperRegion part = flat(side, r, fromStart);
+                    out.add(Area.of(part, strip ? Looks.TAPE : Looks.LAP, strip ? Looks.STRIP_EDGE : Looks.MEDIUM));
+                }
+            }
+        }
+        for (Region r : bare) {
+            PaperRegion part = flat(side, r, fromStart);
+            out.add(Area.filled(part, Tone.WHITE));
+            out.add(Hatch.of(part, 135, 1.4, Edge.of(Pen.THIN, severity.tone())));
+            out.add(Area.edged(part, Edge.of(Pen.WIDE, severity.tone())));
+        }
+    }
+
+    private PaperRegion flat(Side side, Region r, boolean fromStart) {
+        List<PaperPoint> ring = new ArrayList<>();
+        for (Point p : r.shell().points()) {
+            ring.add(on(side, fromStart ? p.x() : corner.opening().along(side) - p.x(), p.y()));
+        }
+        return PaperRegion.of(ring);
+    }
+
+    /** A place of a surface: u away from the corner, v back. */
+    private PaperPoint on(Side side, double u, double v) {
+        return side.isJamb() ? at(0, u, v) : at(u, 0, v);
+    }
+
+    private void names(long deep) {
+        PaperPoint jamb = at(0, ALONG, deep), level = at(ALONG, 0, deep);
+        out.add(Text.of(jamb.x() + right * 1.2, jamb.y() + 1.2, "jamb", right > 0 ? Looks.STRONG : Looks.STRONG.end()));
+        out.add(Text.of(level.x() - right * 1, level.y() - up * 1.6 + (up > 0 ? 0 : 2.5), corner.level().word(), right > 0 ? Looks.STRONG.end() : Looks.STRONG));
+        Text bare = Text.centred(at(62_00, 62_00, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
+        if (corner.isBare()) {
+            out.add(bare);
+        }
+        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -50_00 : ALONG, 0, 0).x() + (right > 0 ? 0 : 1), at(0, -32_00, 0).y() + 1,
+                TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)));
+    }
+
+    /** The outermost membrane on the wall beside the corner. */
+    private Optional<String> onFace() {
+        Box r = corner.opening().rect();
+        double x = right > 0 ? r.minX() - 1000 : r.maxX() + 1000, y = up > 0 ? r.minY() - 1000 : r.maxY() + 1000;
+        Optional<Face> best = Optional.empty();
+        for (Face f : evidence.stack().on(Surface.WALL)) {
+            if (Visibility.isMembrane(f) && f.region().covers(x, y) && (best.isEmpty() || evidence.stack().isOutside(f, best.get()))) {
+                best = Optional.of(f);
+            }
+        }
+        return best.map(f -> f.piece().id());
+    }
+}

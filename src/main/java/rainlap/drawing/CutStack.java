@@ -1,0 +1,248 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.material.Layer;
+import rainlap.rule.Evidence;
+import rainlap.stack.Face;
+import rainlap.wall.Opening;
+import rainlap.wall.OutlineEdge;
+import rainlap.wall.Piece;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * The stack along a cut, computed from the faces it crosses: where the frame lies, how it turns away at an opening or at the wall's end,
+ * and how far from the frame each piece of the wrap lies at each place. Places are grid units along the cut's axis.
+ */
+final class CutStack {
+    private final Evidence evidence;
+    private final Cut cut;
+    private final Map<Integer, Strand> strands = new LinkedHashMap<>();
+    private double frameFrom;
+    private double frameTo;
+    private Optional<Turn> low = Optional.empty();
+    private Optional<Turn> high = Optional.empty();
+
+    /**
+     * Where the frame's face turns inwards.
+     *
+     * @param opening the opening, or empty at the end of the wall
+     * @param side of the opening
+     */
+    record Turn(Optional<Opening> opening, Side side) {}
+
+    /** A stretch of a piece and how many pieces lie between it and the frame there. */
+    record Step(double from, double to, int level) {}
+
+    /**
+     * One piece along the cut.
+     *
+     * @param steps on the wall's face, ascending
+     * @param lowLeg past the lower turn, by the distance from it
+     * @param highLeg past the upper turn
+     */
+    record Strand(Piece piece, List<Step> steps, List<Step> lowLeg, List<Step> highLeg) {
+        boolean isEmpty() {
+            return steps.isEmpty() && lowLeg.isEmpty() && highLeg.isEmpty();
+        }
+
+        int highest() {
+            return java.util.stream.Stream.of(steps, lowLeg, highLeg).flatMap(List::stream).mapToInt(Step::level).max().orElse(0);
+        }
+    }
+
+    private CutStack(Evidence evidence, Cut cut) {
+        this.evidence = evidence;
+        this.cut = cut;
+    }
+
+    static CutStack of(Evidence evidence, Cut cut) {
+        CutStack stack = new CutStack(evidence, cut);
+        stack.findFrame();
+        Map<Integer, Intervals> onWall = stack.onWall();
+        Map<Integer, Intervals> lowLeg = stack.low.map(t -> stack.leg(t, false)).orElse(Map.of());
+        Map<Integer, Intervals> highLeg = stack.high.map(t -> stack.leg(t, true)).orElse(Map.of());
+        for (int number : order(onWall, lowLeg, highLeg)) {
+            Strand s = new Strand(evidence.elevation().pieces().get(number), stack.steps(number, onWall), stack.steps(number, lowLeg),
+                    stack.steps(number, highLeg));
+            if (!s.isEmpty()) {
+                stack.strands.put(number, s);
+            }
+        }
+        return stack;
+    }
+
+    private static TreeSet<Integer> order(Map<Integer, Intervals> a, Map<Integer, Intervals> b, Map<Integer, Intervals> c) {
+        TreeSet<Integer> out = new TreeSet<>(a.keySet());
+        out.addAll(b.keySet());
+        out.addAll(c.keySet());
+        return out;
+    }
+
+    Cut cut() {
+        return cut;
+    }
+
+    List<Strand> strands() {
+        return List.copyOf(strands.values());
+    }
+
+    double frameFrom() {
+        return frameFrom;
+    }
+
+    double frameTo() {
+        return frameTo;
+    }
+
+    Optional<Turn> low() {
+        return low;
+    }
+
+    Optional<Turn> high() {
+        return high;
+    }
+
+    /** The stretch of frame at or nearest to the place of interest, within the cut. */
+    private void findFrame() {
+        EdgeFrame e = EdgeFrame.of(cut.line());
+        Intervals frame = e.inside(evidence.elevation().outline().region(), 0);
+        for (Opening o : evidence.elevation().openings()) {
+            frame = frame.minus(e.inside(Region.of(o.rect()), 0));
+        }
+        double want = cut.centre() - cut.from(), best = Double.POSITIVE_INFINITY;
+        frameFrom = cut.from();
+        frameTo = cut.to();
+        for (int i = 0; i < frame.count(); i++) {
+            double away = Math.max(0, Math.max(frame.from(i) - want, want - frame.to(i)));
+            if (away < best) {
+                best = away;
+                frameFrom = cut.from() + frame.from(i);
+                frameTo = cut.from() + frame.to(i);
+            }
+        }
+        low = frameFrom > cut.from() ? turn(frameFrom, false) : Optional.empty();
+        high = frameTo < cut.to() ? turn(frameTo, true) : Optional.empty();
+    }
+
+    private Optional<Turn> turn(double place, boolean atHigh) {
+        for (Opening o : evidence.elevation().openings()) {
+            long edge = cut.plumb() ? atHigh ? o.rect().minY() : o.rect().maxY() : atHigh ? o.rect().minX() : o.rect().maxX();
+            long a = cut.plumb() ? o.rect().minX() : o.rect().minY(), b = cut.plumb() ? o.rect().maxX() : o.rect().maxY();
+            if (Math.abs(edge - place) < 1 && a <= cut.across() && cut.across() <= b) {
+                Side side = cut.plumb() ? atHigh ? Side.SILL : Side.HEAD : atHigh ? Side.LEFT : Side.RIGHT;
+                return Optional.of(new Turn(Optional.of(o), side));
+            }
+        }
+        for (OutlineEdge edge : evidence.elevation().outline().edges()) {
+            Segment s = edge.line();
+            long a = cut.plumb() ? s.a().y() : s.a().x(), b = cut.plumb() ? s.b().y() : s.b().x();
+            if (a == b && Math.abs(a - place) < 1) {
+                return Optional.of(new Turn(Optional.empty(), Side.WALL));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What each piece of the wrap covers along the cut; soft pieces only as far as the frame goes. */
+    private Map<Integer, Intervals> onWall() {
+        EdgeFrame e = EdgeFrame.of(cut.line());
+        Map<Integer, Intervals> out = new LinkedHashMap<>();
+        for (Face f : evidence.stack().meeting(Surface.WALL, cut.line().box())) {
+            if (f.piece().material().layer() == Layer.WRAP) {
+                Intervals in = e.inside(f.region(), 0).shifted(cut.from());
+                boolean soft = f.piece().material().kind().folds();
+                Intervals part = soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
+                        low.isPresent() ? frameFrom : cut.from(), high.isPresent() ? frameTo : cut.to())) : in;
+                out.merge(f.number(), part, Intervals::union);
+            }
+        }
+        return out;
+    }
+
+    /** What each piece covers past a turn, by the distance from it. */
+    private Map<Integer, Intervals> leg(Turn turn, boolean atHigh) {
+        return turn.opening().isPresent() ? onReveal(turn.opening().get(), turn.side()) : pastEnd(atHigh);
+    }
+
+    private Map<Integer, Intervals> onReveal(Opening o, Side side) {
+        Map<Integer, Intervals> out = new LinkedHashMap<>();
+        if (o.reveal() == 0) {
+            return out;
+        }
+        long u = side.isJamb() ? cut.across() - o.rect().minY() : cut.across() - o.rect().minX();
+        Segment inwards = new Segment(new Point(u, 0), new Point(u, o.reveal()));
+        EdgeFrame e = EdgeFrame.of(inwards);
+        for (Face f : evidence.stack().meeting(new Surface(o.id(), side), inwards.box())) {
+            out.merge(f.number(), e.inside(f.region(), 0), Intervals::union);
+        }
+        return out;
+    }
+
+    private Map<Integer, Intervals> pastEnd(boolean atHigh) {
+        long edge = Math.round(atHigh ? frameTo : frameFrom);
+        long far = atHigh ? cut.to() : cut.from();
+        Point a = cut.plumb() ? new Point(cut.across(), edge) : new Point(edge, cut.across());
+        Point b = cut.plumb() ? new Point(cut.across(), far) : new Point(far, cut.across());
+        Map<Integer, Intervals> out = new LinkedHashMap<>();
+        if (a.equals(b)) {
+            return out;
+        }
+        EdgeFrame e = EdgeFrame.of(new Segment(a, b));
+        for (Face f : evidence.stack().meeting(Surface.WALL, new Segment(a, b).box())) {
+            if (f.piece().material().kind().folds()) {
+                out.merge(f.number(), e.inside(f.region(), 0), Intervals::union);
+            }
+        }
+        return out;
+    }
+
+    private List<Step> steps(int number, Map<Integer, Intervals> all) {
+        Intervals mine = all.getOrDefault(number, Intervals.NONE);
+        TreeSet<Double> cuts = new TreeSet<>();
+        all.values().forEach(i -> {
+            for (int k = 0; k < i.count(); k++) {
+                cuts.add(i.from(k));
+                cuts.add(i.to(k));
+            }
+        });
+        List<Step> out = new ArrayList<>();
+        Double last = null;
+        for (double c : cuts) {
+            if (last != null && mine.contains((last + c) / 2)) {
+                add(out, new Step(last, c, level(number, all, (last + c) / 2)));
+            }
+            last = c;
+        }
+        return List.copyOf(out);
+    }
+
+    private static void add(List<Step> out, Step s) {
+        Step last = out.isEmpty() ? null : out.get(out.size() - 1);
+        if (last != null && last.to() == s.from() && last.level() == s.level()) {
+            out.set(out.size() - 1, new Step(last.from(), s.to(), s.level()));
+        } else {
+            out.add(s);
+        }
+    }
+
+    private int level(int number, Map<Integer, Intervals> all, double place) {
+        int beneath = 0;
+        for (Map.Entry<Integer, Intervals> other : all.entrySet()) {
+            if (other.getKey() != number && other.getValue().contains(place) && evidence.stack().order().isOutside(number, other.getKey())) {
+                beneath++;
+            }
+        }
+        return beneath;
+    }
+}

@@ -1,0 +1,69 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.check.Rules;
+import rainlap.check.WeakPoint;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.rule.Finding;
+
+/** What all sections share: letter, name, scale, marks, and the sentence on what is wrong. */
+final class SectionCell {
+    static final double HEAD = 13;
+    private static final int MOST_MARKS = 3;
+
+    private SectionCell() {}
+
+    static List<Mark> head(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points) {
+        List<Mark> out = new ArrayList<>();
+        double right = cell.right();
+        for (int i = Math.min(MOST_MARKS, points.size()) - 1; i >= 0; i--) {
+            right -= 7;
+            out.addAll(Severity.of(points.get(i).finding().defences()).smallMark(new PaperPoint(right + 3.5, cell.top() + 4.4), points.get(i).number()));
+        }
+        out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
+        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2;
+        List<String> lines = TextMetrics.wrap(name, right - x - 0.5, Looks.STRONG);
+        if (lines.size() == 1) {
+            out.add(Text.of(x, cell.top() + 6.6, name, Looks.STRONG));
+        } else {
+            out.add(Text.of(x, cell.top() + 3.4, lines.get(0), Looks.STRONG));
+            out.add(Text.of(x, cell.top() + 7.1, TextMetrics.shorten(String.join(" ", lines.subList(1, lines.size())), right - x - 0.5,
+                    Looks.STRONG), Looks.STRONG));
+        }
+        out.add(Text.of(cell.left(), cell.top() + 11.6, scale, Looks.SECOND));
+        return out;
+    }
+
+    static String title(Finding f) {
+        return Rules.find(f.rule()).map(r -> r.info().title()).orElse(f.rule().replace('-', ' '));
+    }
+
+    /** The first sentence of what a finding says, broken to a width; at most so many lines. */
+    static List<String> sentence(Finding f, double width, int most) {
+        String says = f.says();
+        int stop = says.indexOf(". ");
+        List<String> lines = TextMetrics.wrap(says, width, Looks.PLAIN);
+        if (lines.size() > most && stop > 0) {
+            lines = TextMetrics.wrap(says.substring(0, stop + 1), width, Looks.PLAIN);
+        }
+        if (lines.size() > most) {
+            List<String> cut = new ArrayList<>(lines.subList(0, most - 1));
+            cut.add(TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));
+            return cut;
+        }
+        return lines;
+    }
+
+    static List<Mark> text(List<String> lines, double x, double y) {
+        List<Mark> out = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            out.addAll(Words.at(x, y + i * Looks.LINE, lines.get(i), Looks.PLAIN));
+        }
+        return out;
+    }
+}

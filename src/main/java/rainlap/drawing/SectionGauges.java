@@ -1,0 +1,90 @@
+package rainlap.drawing;
+
+import java.util.List;
+import rainlap.measure.LengthText;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextStyle;
+
+/** Dimensions in a section: what is short and, beyond it, what is asked. */
+final class SectionGauges {
+    private static final double FIRST = 4;
+    private static final double NEXT = 5.5;
+    private final SectionPlan plan;
+    private final CutStack stack;
+    private final SectionGrid grid;
+    private final double furthest;
+    private final Occupied taken;
+
+    SectionGauges(SectionPlan plan, CutStack stack, SectionGrid grid, double furthest, Occupied taken) {
+        this.plan = plan;
+        this.stack = stack;
+        this.grid = grid;
+        this.furthest = furthest;
+        this.taken = taken;
+    }
+
+    void marks(List<Mark> out) {
+        plan.gauge().ifPresent(g -> {
+            if (g.sign() == 0) {
+                inwards(g, out);
+            } else {
+                along(g, out);
+            }
+        });
+    }
+
+    private void along(SectionPlan.Gauge g, List<Mark> out) {
+        double row = furthest + FIRST;
+        if (g.measured() > 0) {
+            line(grid.at(g.from(), row), grid.at(g.from() + g.sign() * g.measured(), row), text(g), out);
+            row += NEXT;
+        }
+        if (g.asked() > 0) {
+            line(grid.at(g.from(), row), grid.at(g.from() + g.sign() * g.asked(), row), LengthText.mm(g.asked()) + " asked", out);
+        }
+    }
+
+    private static String text(SectionPlan.Gauge g) {
+        return g.asked() > 0 ? LengthText.mmBeside(g.measured(), g.asked()) : LengthText.mm(g.measured());
+    }
+
+    /** Lengths from a turn inwards, beyond what is turned there. */
+    private void inwards(SectionPlan.Gauge g, List<Mark> out) {
+        boolean high = stack.high().isPresent() && Math.abs(stack.frameTo() - g.from()) <= 100;
+        boolean low = stack.low().isPresent() && Math.abs(stack.frameFrom() - g.from()) <= 100;
+        if (!high && !low) {
+            return;
+        }
+        double turn = high ? stack.frameTo() : stack.frameFrom(), sign = high ? 1 : -1;
+        double row = furthest + FIRST;
+        if (g.measured() > 0) {
+            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), -grid.length(g.measured())), text(g), out);
+            row += NEXT;
+        }
+        if (g.asked() > 0) {
+            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), -grid.length(g.asked())),
+                    LengthText.mm(g.asked()) + " asked", out);
+        }
+    }
+
+    private void line(PaperPoint a, PaperPoint b, String words, List<Mark> out) {
+        boolean upright = Math.abs(a.x() - b.x()) < 1e-6;
+        double l = Math.max(1e-9, a.distance(b)), ux = (b.x() - a.x()) / l * 1.4, uy = (b.y() - a.y()) / l * 1.4;
+        out.add(Polyline.of(Looks.THIN, a.plus(-ux, -uy), b.plus(ux, uy)));
+        for (PaperPoint p : List.of(a, b)) {
+            out.add(Symbols.stroke(p.x(), p.y()));
+            out.add(upright ? Polyline.of(Looks.THIN, p.plus(-1.4, 0), p.plus(2.9, 0)) : Polyline.of(Looks.THIN, p.plus(0, 1.4), p.plus(0, -2.9)));
+        }
+        TextStyle style = upright ? Looks.PLAIN.middle().rotated(-90) : Looks.PLAIN.middle();
+        double x = (a.x() + b.x()) / 2, y = (a.y() + b.y()) / 2;
+        Text t = upright ? Text.of(x - 0.9, y, words, style) : Text.of(x, y - 0.9, words, style);
+        taken.add(PaperBox.of(List.of(a, b)).grown(0.8));
+        taken.add(t.box());
+        out.add(t);
+    }
+}

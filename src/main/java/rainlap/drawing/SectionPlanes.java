@@ -1,0 +1,115 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.WeakPoint;
+import rainlap.paper.Disc;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextStyle;
+import rainlap.paper.Tone;
+import rainlap.rule.Evidence;
+
+/** Planes of sections on the elevation: heavy ends, arrows in the viewing direction, letters; a circle round a corner shown apart. */
+final class SectionPlanes {
+    private static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92};
+    private static final double LEAST_HALF = 6.5;
+    private static final double ARM = 3.6;
+    private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
+    private final View view;
+    private final Occupied taken;
+    private final PaperBox drawing;
+    private final List<Mark> out = new ArrayList<>();
+
+    SectionPlanes(View view, Occupied taken, PaperBox drawing) {
+        this.view = view;
+        this.taken = taken;
+        this.drawing = drawing;
+    }
+
+    /** Chooses where along its weak stretch a section cuts, so that its plane stands clear, and draws the plane; without room, no plane. */
+    SectionPlan place(WeakPoint p, SectionPlanner planner, String letter) {
+        for (double share : SHARES) {
+            Optional<SectionPlan> plan = planner.plan(p, share);
+            if (plan.isPresent() && draw(plan.get(), letter)) {
+                return with(plan.get(), letter);
+            }
+        }
+        return with(planner.plan(p, 0.5).orElseThrow(), letter);
+    }
+
+    private static SectionPlan with(SectionPlan p, String letter) {
+        return new SectionPlan(letter, p.points(), p.cut(), p.scale(), p.gauge());
+    }
+
+    private boolean draw(SectionPlan plan, String letter) {
+        Cut cut = plan.cut();
+        PaperPoint at = view.at(cut.at());
+        double half = Math.max(LEAST_HALF, view.length(cut.length()) / 2);
+        PaperPoint a = cut.plumb() ? at.plus(0, -half) : at.plus(-half, 0), b = cut.plumb() ? at.plus(0, half) : at.plus(half, 0);
+        Text first = letter(a, cut.plumb(), true, letter), second = letter(b, cut.plumb(), false, letter);
+        PaperBox ends = PaperBox.of(List.of(a, b)).grown(0.2);
+        List<PaperBox> boxes = List.of(first.box(), second.box(), arm(a, cut.plumb()), arm(b, cut.plumb()));
+        if (!Slots.ELEVATION.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x))) {
+            return false;
+        }
+        boxes.forEach(taken::add);
+        taken.add(Polyline.of(Looks.CENTRE, a, b));
+        end(a, b, cut.plumb());
+        end(b, a, cut.plumb());
+        out.add(0, Polyline.of(Looks.CENTRE, a, b));
+        out.addAll(Symbols.haloed(first, Tone.WHITE));
+        out.addAll(Symbols.haloed(second, Tone.WHITE));
+        return true;
+    }
+
+    private static PaperBox arm(PaperPoint p, boolean plumb) {
+        PaperPoint tip = plumb ? p.plus(-ARM - 0.6, 0) : p.plus(0, ARM + 0.6);
+        return PaperBox.of(List.of(p, tip)).grown(0.6);
+    }
+
+    private static Text letter(PaperPoint end, boolean plumb, boolean first, String letter) {
+        PaperPoint at = plumb ? end.plus(-2.4, first ? -3.2 : 3.2) : end.plus(first ? -2.6 : 2.6, 2.6);
+        return Text.centred(at, letter, LETTER);
+    }
+
+    private void end(PaperPoint end, PaperPoint other, boolean plumb) {
+        double l = end.distance(other);
+        out.add(Polyline.of(Looks.WIDE, end, end.towards(other, 3.2 / l)));
+        PaperPoint tip = plumb ? end.plus(-ARM - 0.6, 0) : end.plus(0, ARM + 0.6);
+        out.add(Polyline.of(Looks.NARROW, end, plumb ? end.plus(-ARM, 0) : end.plus(0, ARM)));
+        out.add(Symbols.arrowHead(tip, plumb ? -1 : 0, plumb ? 0 : 1));
+    }
+
+    /** A circle with its letter round a corner that is drawn apart. */
+    void circle(PaperPoint middle, double radius, String letter) {
+        out.add(Disc.ring(middle, radius, Looks.CENTRE));
+        for (double angle : new double[] {-45, 45, -135, 135, 0, 180, -90, 90}) {
+            double a = Math.toRadians(angle), away = radius + 2.6;
+            Text t = Text.centred(middle.plus(away * Math.cos(a), away * Math.sin(a)), letter, LETTER);
+            if (drawing.holds(t.box()) && taken.isFree(t.box())) {
+                taken.add(t.box());
+                out.addAll(Symbols.haloed(t, Tone.WHITE));
+                return;
+            }
+        }
+    }
+
+    boolean isEmpty() {
+        return out.isEmpty();
+    }
+
+    Group group() {
+        return Group.of("section-planes", out);
+    }
+
+    static boolean isCorner(WeakPoint p, Evidence evidence) {
+        return CornerView.corner(p, evidence).isPresent();
+    }
+}

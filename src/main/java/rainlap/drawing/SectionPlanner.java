@@ -1,0 +1,121 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.WeakPoint;
+import rainlap.geom.Box;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Grid;
+import rainlap.geom.Point;
+import rainlap.joint.Joint;
+import rainlap.joint.Run;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Place;
+
+/** Where to cut the wall so that a weak point shows: square to a weak stretch, with what is short and what is asked inside. */
+final class SectionPlanner {
+    /** Length of a plumb and of a level cut at 1:5. */
+    private static final long PLUMB = 215 * Grid.MM;
+    private static final long LEVEL = 260 * Grid.MM;
+    private static final long MARGIN = 35 * Grid.MM;
+    private final Evidence evidence;
+
+    SectionPlanner(Evidence evidence) {
+        this.evidence = evidence;
+    }
+
+    /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
+    Optional<SectionPlan> plan(WeakPoint p, double share) {
+        Place where = p.finding().where();
+        if (!where.isLine() && !where.surface().isWall()) {
+            return Optional.empty();
+        }
+        boolean plumb = isPlumb(where);
+        Point at = where.isLine() ? along(where.line(), share) : middle(where.box());
+        Optional<SectionPlan.Gauge> gauge = gauge(p.finding(), at, plumb);
+        long reach = gauge.filter(g -> g.sign() != 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
+        int scale = 5;
+        long length = plumb ? PLUMB : LEVEL;
+        if (reach + 2 * MARGIN > length) {
+            scale = 10;
+            length *= 2;
+        }
+        long centre = (plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
+        return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
+    }
+
+    /** A stretch that runs more across than up is cut plumb; so is an area wider than high. */
+    private static boolean isPlumb(Place where) {
+        if (where.isLine()) {
+            Point a = where.line().get(0), b = where.line().get(where.line().size() - 1);
+            return Math.abs(b.x() - a.x()) >= Math.abs(b.y() - a.y());
+        }
+        Box b = where.box();
+        return b.width() >= b.height();
+    }
+
+    private static Point middle(Box b) {
+        return new Point((b.minX() + b.maxX()) / 2, (b.minY() + b.maxY()) / 2);
+    }
+
+    private static Point along(List<Point> line, double share) {
+        int longest = 0;
+        for (int i = 0; i + 1 < line.size(); i++) {
+            if (length(line, i) > length(line, longest)) {
+                longest = i;
+            }
+        }
+        if (line.size() == 1) {
+            return line.get(0);
+        }
+        Point a = line.get(longest), b = line.get(longest + 1);
+        return new Point(Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())));
+    }
+
+    private static double length(List<Point> line, int i) {
+        return Math.hypot(line.get(i + 1).x() - line.get(i).x(), line.get(i + 1).y() - line.get(i).y());
+    }
+
+    private Optional<SectionPlan.Gauge> gauge(Finding f, Point at, boolean plumb) {
+        if (!f.unit().equals("mm") && f.measured().isPresent()) {
+            return Optional.empty();
+        }
+        long asked = f.required().isPresent() && f.unit().equals("mm") ? Math.round(f.required().getAsDouble() * 100) : 0;
+        Optional<Joint> joint = f.joint().flatMap(id -> evidence.joints().all().stream().filter(j -> j.id().equals(id)).findFirst());
+        if (joint.isPresent()) {
+            return joint.get().kind().isLap() ? lap(joint.get(), at, plumb, asked) : Optional.empty();
+        }
+        return isAtTurn(at, plumb) && f.measured().isPresent()
+                ? Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), 0, Math.round(f.measured().getAsDouble() * 100), asked))
+                : Optional.empty();
+    }
+
+    /** The lap at a place of a joint's edge, measured from the edge on to the outer piece. */
+    private static Optional<SectionPlan.Gauge> lap(Joint joint, Point at, boolean plumb, long asked) {
+        for (Run r : joint.runs()) {
+            EdgeFrame e = EdgeFrame.of(r.line());
+            double s = e.s(at.x(), at.y());
+            if (Math.abs(e.t(at.x(), at.y())) < 2 && s >= -1 && s <= e.length() + 1) {
+                double lap = r.lap().leastWithin(Math.max(0, s), Math.min(e.length(), Math.max(0, s)));
+                double inwards = plumb ? e.ux() : -e.uy();
+                if (Double.isFinite(lap) && Math.abs(inwards) > 0.5) {
+                    return Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), inwards > 0 ? 1 : -1, Math.round(lap), asked > lap ? asked : 0));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether the place lies on the edge of an opening or on the end of the wall. */
+    private boolean isAtTurn(Point at, boolean plumb) {
+        List<Long> edges = new ArrayList<>();
+        evidence.elevation().openings().stream().filter(o -> o.rect().contains(at)).forEach(o -> edges.addAll(plumb
+                ? List.of(o.rect().minY(), o.rect().maxY()) : List.of(o.rect().minX(), o.rect().maxX())));
+        evidence.elevation().outline().edges().stream().filter(e -> plumb ? e.line().isLevel() : e.line().isPlumb())
+                .forEach(e -> edges.add(plumb ? e.line().a().y() : e.line().a().x()));
+        long place = plumb ? at.y() : at.x();
+        return edges.stream().anyMatch(x -> Math.abs(x - place) <= Grid.MM);
+    }
+}

@@ -1,0 +1,184 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rainlap.material.MaterialKind;
+import rainlap.paper.Area;
+import rainlap.paper.Edge;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperRegion;
+import rainlap.paper.Pen;
+import rainlap.paper.Tone;
+
+/** The pieces of a section as strips, each as far from the frame as what lies beneath it, with slopes where it comes down. */
+final class SectionStrands {
+    private static final double FIRST = 1.7;
+    private static final double WIDEST_STEP = 3;
+    private static final double ROOM = 13;
+    private final CutStack stack;
+    private final SectionGrid grid;
+    private final double step;
+    private final double depth;
+
+    /** @param depth how far inwards the drawing goes, printed mm */
+    SectionStrands(CutStack stack, SectionGrid grid, double depth) {
+        this.stack = stack;
+        this.grid = grid;
+        this.depth = depth;
+        int most = stack.strands().stream().mapToInt(CutStack.Strand::highest).max().orElse(0);
+        this.step = most == 0 ? WIDEST_STEP : Math.min(WIDEST_STEP, ROOM / most);
+    }
+
+    /** Distance of a level from the frame's face, printed mm. */
+    double out(int level) {
+        return FIRST + level * step;
+    }
+
+    double furthest() {
+        return out(stack.strands().stream().mapToInt(CutStack.Strand::highest).max().orElse(0));
+    }
+
+    List<Mark> marks() {
+        List<Mark> out = new ArrayList<>();
+        for (CutStack.Strand s : stack.strands()) {
+            paths(s).forEach(p -> out.addAll(look(s, p)));
+        }
+        return out;
+    }
+
+    private static List<Mark> look(CutStack.Strand s, List<PaperPoint> path) {
+        MaterialKind kind = s.piece().material().kind();
+        return switch (kind) {
+            case MEMBRANE -> List.of(Area.filled(Band.along(path, 1), Looks.SECTION_SHEET));
+            case FLASHING -> List.of(Area.filled(Band.along(path, 1.2), Tone.INK));
+            case TAPE, CORNER_PIECE, COLLAR -> List.of(
+                    Area.of(Band.along(path, 0.7), kind == MaterialKind.TAPE ? Looks.TAPE : Looks.CORNER, Edge.of(Pen.THIN, Tone.of("#3b2a00"))));
+            case SEALANT -> List.of(Area.filled(Band.along(path, 1), Tone.GREY));
+            case BATTEN, CLADDING, TRIM, FRAME -> List.of(Area.of(Band.along(path, 1), Tone.WHITE, Looks.NARROW));
+        };
+    }
+
+    /** The lines of a piece, joined round the turns where it goes round them. */
+    List<List<PaperPoint>> paths(CutStack.Strand s) {
+        List<List<CutStack.Step>> runs = runs(s.steps());
+        List<List<PaperPoint>> out = new ArrayList<>();
+        List<List<CutStack.Step>> low = new ArrayList<>(runs(s.lowLeg())), high = new ArrayList<>(runs(s.highLeg()));
+        boolean soft = s.piece().material().kind().folds();
+        for (List<CutStack.Step> run : runs) {
+            List<PaperPoint> path = new ArrayList<>(onWall(run));
+            CutStack.Step first = run.get(0), last = run.get(run.size() - 1);
+            if (soft && first.from() <= stack.frameFrom() + 1 && startsAtTurn(low)) {
+                List<PaperPoint> leg = leg(low.remove(0), false);
+                path.set(0, corner(leg.get(0), out(first.level())));
+                path.addAll(0, reversed(leg.subList(1, leg.size())));
+            }
+            if (soft && last.to() >= stack.frameTo() - 1 && startsAtTurn(high)) {
+                List<PaperPoint> leg = leg(high.remove(0), true);
+                path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
+                path.addAll(leg.subList(1, leg.size()));
+            }
+            out.add(s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() ? bent(s, run, path) : path);
+        }
+        low.forEach(l -> out.add(leg(l, false)));
+        high.forEach(l -> out.add(leg(l, true)));
+        return out;
+    }
+
+    private static boolean startsAtTurn(List<List<CutStack.Step>> legs) {
+        return !legs.isEmpty() && legs.get(0).get(0).from() < 1;
+    }
+
+    private static List<PaperPoint> reversed(List<PaperPoint> points) {
+        List<PaperPoint> out = new ArrayList<>(points);
+        java.util.Collections.reverse(out);
+        return out;
+    }
+
+    /** Where a piece goes round: as far along as its leg, as far out as its wall part. */
+    private PaperPoint corner(PaperPoint legStart, double out) {
+        return grid.plumb() ? new PaperPoint(grid.face() - out, legStart.y()) : new PaperPoint(legStart.x(), grid.face() + out);
+    }
+
+    private static List<List<CutStack.Step>> runs(List<CutStack.Step> steps) {
+        List<List<CutStack.Step>> out = new ArrayList<>();
+        for (CutStack.Step s : steps) {
+            List<CutStack.Step> last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && last.get(last.size() - 1).to() == s.from()) {
+                last.add(s);
+            } else {
+                out.add(new ArrayList<>(List.of(s)));
+            }
+        }
+        return out;
+    }
+
+    private List<PaperPoint> onWall(List<CutStack.Step> run) {
+        return sloped(run).stream().map(p -> grid.at(p[0], p[1])).toList();
+    }
+
+    private List<PaperPoint> leg(List<CutStack.Step> run, boolean atHigh) {
+        double turn = atHigh ? stack.frameTo() : stack.frameFrom();
+        int sign = atHigh ? 1 : -1;
+        return sloped(run).stream()
+                .map(p -> grid.at(turn + sign * grid.units(p[1]), -Math.min(depth, grid.length(p[0])))).toList();
+    }
+
+    /** Places along the run with their distance out; a change of level slopes on the side where less lies beneath. */
+    private List<double[]> sloped(List<CutStack.Step> run) {
+        List<double[]> out = new ArrayList<>();
+        out.add(new double[] {run.get(0).from(), out(run.get(0).level())});
+        for (int i = 0; i + 1 < run.size(); i++) {
+            CutStack.Step a = run.get(i), b = run.get(i + 1);
+            double oa = out(a.level()), ob = out(b.level());
+            CutStack.Step lower = oa > ob ? b : a;
+            double ramp = Math.min(grid.units(Math.abs(oa - ob) * 1.1 + 0.6), 0.45 * (lower.to() - lower.from()));
+            double flat = Math.min(grid.units(0.5), ramp / 3);
+            if (oa > ob) {
+                out.add(new double[] {a.to() + flat, oa});
+                out.add(new double[] {a.to() + ramp, ob});
+            } else {
+                out.add(new double[] {a.to() - ramp, oa});
+                out.add(new double[] {a.to() - flat, ob});
+            }
+        }
+        out.add(new double[] {run.get(run.size() - 1).to(), out(run.get(run.size() - 1).level())});
+        return out;
+    }
+
+    /** A flashing with its upstand, its shelf and its drip where the file gives them; else with a kicked foot. */
+    private List<PaperPoint> bent(CutStack.Strand s, List<CutStack.Step> run, List<PaperPoint> path) {
+        double foot = run.get(0).from(), top = run.get(run.size() - 1).to(), out = out(run.get(0).level());
+        OptionalDouble upstand = s.piece().material().profile().upstandMm(), deep = s.piece().material().profile().depthMm();
+        double shelf = top - upstand.orElse(0) * 100;
+        if (upstand.isPresent() && deep.isPresent() && shelf > foot) {
+            double nose = out + grid.length(deep.getAsDouble() * 100);
+            double fall = Math.min(shelf - foot, Math.tan(Math.toRadians(s.piece().material().profile().fallDeg().orElse(5)))
+                    * deep.getAsDouble() * 100);
+            return List.of(grid.at(foot, nose), grid.at(shelf - fall, nose), grid.at(shelf, out), grid.at(top, out));
+        }
+        List<PaperPoint> kicked = new ArrayList<>(path);
+        kicked.set(0, grid.at(foot, out + 1.4));
+        kicked.add(1, grid.at(foot + Math.min(grid.units(1), (top - foot) / 3), out));
+        return kicked;
+    }
+
+    /** The frame: hatched, its face and its turned ends wide, broken off behind. */
+    List<Mark> frame() {
+        double from = stack.frameFrom(), to = stack.frameTo();
+        PaperRegion body = PaperRegion.of(grid.at(from, 0), grid.at(to, 0), grid.at(to, -depth), grid.at(from, -depth));
+        List<PaperPoint> face = new ArrayList<>(List.of(grid.at(from, 0), grid.at(to, 0)));
+        if (stack.low().isPresent()) {
+            face.add(0, grid.at(from, -depth));
+        }
+        if (stack.high().isPresent()) {
+            face.add(grid.at(to, -depth));
+        }
+        double middle = (from + to) / 2, zig = Math.min(grid.units(1), (to - from) / 8);
+        List<PaperPoint> broken = List.of(grid.at(from, -depth), grid.at(middle - 2 * zig, -depth), grid.at(middle - zig, -depth + 1.2),
+                grid.at(middle + zig, -depth - 1.2), grid.at(middle + 2 * zig, -depth), grid.at(to, -depth));
+        return List.of(Area.filled(body, Tone.WHITE), rainlap.paper.Hatch.of(body, 45, 2, Looks.FRAME_HATCH),
+                new rainlap.paper.Polyline(face, Looks.WIDE), new rainlap.paper.Polyline(broken, Looks.THIN));
+    }
+}

@@ -1,0 +1,197 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import rainlap.paper.Disc;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Polyline;
+import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
+import rainlap.paper.Tone;
+import rainlap.rule.Evidence;
+import rainlap.wall.Stage;
+
+/** One section in its cell: the stack along a cut, dimensioned and named. */
+final class SectionView {
+    static final double PLUMB_HEIGHT = 77;
+    static final double LEVEL_HEIGHT = 48;
+    private static final double DEPTH = 8;
+    private static final double DEEPEST = 20;
+    private static final double NAME_PITCH = 4.3;
+    private final SectionPlan plan;
+    private final CutStack stack;
+    private final PaperBox cell;
+    private final PaperBox field;
+    private final List<String> words;
+    private final SectionGrid grid;
+    private final SectionStrands strands;
+    private final Occupied taken = new Occupied();
+    private final List<Mark> out = new ArrayList<>();
+
+    private SectionView(SectionPlan plan, Evidence evidence, PaperBox cell) {
+        this.plan = plan;
+        this.cell = cell;
+        this.stack = CutStack.of(evidence, plan.cut());
+        boolean plumb = plan.cut().plumb();
+        double beside = 34;
+        this.words = SectionCell.sentence(plan.first().finding(), plumb ? cell.width() : beside, plumb ? 4 : 8);
+        this.field = plumb
+                ? new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right(), cell.top() + SectionCell.HEAD + 44)
+                : new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right() - beside - 3, cell.bottom());
+        double depth = depth();
+        double centre = (plan.cut().from() + plan.cut().to()) / 2.0;
+        this.grid = plumb ? new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre)
+                : new SectionGrid(false, plan.scale(), field.top() + 1.2 + Math.min(depth, legs() ? depth : 5), field.middle().x(), centre);
+        this.strands = new SectionStrands(stack, grid, plumb || legs() ? depth : 5);
+    }
+
+    static Group of(SectionPlan plan, Evidence evidence, PaperBox cell) {
+        SectionView view = new SectionView(plan, evidence, cell);
+        view.draw(evidence);
+        return Group.of("section-" + plan.letter(), view.out).withData("weak", Integer.toString(plan.first().number()));
+    }
+
+    private boolean legs() {
+        return stack.low().isPresent() || stack.high().isPresent();
+    }
+
+    /** As deep as what is turned inwards, within the room there is. */
+    private double depth() {
+        double longest = 0;
+        for (CutStack.Strand s : stack.strands()) {
+            for (CutStack.Step step : s.lowLeg()) {
+                longest = Math.max(longest, step.to());
+            }
+            for (CutStack.Step step : s.highLeg()) {
+                longest = Math.max(longest, step.to());
+            }
+        }
+        double asked = plan.gauge().filter(g -> g.sign() == 0).map(g -> (double) Math.max(g.asked(), g.measured())).orElse(0.0);
+        double wanted = Math.max(longest, asked) / 100 / plan.scale() + 3;
+        return Math.max(DEPTH, Math.min(plan.cut().plumb() ? DEEPEST : 16, legs() ? wanted : DEPTH));
+    }
+
+    private void draw(Evidence evidence) {
+        String from = plan.cut().plumb() ? "" : ", seen from above";
+        String wrap = evidence.stage() == Stage.WRAP ? "" : ", wrap only";
+        out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), SectionCell.title(plan.first().finding()) + from,
+                "1:" + plan.scale() + ", thickness × " + 50 / plan.scale() + wrap, plan.points()));
+        out.addAll(strands.frame());
+        out.addAll(strands.marks());
+        new SectionGauges(plan, stack, grid, strands.furthest(), taken).marks(out);
+        names();
+        outside();
+        if (plan.cut().plumb()) {
+            out.addAll(SectionCell.text(words, cell.left(), cell.bottom() - 3.9 * (words.size() - 1) - 2.2 - (4 - words.size()) * 3.9));
+        } else {
+            out.addAll(SectionCell.text(words, field.right() + 3, field.top() + 4));
+        }
+    }
+
+    private void outside() {
+        boolean plumb = plan.cut().plumb();
+        for (double share : new double[] {0.5, 0.7, 0.3, 0.85, 0.15, 0.95, 0.05}) {
+            Text t = plumb ? Text.of(cell.left(), field.top() + share * field.height(), "outside", Looks.SECOND)
+                    : Text.of(field.right() - 4, Math.min(grid.face() + strands.furthest() + 5 + 12 * share, cell.bottom() - 1), "outside", Looks.SECOND.end());
+            if (taken.isFree(t.box()) && t.box().right() < (plumb ? grid.face() - strands.furthest() - 1 : cell.right())) {
+                taken.add(t.box());
+                out.add(t);
+                return;
+            }
+        }
+    }
+
+    /** A piece's name and the point of it that the leader meets. */
+    private record Named(String name, PaperPoint at) {}
+
+    private void names() {
+        List<Named> all = new ArrayList<>();
+        for (CutStack.Strand s : stack.strands()) {
+            List<PaperPoint> path = strands.paths(s).stream().max(Comparator.comparingDouble(SectionView::length)).orElseThrow();
+            all.add(new Named(s.piece().id(), anchor(s, path)));
+        }
+        boolean plumb = plan.cut().plumb();
+        all.sort(Comparator.comparingDouble(n -> plumb ? n.at().y() : n.at().x()));
+        all.forEach(plumb ? this::nameLeft : this::nameBelow);
+    }
+
+    private static double length(List<PaperPoint> path) {
+        double sum = 0;
+        for (int i = 0; i + 1 < path.size(); i++) {
+            sum += path.get(i).distance(path.get(i + 1));
+        }
+        return sum;
+    }
+
+    /** The middle of the longest stretch over which nothing else lies, or of the longest at all. */
+    private PaperPoint anchor(CutStack.Strand s, List<PaperPoint> path) {
+        CutStack.Step best = null;
+        for (CutStack.Step step : s.steps()) {
+            boolean topmost = stack.strands().stream().filter(o -> o != s).flatMap(o -> o.steps().stream())
+                    .noneMatch(o -> o.level() > step.level() && o.from() < step.to() && o.to() > step.from());
+            double worth = (step.to() - step.from()) * (topmost ? 10 : 1);
+            double bestWorth = best == null ? 0 : (best.to() - best.from());
+            if (worth > bestWorth) {
+                best = step;
+            }
+        }
+        return best == null ? path.get(path.size() / 2) : grid.at((best.from() + best.to()) / 2, strands.out(best.level()));
+    }
+
+    private void nameLeft(Named n) {
+        String name = TextMetrics.shorten(n.name(), 13, Looks.STRONG);
+        double edge = grid.face() - strands.furthest() - 3;
+        for (double x : new double[] {edge - 6, edge, edge - 3, edge - 9, edge - 12}) {
+            for (int k = 0; k < 9; k++) {
+                double y = n.at().y() + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * NAME_PITCH;
+                Text t = Text.of(x, y + 1.25, name, Looks.STRONG.end());
+                if (place(t, new PaperPoint(x + 0.7, y), n.at())) {
+                    return;
+                }
+            }
+        }
+    }
+
+    private void nameBelow(Named n) {
+        String name = TextMetrics.shorten(n.name(), 16, Looks.STRONG);
+        double edge = grid.face() + strands.furthest() + 5.5;
+        for (double y : new double[] {edge, edge + 4.3, edge + 8.6, edge + 12.9}) {
+            for (int k = 0; k < 9; k++) {
+                double x = n.at().x() + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * 4;
+                Text t = Text.of(x, y, name, Looks.STRONG.middle());
+                if (place(t, new PaperPoint(x, y - 3.2), n.at())) {
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean place(Text t, PaperPoint start, PaperPoint dot) {
+        PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
+        Polyline leader = Polyline.of(Looks.THIN, start, dot);
+        if (!room.holds(t.box()) || !taken.isFree(t.box()) || crosses(start, dot)) {
+            return false;
+        }
+        taken.add(t.box());
+        taken.add(leader);
+        out.add(t);
+        out.add(leader);
+        out.add(Disc.filled(dot, 0.45, Tone.INK));
+        return true;
+    }
+
+    private boolean crosses(PaperPoint start, PaperPoint dot) {
+        double l = start.distance(dot);
+        for (double s = 0.8; s < l - 1; s += 0.7) {
+            if (!taken.isFree(PaperBox.around(start.towards(dot, s / l), 0.05, 0.05))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
