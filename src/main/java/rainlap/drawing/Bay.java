@@ -17,21 +17,27 @@ record Bay(Extents extents, Placing placing, String suffix) {
     private static final int SMALLEST_WHOLE = 50;
     private static final long OVERLAP = 300 * Grid.MM;
 
-    /** The bays from left to right; empty when the wall is too high for any scale. */
-    static List<Bay> of(Extents whole) {
-        Optional<Placing> placing = Placing.of(whole);
-        if (placing.isPresent() && placing.get().view().scale() <= SMALLEST_WHOLE) {
-            return List.of(new Bay(whole, placing.get(), ""));
+    /**
+     * The bays from left to right, as a rule one; empty when the wall is too high for any scale.
+     *
+     * @param beside whether sections are to stand beside the elevation where that does not cost scale
+     */
+    static List<Bay> of(Extents whole, boolean beside) {
+        Optional<Placing> wide = Placing.of(whole, Slots.Layout.WIDE);
+        Optional<Placing> narrow = beside ? Placing.of(whole, Slots.Layout.BESIDE) : Optional.empty();
+        Optional<Placing> best = narrow.filter(n -> n.view().scale() <= wide.orElseThrow().view().scale()).or(() -> wide);
+        if (best.isPresent() && best.get().view().scale() <= SMALLEST_WHOLE) {
+            return List.of(new Bay(whole, best.get(), ""));
         }
         List<Bay> bays = cut(whole, SMALLEST_WHOLE);
         if (!bays.isEmpty()) {
             return bays;
         }
-        return placing.isPresent() ? List.of(new Bay(whole, placing.get(), "")) : cut(whole, 100);
+        return best.isPresent() ? List.of(new Bay(whole, best.get(), "")) : cut(whole, 100);
     }
 
     private static List<Bay> cut(Extents whole, int scale) {
-        long most = Math.round(Slots.WALL.width() * scale * Grid.MM) - 1;
+        long most = Math.round(Slots.Layout.WIDE.wall().width() * scale * Grid.MM) - 1;
         long from = whole.sheets().minX(), total = whole.sheets().width();
         int count = (int) Math.max(1, Math.ceil((total - OVERLAP) / (double) (most - OVERLAP)));
         long width = Math.min(most, (total - OVERLAP) / count + OVERLAP + 1);
@@ -39,7 +45,7 @@ record Bay(Extents extents, Placing placing, String suffix) {
         for (int i = 0; i < count; i++) {
             long left = from + i * (width - OVERLAP);
             Extents part = whole.between(left, left + width);
-            Optional<Placing> placing = Placing.of(part, scale);
+            Optional<Placing> placing = Placing.of(part, Slots.Layout.WIDE, scale);
             if (placing.isEmpty()) {
                 return List.of();
             }

@@ -33,12 +33,13 @@ final class CornerView {
     static final double HEIGHT = 48;
     /** How much of a depth shows across and up. */
     private static final double BACK = 0.43;
-    private static final long ALONG = 130_00;
+    private static final long SIDE = 42_00;
+    private static final long ALONG = 105_00;
     private final Evidence evidence;
     private final OpeningCorner corner;
     private final Severity severity;
     private final PaperPoint origin;
-    private final double scale;
+    private final int scale;
     private final int right;
     private final int up;
     private final List<Mark> out = new ArrayList<>();
@@ -49,8 +50,10 @@ final class CornerView {
         this.severity = severity;
         this.right = corner.jamb() == Side.LEFT ? 1 : -1;
         this.up = corner.level() == Side.SILL ? 1 : -1;
-        this.scale = 5;
-        this.origin = new PaperPoint(field.middle().x() - right * 7, field.middle().y() + up * 7);
+        double high = (SIDE + ALONG + BACK * corner.opening().reveal()) / 100;
+        this.scale = high / 5 <= field.height() ? 5 : 10;
+        double shift = (ALONG + BACK * corner.opening().reveal() - SIDE) / 200 / scale;
+        this.origin = new PaperPoint(field.middle().x() - right * shift, field.middle().y() + up * shift);
     }
 
     /** The corner that a weak point on a reveal concerns: one whose bare parts its place holds. */
@@ -75,10 +78,10 @@ final class CornerView {
     static Group of(WeakPoint p, String letter, Evidence evidence, PaperBox cell) {
         OpeningCorner corner = corner(p, evidence).orElseThrow();
         double beside = 33;
-        PaperBox field = new PaperBox(cell.left() + beside + 4, cell.top() + 8, cell.right() - 3, cell.bottom());
+        PaperBox field = new PaperBox(cell.left() + beside + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
         CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()), field);
         view.out.addAll(SectionCell.head(cell, letter, SectionCell.title(p.finding()) + " of " + TextMetrics.shorten(corner.opening().id(), 14, Looks.STRONG),
-                "1:5, oblique view", List.of(p)));
+                "1:" + view.scale + ", oblique view", List.of(p)));
         view.draw();
         List<String> words = SectionCell.sentence(p.finding(), beside, 8);
         view.out.addAll(SectionCell.text(words, cell.left(), cell.top() + 17.4));
@@ -93,13 +96,13 @@ final class CornerView {
 
     private void draw() {
         long deep = corner.opening().reveal();
-        PaperRegion face = PaperRegion.of(at(-55_00, ALONG, 0), at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0), at(ALONG, -45_00, 0), at(-55_00, -45_00, 0));
+        PaperRegion face = PaperRegion.of(at(-SIDE, ALONG, 0), at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0), at(ALONG, -SIDE, 0), at(-SIDE, -SIDE, 0));
         out.add(Area.filled(face, Looks.MEMBRANE));
         surface(corner.jamb(), deep, corner.onJamb());
         surface(corner.level(), deep, corner.onLevel());
         out.add(new Polyline(List.of(at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0)), Looks.WIDE));
         out.add(Polyline.of(Looks.NARROW, at(0, 0, 0), at(0, 0, deep)));
-        out.add(new Polyline(List.of(at(-55_00, ALONG, 0), at(-55_00, -45_00, 0), at(ALONG, -45_00, 0)), Looks.FLAT));
+        out.add(new Polyline(List.of(at(-SIDE, ALONG, 0), at(-SIDE, -SIDE, 0), at(ALONG, -SIDE, 0)), Looks.FLAT));
         names(deep);
     }
 
@@ -144,12 +147,20 @@ final class CornerView {
         PaperPoint jamb = at(0, ALONG, deep), level = at(ALONG, 0, deep);
         out.add(Text.of(jamb.x() + right * 1.2, jamb.y() + 1.2, "jamb", right > 0 ? Looks.STRONG : Looks.STRONG.end()));
         out.add(Text.of(level.x() - right * 1, level.y() - up * 1.6 + (up > 0 ? 0 : 2.5), corner.level().word(), right > 0 ? Looks.STRONG.end() : Looks.STRONG));
-        Text bare = Text.centred(at(62_00, 62_00, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
-        if (corner.isBare()) {
-            out.add(bare);
-        }
-        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -50_00 : ALONG, 0, 0).x() + (right > 0 ? 0 : 1), at(0, -32_00, 0).y() + 1,
+        Text bare = Text.centred(at(48_00, 60_00, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
+        out.add(bare);
+        PaperBox room = bare.box().grown(0.6);
+        bareMiddle(corner.jamb(), corner.onJamb()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
+                new PaperPoint(right > 0 ? room.left() : room.right(), bare.box().middle().y()), p)));
+        bareMiddle(corner.level(), corner.onLevel()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
+                new PaperPoint(bare.box().middle().x(), up > 0 ? room.bottom() : room.top()), p)));
+        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -SIDE : ALONG, 0, 0).x() + 1.2, at(0, -SIDE / 2, 0).y() + 1.25,
                 TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)));
+    }
+
+    private Optional<PaperPoint> bareMiddle(Side side, List<Region> bare) {
+        boolean fromStart = side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
+        return bare.stream().findFirst().map(r -> WeakPlaces.inside(flat(side, r, fromStart)));
     }
 
     /** The outermost membrane on the wall beside the corner. */

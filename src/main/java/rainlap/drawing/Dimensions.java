@@ -100,9 +100,9 @@ final class Dimensions {
             if (last != null) {
                 double middle = (placing.view().x(last) + placing.view().x(x)) / 2;
                 Text above = Text.of(middle, y - 0.9, Place.mm(x - last), Looks.PLAIN.middle());
-                Text below = Text.of(middle, y + 3.4, Place.mm(x - last), Looks.PLAIN.middle());
-                boolean wide = above.width() + 2.4 <= placing.view().length(x - last);
-                all.add(wide ? new Text[] {above} : new Text[] {below, above});
+                Text below = Text.of(middle, y + 4.7, Place.mm(x - last), Looks.PLAIN.middle());
+                boolean wide = above.width() + 1 <= placing.view().length(x - last);
+                all.add(new Text[] {wide ? above : below});
             }
             last = x;
         }

@@ -32,6 +32,7 @@ final class ElevationView {
     private final List<WeakPlaces.Drawn> places;
     private final Labels labels;
     private final List<String> unnamed = new ArrayList<>();
+    private final SectionPlanes planes;
 
     /** Places the marks of some weak points round a bay of the wall. */
     ElevationView(Evidence evidence, Bay bay, List<WeakPoint> shown) {
@@ -41,7 +42,13 @@ final class ElevationView {
         this.drawn = view.box(bay.extents().sheets());
         this.visibility = new Visibility(evidence.stack());
         this.places = new WeakPlaces(view, drawn).draw(shown, taken);
-        this.labels = Labels.place(places, drawn, edges(), taken);
+        this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), edges(), taken);
+        this.planes = new SectionPlanes(view, taken, shown());
+    }
+
+    /** Whether planes of sections stand on it; known once {@link #marks} has been asked. */
+    boolean hasPlanes() {
+        return !planes.isEmpty();
     }
 
     /** Numbers of the weak points whose marks found no room. */
@@ -55,19 +62,17 @@ final class ElevationView {
     }
 
     /** The elevation; the sections of its worst weak points go into a slot and put their planes on it. */
-    Group marks(SectionsSlot sections) {
+    Group marks(Sections sections) {
         List<Mark> out = new ArrayList<>(clipped(layers()));
-        SectionPlanes planes = new SectionPlanes(view, taken, bay.isWhole() ? Slots.ELEVATION : drawn);
         bay.extents().ground().ifPresent(g -> out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g))));
         out.add(new Levels(view, taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage(), view.scale()));
-        sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, view);
-        PaperBox shown = bay.isWhole() ? Slots.ELEVATION : drawn;
-        Room room = new Room(taken, noText(false), shown);
+        sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
+        Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room);
         out.add(names.marks());
-        Room notes = new Room(taken, noText(true), shown);
+        Room notes = new Room(taken, noText(true), shown());
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
@@ -75,6 +80,11 @@ final class ElevationView {
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
         return Group.of("elevation", out);
+    }
+
+    /** Where names may stand. */
+    private PaperBox shown() {
+        return bay.isWhole() ? bay.placing().layout().elevation() : drawn;
     }
 
     private List<Mark> layers() {

@@ -26,6 +26,10 @@ final class Labels {
     /** With more labels than this, marks stand alone and the words are in the table. */
     static final int WITH_WORDS = 12;
     private static final double GAP = 2;
+    /** Least width of a strip at the side, with words and for marks alone; most that words may take. */
+    private static final double LEAST_WITH_WORDS = 17;
+    private static final double LEAST = 8.5;
+    private static final double MOST_BESIDE = 24;
 
     private final List<Mark> leaders = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
@@ -38,14 +42,16 @@ final class Labels {
 
     /**
      * @param drawing box of the wall with its folds, on paper
+     * @param elevation box that the labels stay in
      * @param edges lines along which no leader should run
      */
-    static Labels place(List<WeakPlaces.Drawn> places, PaperBox drawing, List<PaperSegment> edges, Occupied taken) {
-        BoundaryLabels.Room room = room(drawing, edges);
+    static Labels place(List<WeakPlaces.Drawn> places, PaperBox drawing, PaperBox elevation, List<PaperSegment> edges, Occupied taken) {
         boolean words = places.size() <= WITH_WORDS;
+        BoundaryLabels.Room room = room(drawing, elevation, edges, words ? LEAST_WITH_WORDS : LEAST);
         List<LabelText> texts = texts(places, words, room);
         BoundaryLabels.Result result = BoundaryLabels.place(sites(places, texts, drawing), room);
         if (words && !result.unplaced().isEmpty()) {
+            room = room(drawing, elevation, edges, LEAST);
             texts = texts(places, false, room);
             result = BoundaryLabels.place(sites(places, texts, drawing), room);
         }
@@ -57,15 +63,20 @@ final class Labels {
         return labels;
     }
 
-    private static BoundaryLabels.Room room(PaperBox d, List<PaperSegment> edges) {
+    /** Strips on top, and at the sides where they are wide enough for the labels. */
+    private static BoundaryLabels.Room room(PaperBox d, PaperBox elevation, List<PaperSegment> edges, double least) {
         double foot = Math.max(d.bottom(), d.top() + 20);
-        return new BoundaryLabels.Room(d, Optional.of(new PaperBox(Slots.LABELS_LEFT, 12, Slots.LABELS_RIGHT, d.top() - GAP)),
-                Optional.of(new PaperBox(Slots.LABELS_LEFT, d.top() - GAP, d.left() - GAP, foot)),
-                Optional.of(new PaperBox(d.right() + GAP, d.top() - GAP, Slots.LABELS_RIGHT, foot)), edges);
+        PaperBox top = new PaperBox(Slots.LABELS_LEFT, elevation.top() + 2, elevation.right(), d.top() - GAP);
+        Optional<PaperBox> left = d.left() - GAP - Slots.LABELS_LEFT < least ? Optional.empty()
+                : Optional.of(new PaperBox(Slots.LABELS_LEFT, d.top() - GAP, d.left() - GAP, foot));
+        Optional<PaperBox> right = elevation.right() - d.right() - GAP < least ? Optional.empty()
+                : Optional.of(new PaperBox(d.right() + GAP, d.top() - GAP, elevation.right(), foot));
+        return new BoundaryLabels.Room(d, Optional.of(top), left, right, edges);
     }
 
     private static List<LabelText> texts(List<WeakPlaces.Drawn> places, boolean words, BoundaryLabels.Room room) {
-        double beside = Math.min(24, Math.min(room.left().orElseThrow().width(), room.right().orElseThrow().width()));
+        double beside = Math.min(MOST_BESIDE, Math.min(room.left().map(PaperBox::width).orElse(MOST_BESIDE),
+                room.right().map(PaperBox::width).orElse(MOST_BESIDE)));
         return places.stream().map(p -> words ? LabelText.of(p.point().finding(), beside) : LabelText.NONE).toList();
     }
 

@@ -19,6 +19,8 @@ final class LapFigures {
     private static final double IN_BAND = 5;
     private static final double BESIDE = 2.4;
     private static final double SHORTEST_MM = 300;
+    /** Wider, one sheet lies over the other altogether and its figure says nothing. */
+    private static final long WIDEST = 600_00;
     private final View view;
     private final Room room;
 
@@ -30,7 +32,7 @@ final class LapFigures {
     Group marks(Evidence evidence) {
         List<Mark> out = new ArrayList<>();
         for (Joint j : evidence.joints().all()) {
-            if (j.surface().isWall() && j.kind().isLap() && Visibility.isMembrane(j.outer()) && j.lengthMm() >= SHORTEST_MM) {
+            if (j.surface().isWall() && j.kind().isLap() && Visibility.isMembrane(j.outer()) && j.lengthMm() >= SHORTEST_MM && j.lap() <= WIDEST) {
                 place(j, view.length(j.lap())).ifPresent(out::addAll);
             }
         }

@@ -43,7 +43,7 @@ final class Levels {
         List<Long> seen = new ArrayList<>();
         for (Level l : wanted(evidence)) {
             PaperBox box = new PaperBox(Slots.LEVELS_LEFT, view.y(l.y()) - 3.6, Slots.LEVELS_RIGHT, view.y(l.y()) + 0.2);
-            if (!seen.contains(l.y()) && Slots.ELEVATION.holds(box) && taken.isFree(box)) {
+            if (!seen.contains(l.y()) && Slots.Layout.WIDE.elevation().holds(box) && taken.isFree(box)) {
                 seen.add(l.y());
                 taken.add(box);
                 out.addAll(one(l));

@@ -74,7 +74,7 @@ final class Names {
         List<Text> lines = new ArrayList<>();
         PaperPoint m = b.middle();
         String id = TextMetrics.shorten(o.id(), Math.max(8, b.width() - 2), Looks.NAME);
-        String named = id + " " + o.kind().word();
+        String named = o.kind() == Opening.Kind.OTHER ? id : id + " " + o.kind().word();
         boolean wide = TextMetrics.width(named, Looks.NAME) <= b.width();
         lines.add(Text.of(m.x(), m.y() - 1.2, wide ? named : id, Looks.NAME));
         String reveal = size + ", reveal " + Place.mm(o.reveal());

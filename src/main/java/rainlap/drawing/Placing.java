@@ -6,11 +6,12 @@ import java.util.Optional;
 /**
  * Where the wall stands in its slot, and what hangs beneath it.
  *
+ * @param layout of the sheet
  * @param view from the wall to paper
  * @param chain height of the line of the dimension chain
  * @param overall height of the line of the overall dimension
  */
-record Placing(View view, double chain, double overall) {
+record Placing(Slots.Layout layout, View view, double chain, double overall) {
     /** The scales of ISO 5455 in use (read in secondary text). */
     static final List<Integer> SCALES = List.of(5, 10, 20, 50, 100);
     private static final double FIRST = 7.4;
@@ -19,32 +20,32 @@ record Placing(View view, double chain, double overall) {
     private static final double GROUND = 2.4;
 
     /** At the largest scale at which everything fits; empty when none does. */
-    static Optional<Placing> of(Extents extents) {
-        return SCALES.stream().flatMap(s -> of(extents, s).stream()).findFirst();
+    static Optional<Placing> of(Extents extents, Slots.Layout layout) {
+        return SCALES.stream().flatMap(s -> of(extents, layout, s).stream()).findFirst();
     }
 
-    static Optional<Placing> of(Extents extents, int scale) {
+    static Optional<Placing> of(Extents extents, Slots.Layout layout, int scale) {
         View at = new View(scale, 0, 0);
         double width = at.length(extents.sheets().width());
-        Placing hung = hang(extents, at);
+        Placing hung = hang(extents, layout, at);
         double top = at.y(extents.sheets().maxY()), height = hung.bottom(extents) - top;
-        if (width > Slots.WALL.width() || height > Slots.WALL.height()) {
+        if (width > layout.wall().width() || height > layout.wall().height()) {
             return Optional.empty();
         }
-        double dx = Slots.WALL.middle().x() - (at.x(extents.sheets().minX()) + width / 2);
-        double dy = Slots.WALL.top() + Math.min(14, (Slots.WALL.height() - height) / 2) - top;
-        return Optional.of(hang(extents, new View(scale, dx, dy)));
+        double dx = layout.wall().middle().x() - (at.x(extents.sheets().minX()) + width / 2);
+        double dy = layout.wall().top() + (layout.wall().height() - height) * 0.4 - top;
+        return Optional.of(hang(extents, layout, new View(scale, dx, dy)));
     }
 
     /** Dimensions hang between wall and ground where there is room, else beneath the ground. */
-    private static Placing hang(Extents extents, View view) {
+    private static Placing hang(Extents extents, Slots.Layout layout, View view) {
         double foot = view.y(extents.sheets().minY());
         if (extents.ground().isPresent()) {
             double ground = view.y(extents.ground().getAsLong());
             boolean between = ground - foot >= FIRST + NEXT + AFTER + 1;
             foot = between ? foot : Math.max(foot, ground + GROUND);
         }
-        return new Placing(view, foot + FIRST, foot + FIRST + NEXT);
+        return new Placing(layout, view, foot + FIRST, foot + FIRST + NEXT);
     }
 
     private double bottom(Extents extents) {

@@ -19,14 +19,18 @@ final class SectionCell {
     private SectionCell() {}
 
     static List<Mark> head(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points) {
+        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2;
+        int shown = Math.min(MOST_MARKS, points.size());
+        while (shown > 1 && TextMetrics.wrap(name, cell.right() - 7 * shown - x - 0.5, Looks.STRONG).size() > 2) {
+            shown--;
+        }
         List<Mark> out = new ArrayList<>();
         double right = cell.right();
-        for (int i = Math.min(MOST_MARKS, points.size()) - 1; i >= 0; i--) {
+        for (int i = shown - 1; i >= 0; i--) {
             right -= 7;
             out.addAll(Severity.of(points.get(i).finding().defences()).smallMark(new PaperPoint(right + 3.5, cell.top() + 4.4), points.get(i).number()));
         }
         out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
-        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2;
         List<String> lines = TextMetrics.wrap(name, right - x - 0.5, Looks.STRONG);
         if (lines.size() == 1) {
             out.add(Text.of(x, cell.top() + 6.6, name, Looks.STRONG));

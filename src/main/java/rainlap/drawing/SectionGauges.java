@@ -81,8 +81,9 @@ final class SectionGauges {
             out.add(upright ? Polyline.of(Looks.THIN, p.plus(-1.4, 0), p.plus(2.9, 0)) : Polyline.of(Looks.THIN, p.plus(0, 1.4), p.plus(0, -2.9)));
         }
         TextStyle style = upright ? Looks.PLAIN.middle().rotated(-90) : Looks.PLAIN.middle();
-        double x = (a.x() + b.x()) / 2, y = (a.y() + b.y()) / 2;
-        Text t = upright ? Text.of(x - 0.9, y, words, style) : Text.of(x, y - 0.9, words, style);
+        double width = rainlap.paper.TextMetrics.width(words, style), past = width + 1.6 > l ? l / 2 + width / 2 + 2 : 0;
+        PaperPoint m = a.towards(b, 0.5).plus((b.x() - a.x()) / l * past, (b.y() - a.y()) / l * past);
+        Text t = upright ? Text.of(m.x() - 0.9, m.y(), words, style) : Text.of(m.x(), m.y() - 0.9, words, style);
         taken.add(PaperBox.of(List.of(a, b)).grown(0.8));
         taken.add(t.box());
         out.add(t);

@@ -16,6 +16,11 @@ record SectionPlan(String letter, List<WeakPoint> points, Cut cut, int scale, Op
         points = List.copyOf(points);
     }
 
+    /** The same section for these weak points. */
+    SectionPlan of(List<WeakPoint> others) {
+        return new SectionPlan(letter, others, cut, scale, gauge);
+    }
+
     WeakPoint first() {
         return points.get(0);
     }

@@ -14,7 +14,6 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextStyle;
 import rainlap.paper.Tone;
-import rainlap.rule.Evidence;
 
 /** Planes of sections on the elevation: heavy ends, arrows in the viewing direction, letters; a circle round a corner shown apart. */
 final class SectionPlanes {
@@ -33,15 +32,15 @@ final class SectionPlanes {
         this.drawing = drawing;
     }
 
-    /** Chooses where along its weak stretch a section cuts, so that its plane stands clear, and draws the plane; without room, no plane. */
-    SectionPlan place(WeakPoint p, SectionPlanner planner, String letter) {
+    /** Chooses where along its weak stretch a section cuts, so that its plane stands clear, and draws the plane; empty without room. */
+    Optional<SectionPlan> place(WeakPoint p, SectionPlanner planner, String letter) {
         for (double share : SHARES) {
             Optional<SectionPlan> plan = planner.plan(p, share);
             if (plan.isPresent() && draw(plan.get(), letter)) {
-                return with(plan.get(), letter);
+                return Optional.of(with(plan.get(), letter));
             }
         }
-        return with(planner.plan(p, 0.5).orElseThrow(), letter);
+        return Optional.empty();
     }
 
     private static SectionPlan with(SectionPlan p, String letter) {
@@ -56,7 +55,7 @@ final class SectionPlanes {
         Text first = letter(a, cut.plumb(), true, letter), second = letter(b, cut.plumb(), false, letter);
         PaperBox ends = PaperBox.of(List.of(a, b)).grown(0.2);
         List<PaperBox> boxes = List.of(first.box(), second.box(), arm(a, cut.plumb()), arm(b, cut.plumb()));
-        if (!Slots.ELEVATION.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x))) {
+        if (!drawing.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x))) {
             return false;
         }
         boxes.forEach(taken::add);
@@ -107,9 +106,5 @@ final class SectionPlanes {
 
     Group group() {
         return Group.of("section-planes", out);
-    }
-
-    static boolean isCorner(WeakPoint p, Evidence evidence) {
-        return CornerView.corner(p, evidence).isPresent();
     }
 }

@@ -3,6 +3,7 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
@@ -19,7 +20,11 @@ final class SectionPlanner {
     /** Length of a plumb and of a level cut at 1:5. */
     private static final long PLUMB = 215 * Grid.MM;
     private static final long LEVEL = 260 * Grid.MM;
-    private static final long MARGIN = 35 * Grid.MM;
+    private static final long MARGIN = 32 * Grid.MM;
+    /** Rules whose length runs along the wall, where a cut square to it shows nothing. */
+    private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order");
+    /** A longer lap is no lap to dimension: one sheet lies over the other altogether. */
+    private static final long LONGEST = 300 * Grid.MM;
     private final Evidence evidence;
 
     SectionPlanner(Evidence evidence) {
@@ -29,7 +34,7 @@ final class SectionPlanner {
     /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
     Optional<SectionPlan> plan(WeakPoint p, double share) {
         Place where = p.finding().where();
-        if (!where.isLine() && !where.surface().isWall()) {
+        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule())) {
             return Optional.empty();
         }
         boolean plumb = isPlumb(where);
@@ -87,7 +92,7 @@ final class SectionPlanner {
         if (joint.isPresent()) {
             return joint.get().kind().isLap() ? lap(joint.get(), at, plumb, asked) : Optional.empty();
         }
-        return isAtTurn(at, plumb) && f.measured().isPresent()
+        return isAtTurn(at, plumb) && f.measured().orElse(0) > 0
                 ? Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), 0, Math.round(f.measured().getAsDouble() * 100), asked))
                 : Optional.empty();
     }
@@ -100,7 +105,7 @@ final class SectionPlanner {
             if (Math.abs(e.t(at.x(), at.y())) < 2 && s >= -1 && s <= e.length() + 1) {
                 double lap = r.lap().leastWithin(Math.max(0, s), Math.min(e.length(), Math.max(0, s)));
                 double inwards = plumb ? e.ux() : -e.uy();
-                if (Double.isFinite(lap) && Math.abs(inwards) > 0.5) {
+                if (lap <= LONGEST && Math.abs(inwards) > 0.5) {
                     return Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), inwards > 0 ? 1 : -1, Math.round(lap), asked > lap ? asked : 0));
                 }
             }

@@ -31,6 +31,7 @@ final class SectionView {
     private final SectionGrid grid;
     private final SectionStrands strands;
     private final Occupied taken = new Occupied();
+    private final Occupied drawn = new Occupied();
     private final List<Mark> out = new ArrayList<>();
 
     private SectionView(SectionPlan plan, Evidence evidence, PaperBox cell) {
@@ -83,6 +84,7 @@ final class SectionView {
                 "1:" + plan.scale() + ", thickness × " + 50 / plan.scale() + wrap, plan.points()));
         out.addAll(strands.frame());
         out.addAll(strands.marks());
+        stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
         new SectionGauges(plan, stack, grid, strands.furthest(), taken).marks(out);
         names();
         outside();
@@ -98,7 +100,7 @@ final class SectionView {
         for (double share : new double[] {0.5, 0.7, 0.3, 0.85, 0.15, 0.95, 0.05}) {
             Text t = plumb ? Text.of(cell.left(), field.top() + share * field.height(), "outside", Looks.SECOND)
                     : Text.of(field.right() - 4, Math.min(grid.face() + strands.furthest() + 5 + 12 * share, cell.bottom() - 1), "outside", Looks.SECOND.end());
-            if (taken.isFree(t.box()) && t.box().right() < (plumb ? grid.face() - strands.furthest() - 1 : cell.right())) {
+            if (taken.isFree(t.box()) && drawn.isFree(t.box()) && t.box().right() < (plumb ? grid.face() - strands.furthest() - 1 : cell.right())) {
                 taken.add(t.box());
                 out.add(t);
                 return;
@@ -107,13 +109,17 @@ final class SectionView {
     }
 
     /** A piece's name and the point of it that the leader meets. */
-    private record Named(String name, PaperPoint at) {}
+    private record Named(String name, List<PaperPoint> anchors) {
+        PaperPoint at() {
+            return anchors.get(0);
+        }
+    }
 
     private void names() {
         List<Named> all = new ArrayList<>();
         for (CutStack.Strand s : stack.strands()) {
             List<PaperPoint> path = strands.paths(s).stream().max(Comparator.comparingDouble(SectionView::length)).orElseThrow();
-            all.add(new Named(s.piece().id(), anchor(s, path)));
+            all.add(new Named(s.piece().id(), anchors(s, path)));
         }
         boolean plumb = plan.cut().plumb();
         all.sort(Comparator.comparingDouble(n -> plumb ? n.at().y() : n.at().x()));
@@ -128,8 +134,8 @@ final class SectionView {
         return sum;
     }
 
-    /** The middle of the longest stretch over which nothing else lies, or of the longest at all. */
-    private PaperPoint anchor(CutStack.Strand s, List<PaperPoint> path) {
+    /** Places on the longest stretch over which nothing else lies, or on the longest at all. */
+    private List<PaperPoint> anchors(CutStack.Strand s, List<PaperPoint> path) {
         CutStack.Step best = null;
         for (CutStack.Step step : s.steps()) {
             boolean topmost = stack.strands().stream().filter(o -> o != s).flatMap(o -> o.steps().stream())
@@ -140,32 +146,48 @@ final class SectionView {
                 best = step;
             }
         }
-        return best == null ? path.get(path.size() / 2) : grid.at((best.from() + best.to()) / 2, strands.out(best.level()));
+        List<PaperPoint> out = new ArrayList<>();
+        if (best == null) {
+            for (int i = 0; i + 1 < path.size(); i++) {
+                out.add(path.get(i).towards(path.get(i + 1), 0.5));
+            }
+            return out;
+        }
+        for (double share : new double[] {0.5, 0.15, 0.85, 0.3, 0.7}) {
+            out.add(grid.at(best.from() + share * (best.to() - best.from()), strands.out(best.level())));
+        }
+        return out;
     }
 
     private void nameLeft(Named n) {
         String name = TextMetrics.shorten(n.name(), 13, Looks.STRONG);
         double edge = grid.face() - strands.furthest() - 3;
-        for (double x : new double[] {edge - 6, edge, edge - 3, edge - 9, edge - 12}) {
-            for (int k = 0; k < 9; k++) {
-                double y = n.at().y() + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * NAME_PITCH;
-                Text t = Text.of(x, y + 1.25, name, Looks.STRONG.end());
-                if (place(t, new PaperPoint(x + 0.7, y), n.at())) {
-                    return;
+        for (PaperPoint dot : n.anchors()) {
+            for (double x : new double[] {edge - 6, edge, edge - 3, edge - 9, edge - 12}) {
+                for (int k = 0; k < 9; k++) {
+                    double y = dot.y() + shift(k) * NAME_PITCH;
+                    if (place(Text.of(x, y + 1.25, name, Looks.STRONG.end()), new PaperPoint(x + 0.7, y), dot)) {
+                        return;
+                    }
                 }
             }
         }
     }
 
+    private static double shift(int k) {
+        return (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2);
+    }
+
     private void nameBelow(Named n) {
         String name = TextMetrics.shorten(n.name(), 16, Looks.STRONG);
         double edge = grid.face() + strands.furthest() + 5.5;
-        for (double y : new double[] {edge, edge + 4.3, edge + 8.6, edge + 12.9}) {
-            for (int k = 0; k < 9; k++) {
-                double x = n.at().x() + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * 4;
-                Text t = Text.of(x, y, name, Looks.STRONG.middle());
-                if (place(t, new PaperPoint(x, y - 3.2), n.at())) {
-                    return;
+        for (PaperPoint dot : n.anchors()) {
+            for (double y : new double[] {edge, edge + 4.3, edge + 8.6, edge + 12.9}) {
+                for (int k = 0; k < 9; k++) {
+                    double x = dot.x() + shift(k) * 4;
+                    if (place(Text.of(x, y, name, Looks.STRONG.middle()), new PaperPoint(x, y - 3.2), dot)) {
+                        return;
+                    }
                 }
             }
         }
@@ -174,7 +196,7 @@ final class SectionView {
     private boolean place(Text t, PaperPoint start, PaperPoint dot) {
         PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
         Polyline leader = Polyline.of(Looks.THIN, start, dot);
-        if (!room.holds(t.box()) || !taken.isFree(t.box()) || crosses(start, dot)) {
+        if (!room.holds(t.box()) || !taken.isFree(t.box()) || !drawn.isFree(t.box()) || crosses(start, dot)) {
             return false;
         }
         taken.add(t.box());

@@ -8,25 +8,25 @@ import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Frame;
 import rainlap.paper.Mark;
-import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetSize;
 
 /** The marked-up elevation of a check, on as many A3 sheets as its findings need. */
 public final class Sheets {
-    /** On a sheet of its own the table takes the whole width. */
-    private static final PaperBox FULL_TABLE = new PaperBox(24, 12, 406, 249);
     private final CheckResult result;
     private final TitleBlock title;
     private final List<Page> pages = new ArrayList<>();
     private final List<String> unnamed = new ArrayList<>();
 
-    /** A sheet in the making. */
-    private record Page(String scale, List<Mark> marks) {}
+    private final Sections sections;
+
+    /** A sheet in the making; with an elevation or sections it has a slot for the table. */
+    private record Page(String scale, List<Mark> marks, boolean hasTable) {}
 
     private Sheets(CheckResult result, TitleBlock title) {
         this.result = result;
         this.title = title;
+        this.sections = new Sections(result.evidence());
     }
 
     /**
@@ -36,12 +36,13 @@ public final class Sheets {
      * @throws TooLarge when the wall does not fit an A3 sheet at 1:100
      */
     public static List<Sheet> of(CheckResult result, TitleBlock title) {
-        List<Bay> bays = Bay.of(Extents.of(result));
+        List<Bay> bays = Bay.of(Extents.of(result), !result.weakPoints().isEmpty());
         if (bays.isEmpty()) {
             throw new TooLarge(Extents.of(result));
         }
         Sheets sheets = new Sheets(result, title);
         sheets.elevations(bays);
+        sheets.sections.further().ifPresent(g -> sheets.pages.add(new Page("1:5", new ArrayList<>(List.of(g)), true)));
         sheets.tables();
         return sheets.finished();
     }
@@ -67,16 +68,15 @@ public final class Sheets {
             shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
             view = new ElevationView(result.evidence(), bay, shown);
         }
-        SectionsSlot sections = new SectionsSlot(result.evidence(), Slots.SECTIONS);
-        List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.group()));
+        List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.takeBeside()));
         if (pages.isEmpty()) {
             unnamed.addAll(view.unnamed());
         }
         Notes notes = Notes.of(result.evidence());
-        marks.add(Legend.of(result.evidence(), shown, !sections.isEmpty(), notes.top()));
+        marks.add(Legend.of(result.evidence(), shown, view.hasPlanes(), notes.top()));
         marks.add(notes.marks());
         marks.add(Notes.keyPlan());
-        pages.add(new Page("1:" + bay.placing().view().scale() + (sections.isEmpty() ? "" : " (1:5)"), marks));
+        pages.add(new Page("1:" + bay.placing().view().scale() + (sections.isBeside() ? " (1:5)" : ""), marks, true));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -86,13 +86,13 @@ public final class Sheets {
         FindingsTable table = new FindingsTable(result, unnamed);
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
-            if (!table.isDone()) {
+            if (!table.isDone() && page.hasTable()) {
                 page.marks().add(table.part(Slots.TABLE, first));
                 first = false;
             }
         }
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(FULL_TABLE, false)))));
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(Slots.FULL, false))), false));
         }
     }
 

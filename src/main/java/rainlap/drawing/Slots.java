@@ -4,20 +4,42 @@ import rainlap.paper.PaperBox;
 
 /** Where things stand on the A3 sheet, printed mm from its upper left corner. */
 final class Slots {
-    static final PaperBox ELEVATION = new PaperBox(20.5, 10.5, 308, 189);
     static final PaperBox SECTIONS = new PaperBox(314, 13, 407, 188);
     static final PaperBox TABLE = new PaperBox(22, 191, 226, 282.6);
-    static final PaperBox LEGEND = new PaperBox(230, 191, 408, 239);
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
-    /** The wall with its folds, between levels and labels. */
-    static final PaperBox WALL = new PaperBox(64, 28, 286, 181.4);
-    /** Labels on the left stand right of the levels. */
-    static final double LABELS_LEFT = 46.5;
-    static final double LABELS_RIGHT = 308;
-    static final double LABELS_TOP = 16.5;
+    /** On a sheet of its own the table takes the whole width, and sections stand in four columns. */
+    static final PaperBox FULL = new PaperBox(26, 14, 404, 249);
     static final double LEVELS_LEFT = 22;
     static final double LEVELS_RIGHT = 44.5;
+    /** Labels on the left stand right of the levels. */
+    static final double LABELS_LEFT = 46.5;
     static final double VIEW_TITLE = 188.2;
 
     private Slots() {}
+
+    /** How the elevation shares the upper part of the sheet. */
+    enum Layout {
+        /** Sections beside it. */
+        BESIDE(new PaperBox(20.5, 10.5, 308, 189), new PaperBox(68, 28, 283, 181.4)),
+        /** The whole width, for long walls and for walls without weak points; sections go to the next sheet. */
+        WIDE(new PaperBox(20.5, 10.5, 409.5, 189), new PaperBox(49.5, 28, 403, 181.4));
+
+        private final PaperBox elevation;
+        private final PaperBox wall;
+
+        Layout(PaperBox elevation, PaperBox wall) {
+            this.elevation = elevation;
+            this.wall = wall;
+        }
+
+        /** All that belongs to the elevation stays in here. */
+        PaperBox elevation() {
+            return elevation;
+        }
+
+        /** The wall with its folds, its ground and its dimensions. */
+        PaperBox wall() {
+            return wall;
+        }
+    }
 }

@@ -1,0 +1,59 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.Polyline;
+
+/** A column of sections, filled from the top: two plumb ones share a row, others take the whole width. */
+final class SectionColumn {
+    private static final double GAP = 3;
+    private final PaperBox slot;
+    private final List<Mark> marks = new ArrayList<>();
+    private double top;
+    private Optional<PaperBox> half = Optional.empty();
+
+    SectionColumn(PaperBox slot) {
+        this.slot = slot;
+        this.top = slot.top();
+    }
+
+    /** Whether there is room for one more. */
+    boolean fits(boolean halfWidth, double height) {
+        return halfWidth && half.isPresent() || top + height <= slot.bottom() + 0.01;
+    }
+
+    /** Takes the room that {@link #fits} found. */
+    PaperBox take(boolean halfWidth, double height) {
+        if (halfWidth && half.isPresent()) {
+            PaperBox free = half.get();
+            half = Optional.empty();
+            return free;
+        }
+        if (top > slot.top()) {
+            marks.add(Polyline.line(slot.left(), top - 0.6, slot.right(), top - 0.6, Looks.RULE));
+        }
+        PaperBox row = new PaperBox(slot.left(), top, slot.right(), top + height);
+        top += height + 1;
+        if (!halfWidth) {
+            return row;
+        }
+        double width = (slot.width() - GAP) / 2;
+        half = Optional.of(new PaperBox(row.right() - width, row.top(), row.right(), row.bottom()));
+        return new PaperBox(row.left(), row.top(), row.left() + width, row.bottom());
+    }
+
+    void add(Mark mark) {
+        marks.add(mark);
+    }
+
+    List<Mark> marks() {
+        return marks;
+    }
+
+    boolean isEmpty() {
+        return marks.isEmpty();
+    }
+}

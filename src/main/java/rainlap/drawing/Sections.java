@@ -1,0 +1,151 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.WeakPoint;
+import rainlap.geom.Point;
+import rainlap.joint.OpeningCorner;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.Text;
+import rainlap.rule.Evidence;
+
+/**
+ * Chooses the weak points to be cut, worst first: as many as fit beside the elevation, further ones on a sheet of their own. A section whose
+ * plane finds no room on the elevation is left out; the table has the weak point all the same.
+ */
+final class Sections {
+    private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+    private static final int MOST_BESIDE = 4;
+    private static final double HEADING = 10;
+    /** Beneath the further sections the table goes on. */
+    private static final double FOOT = 188;
+    private static final int COLUMNS = 4;
+    private static final double COLUMN_GAP = 4;
+    /** Two cuts nearer than this and in one direction show the same. */
+    private static final long SAME = 60_00;
+    private final Evidence evidence;
+    private final SectionPlanner planner;
+    private final List<SectionColumn> further = new ArrayList<>();
+    private final List<Done> done = new ArrayList<>();
+    private final List<OpeningCorner> corners = new ArrayList<>();
+    private Optional<SectionColumn> beside = Optional.empty();
+
+    /** A section drawn, and the rule it was drawn for. */
+    private record Done(String rule, Cut cut) {}
+
+    private int count;
+    private int countBeside;
+
+    Sections(Evidence evidence) {
+        this.evidence = evidence;
+        this.planner = new SectionPlanner(evidence);
+        PaperBox full = Slots.FULL;
+        double width = (full.width() - (COLUMNS - 1) * COLUMN_GAP) / COLUMNS;
+        for (int i = 0; i < COLUMNS; i++) {
+            double left = full.left() + i * (width + COLUMN_GAP);
+            further.add(new SectionColumn(new PaperBox(left, full.top() + HEADING, left + width, FOOT)));
+        }
+    }
+
+    /** Draws sections of an elevation's weak points, and each one's plane on it. */
+    void fill(List<WeakPoint> points, SectionPlanes planes, Placing placing) {
+        beside = placing.layout() == Slots.Layout.BESIDE ? Optional.of(new SectionColumn(Slots.SECTIONS)) : Optional.empty();
+        countBeside = 0;
+        for (WeakPoint p : points) {
+            Optional<OpeningCorner> corner = CornerView.corner(p, evidence);
+            if (count == LETTERS.length()) {
+                return;
+            }
+            if (corner.isPresent()) {
+                corner(p, corner.get(), planes, placing.view());
+            } else {
+                planner.plan(p, 0.5).filter(plan -> done.stream().noneMatch(d -> isSame(d, p, plan.cut())))
+                        .ifPresent(plan -> section(p, plan.cut().plumb(), planes, points));
+            }
+        }
+    }
+
+    /** The same rule along the same line, or another at the same place, would show the same once more. */
+    private static boolean isSame(Done d, WeakPoint p, Cut b) {
+        Cut a = d.cut();
+        boolean sameLine = a.plumb() == b.plumb() && Math.abs(a.centre() - b.centre()) < SAME;
+        return sameLine && (d.rule().equals(p.finding().rule()) || Math.abs(a.across() - b.across()) < SAME);
+    }
+
+    private Optional<SectionColumn> column(boolean halfWidth, double height) {
+        if (countBeside < MOST_BESIDE && beside.isPresent() && beside.get().fits(halfWidth, height)) {
+            countBeside++;
+            return beside;
+        }
+        return further.stream().filter(c -> c.fits(halfWidth, height)).findFirst();
+    }
+
+    private void corner(WeakPoint p, OpeningCorner corner, SectionPlanes planes, View view) {
+        if (corners.contains(corner)) {
+            return;
+        }
+        column(false, CornerView.HEIGHT).ifPresent(column -> {
+            String letter = next();
+            corners.add(corner);
+            PaperBox square = view.box(CornerView.square(corner));
+            planes.circle(square.middle(), Math.max(square.width(), square.height()) * 0.8 + 3, letter);
+            column.add(CornerView.of(p, letter, evidence, column.take(false, CornerView.HEIGHT)));
+        });
+    }
+
+    private void section(WeakPoint p, boolean plumb, SectionPlanes planes, List<WeakPoint> all) {
+        double height = plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
+        int before = countBeside;
+        Optional<SectionColumn> column = column(plumb, height);
+        Optional<SectionPlan> plan = column.isPresent() ? planes.place(p, planner, LETTERS.substring(count, count + 1)) : Optional.empty();
+        if (plan.isEmpty()) {
+            countBeside = before;
+            return;
+        }
+        next();
+        done.add(new Done(p.finding().rule(), plan.get().cut()));
+        column.get().add(SectionView.of(plan.get().of(shown(p, plan.get().cut(), all)), evidence, column.get().take(plumb, height)));
+    }
+
+    /** The weak point itself and others whose stretch the same plane crosses at the same place. */
+    private static List<WeakPoint> shown(WeakPoint p, Cut cut, List<WeakPoint> all) {
+        List<WeakPoint> out = new ArrayList<>(List.of(p));
+        all.stream().filter(o -> o != p && o.finding().where().surface().isWall() && o.finding().where().isLine())
+                .filter(o -> o.finding().where().box().grow(1).contains(cut.at()) && isAcross(o, cut.plumb())).forEach(out::add);
+        return out;
+    }
+
+    private static boolean isAcross(WeakPoint o, boolean plumb) {
+        List<Point> line = o.finding().where().line();
+        Point a = line.get(0), b = line.get(line.size() - 1);
+        return Math.abs(b.x() - a.x()) >= Math.abs(b.y() - a.y()) == plumb;
+    }
+
+    private String next() {
+        return LETTERS.substring(count, ++count);
+    }
+
+    /** Whether any stands beside the last elevation. */
+    boolean isBeside() {
+        return countBeside > 0;
+    }
+
+    /** What stands beside the last elevation. */
+    Group takeBeside() {
+        return Group.of("sections", beside.map(SectionColumn::marks).orElse(List.of()));
+    }
+
+    /** What found no room beside the elevations; empty when all did. */
+    Optional<Group> further() {
+        List<Mark> out = new ArrayList<>();
+        further.forEach(c -> out.addAll(c.marks()));
+        if (out.isEmpty()) {
+            return Optional.empty();
+        }
+        out.add(0, Text.of(Slots.FULL.left(), Slots.FULL.top() + 4, "Sections, worst first", Looks.TITLE));
+        return Optional.of(Group.of("further-sections", out));
+    }
+}
