@@ -1,5 +1,13 @@
 package rainlap;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +15,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import rainlap.check.Rules;
 import rainlap.cli.HelpPages;
+import rainlap.cli.Main;
 import rainlap.material.Catalogue;
 import rainlap.material.MaterialTable;
 import rainlap.practice.PracticeTable;
@@ -21,6 +30,7 @@ import rainlap.rule.RuleInfo;
 class DocsTest {
     private static final Path DOCS = Path.of("docs");
     private static final int COLUMNS = 100;
+    private static final String OUTPUT = "<!-- output of the wall above; written by DocsTest -->", OUTPUT_END = "<!-- end of output -->";
 
     @Test void commands() {
         StringBuilder page = new StringBuilder("# Commands\n\nWhat `rainlap COMMAND --help` prints. Rainlap is started by"
@@ -43,6 +53,40 @@ class DocsTest {
     @Test void materials() {
         Generated.file(DOCS.resolve("materials.md"), "# Materials\n\nWhat `rainlap materials` prints: the built-in, generic catalogue.\n\n"
                 + fenced(new MaterialTable(Catalogue.builtIn()).lines()));
+    }
+
+    /** The README's picture is what its command draws. */
+    @Test void picture() throws IOException {
+        Path drawn = Path.of("target/docs/estuary-hut-north.svg");
+        Files.createDirectories(drawn.getParent());
+        assertEquals(0, run("check", "elevations/estuary-hut-north.json", "--sheet", drawn.toString()).status());
+        Generated.file(DOCS.resolve("estuary-hut-north.svg"), Files.readString(drawn));
+    }
+
+    /** The README's wall can be read, and what stands beneath it is what the check prints of it. */
+    @Test void readme() throws IOException {
+        Path readme = Path.of("README.md"), wall = Path.of("target/docs/store-west.json");
+        String text = Files.readString(readme);
+        Files.createDirectories(wall.getParent());
+        Files.writeString(wall, between(text, "```json\n", "```\n"));
+        Ran ran = run("check", wall.toString(), "--no-sheet");
+        assertEquals(0, ran.status(), ran.err());
+        String block = between(text, OUTPUT, OUTPUT_END);
+        Generated.file(readme, text.replace(block, "\n```\n" + ran.out().replace(wall.toString(), "store-west.json") + "```\n"));
+    }
+
+    private static String between(String text, String from, String to) {
+        int start = text.indexOf(from) + from.length();
+        return text.substring(start, text.indexOf(to, start));
+    }
+
+    private record Ran(int status, String out, String err) {}
+
+    private static Ran run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(), err = new ByteArrayOutputStream();
+        int status = Main.run(List.of(args), InputStream.nullInputStream(), new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, false, StandardCharsets.UTF_8));
+        return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     @Test void rules() {

@@ -47,7 +47,7 @@ final class Generated {
             if (Files.exists(file) && Files.readString(file).equals(content)) {
                 return false;
             }
-            Files.createDirectories(file.getParent());
+            Files.createDirectories(file.toAbsolutePath().getParent());
             Files.writeString(file, content);
             return true;
         } catch (IOException e) {

@@ -150,10 +150,11 @@ public final class TerminalTable {
         });
     }
 
+    /** Names only; the reasons stand in the findings file. */
     private void addNotApplicable() {
         if (!result.notApplicable().isEmpty()) {
-            add("", "Nothing to judge for " + count(result.notApplicable().size(), "rule") + ":");
-            result.notApplicable().forEach((rule, why) -> add("  ", rule + ": " + why));
+            add("", "Nothing to judge for " + count(result.notApplicable().size(), "rule") + ": "
+                    + String.join(", ", result.notApplicable().keySet()) + " (the findings file says why)");
         }
     }
 

@@ -42,8 +42,7 @@ class TerminalTableTest {
 
                 Not checked, 2:
                   short-corner-wrap: the neighbour is not known (M1; M2)
-                Nothing to judge for 1 rule:
-                  tape-order: there is no opening
+                Nothing to judge for 1 rule: tape-order (the findings file says why)
                 FAILED: rule z-rule broke down, which is our fault (ArithmeticException: / by zero); the other rules
                 went on. Please report it."""), mixed());
     }
