@@ -34,8 +34,7 @@ public final class BareCorner implements Rule {
     public Stream<Outcome> check(Evidence e) {
         Map<Surface, OpeningEdge> edges = new HashMap<>();
         e.openingEdges().forEach(edge -> edges.put(edge.surface(), edge));
-        return Openings.withReveal(e, o -> e.openingCorners().stream().filter(c -> c.opening().equals(o))
-                .flatMap(c -> judge(e, c, edges)));
+        return Openings.withReveal(e, e.openingCorners().stream().flatMap(c -> judge(e, c, edges)));
     }
 
     private static Stream<Outcome> judge(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges) {

@@ -17,10 +17,10 @@ final class Openings {
                 : e.elevation().openings().stream().flatMap(judge);
     }
 
-    /** Judges every opening with a reveal; the others have nothing to turn into. */
-    static Stream<Outcome> withReveal(Evidence e, Function<Opening, Stream<Outcome>> judge) {
-        return each(e, o -> o.reveal() > 0 ? judge.apply(o)
-                : Stream.of(new Outcome.DoesNotApply(o.id() + " has no reveal")));
+    /** What is said of openings with a reveal, and that the others have nothing to turn into. */
+    static Stream<Outcome> withReveal(Evidence e, Stream<Outcome> judged) {
+        return Stream.concat(judged, each(e, o -> o.reveal() > 0 ? Stream.empty()
+                : Stream.of(new Outcome.DoesNotApply(o.id() + " has no reveal"))));
     }
 
     /** {@code sill of W1}. */

@@ -33,8 +33,7 @@ public final class ShortReturn implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, o -> e.openingEdges().stream().filter(edge -> edge.opening().equals(o))
-                .flatMap(edge -> judge(e, edge)));
+        return Openings.withReveal(e, e.openingEdges().stream().flatMap(edge -> judge(e, edge)));
     }
 
     private Stream<Outcome> judge(Evidence e, OpeningEdge edge) {
