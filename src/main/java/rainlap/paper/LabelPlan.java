@@ -107,6 +107,26 @@ final class LabelPlan {
 
     /** Works out a change; empty when a row would be too long for its strip. */
     Optional<Trial> trial(Change change) {
+        return placesAfter(change).map(newPlaces -> {
+            Map<Integer, Optional<Leader>> moved = moved(change, newPlaces);
+            List<Optional<Leader>> after = new ArrayList<>(leaders);
+            boolean[] isMoved = new boolean[places.length];
+            moved.forEach((site, leader) -> {
+                after.set(site, leader);
+                isMoved[site] = true;
+            });
+            double[] grown = new double[2];
+            for (int site : moved.keySet()) {
+                double[] was = weighNow(site, isMoved);
+                double[] is = weigh(site, after, isMoved);
+                grown[0] += is[0] - was[0];
+                grown[1] += is[1] - was[1];
+            }
+            return new Trial(change, newPlaces, moved, (int) grown[0], grown[1]);
+        });
+    }
+
+    private Optional<Map<Integer, Double>> placesAfter(Change change) {
         Map<Integer, Double> newPlaces = new TreeMap<>();
         for (Map.Entry<BoundarySide, List<Integer>> row : change.rows().entrySet()) {
             List<Integer> order = row.getValue();
@@ -119,22 +139,7 @@ final class LabelPlan {
                 newPlaces.put(order.get(i), found.get()[i]);
             }
         }
-        Map<Integer, Optional<Leader>> moved = moved(change, newPlaces);
-        List<Optional<Leader>> leadersAfter = new ArrayList<>(leaders);
-        boolean[] isMoved = new boolean[places.length];
-        moved.forEach((site, leader) -> {
-            leadersAfter.set(site, leader);
-            isMoved[site] = true;
-        });
-        int crossed = 0;
-        double costs = 0;
-        for (int site : moved.keySet()) {
-            double[] before = weighNow(site, isMoved);
-            double[] after = weigh(site, leadersAfter, isMoved);
-            crossed += (int) (after[0] - before[0]);
-            costs += after[1] - before[1];
-        }
-        return Optional.of(new Trial(change, newPlaces, moved, crossed, costs));
+        return Optional.of(newPlaces);
     }
 
     void apply(Trial trial) {

@@ -45,7 +45,8 @@ final class LabelStrips {
         PaperBox strip = room.strip(side).orElseThrow();
         return switch (side) {
             case TOP -> PaperBox.ofSize(place - s.portFromLeft(), strip.bottom() - s.height(), s.width(), s.height());
-            case LEFT -> PaperBox.ofSize(strip.right() - s.sideWidth(), place - s.sideHeight() / 2, s.sideWidth(), s.sideHeight());
+            case LEFT -> PaperBox.ofSize(strip.right() - s.sideWidth(), place - s.sideHeight() / 2, s.sideWidth(),
+                    s.sideHeight());
             case RIGHT -> PaperBox.ofSize(strip.left(), place - s.sideHeight() / 2, s.sideWidth(), s.sideHeight());
         };
     }

@@ -93,6 +93,10 @@ public final class PngWriter {
             out.flush();
         } catch (TranscoderException e) {
             throw new IOException("the drawing could not be painted: " + e.getMessage(), e);
+        } catch (OutOfMemoryError e) {
+            throw new TooLarge(size + " at " + dpi + " dpi ran out of memory");
+        } catch (LinkageError | InternalError e) {
+            throw new IOException("a picture needs the machine's font library (on Linux: fontconfig and freetype): " + e, e);
         }
     }
 

@@ -119,9 +119,9 @@ final class SvgMarks {
     }
 
     private void writePaint(Paint paint) throws XMLStreamException {
-        xml.writeAttribute("fill", paint.fill() == null ? "none" : paint.fill().tone().css());
-        if (paint.fill() != null && paint.fill().opacity() < 1) {
-            writeNumber("fill-opacity", paint.fill().opacity());
+        xml.writeAttribute("fill", paint.fill().isPresent() ? paint.fill().get().tone().css() : "none");
+        if (paint.fill().isPresent() && paint.fill().get().opacity() < 1) {
+            writeNumber("fill-opacity", paint.fill().get().opacity());
         }
         if (paint.width() > 0) {
             xml.writeAttribute("stroke", paint.stroke().css());
@@ -189,23 +189,24 @@ final class SvgMarks {
         xml.writeCharacters("\n");
     }
 
-    /** Fill, which may be null inside this class, and line of an element. */
-    private record Paint(Fill fill, Tone stroke, double width, List<Double> dashes, boolean round) {
+    /** Fill and line of an element; width 0 is no line. */
+    private record Paint(Optional<Fill> fill, Tone stroke, double width, List<Double> dashes, boolean round) {
 
         static Paint of(Mark mark) {
             if (mark instanceof Text text) {
-                return new Paint(Fill.of(text.style().tone()), Tone.INK, 0, List.of(), false);
+                return new Paint(Optional.of(Fill.of(text.style().tone())), Tone.INK, 0, List.of(), false);
             }
-            Fill fill = mark instanceof Area area ? area.fill().orElse(null)
-                    : mark instanceof Disc disc ? disc.fill().orElse(null) : null;
-            Edge edge = edge(mark).orElse(null);
-            return edge == null ? new Paint(fill, Tone.INK, 0, List.of(), false)
-                    : new Paint(fill, edge.tone(), edge.pen().width(), edge.pen().dashes(), false);
+            Optional<Fill> fill = mark instanceof Area area ? area.fill()
+                    : mark instanceof Disc disc ? disc.fill() : Optional.empty();
+            Optional<Edge> edge = edge(mark);
+            return edge.isEmpty() ? new Paint(fill, Tone.INK, 0, List.of(), false)
+                    : new Paint(fill, edge.get().tone(), edge.get().pen().width(), edge.get().pen().dashes(), false);
         }
 
         static Paint halo(Halo halo) {
             boolean closed = halo.of() instanceof Area || halo.of() instanceof Disc || halo.of() instanceof Text;
-            return new Paint(closed ? Fill.of(halo.ground()) : null, halo.ground(), halo.width(), List.of(), true);
+            return new Paint(closed ? Optional.of(Fill.of(halo.ground())) : Optional.empty(), halo.ground(),
+                    halo.width(), List.of(), true);
         }
 
         private static Optional<Edge> edge(Mark mark) {

@@ -144,8 +144,9 @@ class BoundaryLabelsTest {
                 double y = heart.y() + (random.nextDouble() - 0.5) * spread;
                 points.add(new PaperPoint(snap(x, step, DRAWING.left(), DRAWING.right()), snap(y, step, DRAWING.top(), DRAWING.bottom())));
             }
-            double w = varied ? width * (0.4 + 0.4 * random.nextDouble()) : width;
-            sites.add(new BoundaryLabels.Site(points, w, 7, 3.5));
+            double top = varied ? width * (0.6 + 0.8 * random.nextDouble()) : width;
+            sites.add(new BoundaryLabels.Site(points, top, 7, 3.5, varied ? 7 + 12 * random.nextDouble() : width,
+                    varied ? 7 + 4 * random.nextInt(2) : 7));
         }
         return sites;
     }
