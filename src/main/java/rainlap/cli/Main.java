@@ -6,7 +6,9 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -45,6 +47,9 @@ public final class Main {
         } catch (Refusal e) {
             complain(around, e.getMessage(), e.hint());
             return e.status();
+        } catch (InvalidPathException e) {
+            complain(around, Suggestion.quoted(e.getInput()) + " is no file name on this machine", "choose another name");
+            return ExitStatus.USAGE;
         } catch (Exception | StackOverflowError | OutOfMemoryError e) {
             around.complain("Rainlap failed: " + PlainText.of(inShort(e)) + ", please report");
             if (around.traces()) {
@@ -99,7 +104,7 @@ public final class Main {
                     + (isRoot(e) ? "" : " of " + e.getCommandLine().getCommandName());
         }
         String message = e.getMessage();
-        return message.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + message.substring(1);
+        return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
     }
 
     private static String hint(ParameterException e) {

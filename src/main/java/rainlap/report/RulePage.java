@@ -39,6 +39,9 @@ public final class RulePage {
     public RulePage withLimits(List<String> limitLines) {
         String block = limitLines.isEmpty() ? "No practice gives a number for this." : "```\n" + String.join("\n", limitLines) + "\n```";
         int from = markdown.indexOf(LIMITS), to = markdown.indexOf(LIMITS_END);
+        if (from < 0 && limitLines.isEmpty()) {
+            return this;
+        }
         return of(from >= 0 && to > from ? markdown.substring(0, from) + block + markdown.substring(to + LIMITS_END.length())
                 : markdown.stripTrailing() + "\n\n## What each practice asks\n\n" + block + "\n");
     }

@@ -1,7 +1,9 @@
 package rainlap.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rainlap.paper.Sheet;
+import rainlap.paper.SheetSize;
 import rainlap.rule.Rule;
 
 /** No output replaces an input or a file of somebody else's, by whatever way it is named. */
@@ -117,5 +121,61 @@ class HarmlessOutputTest {
         assertEquals(ExitStatus.DONE, run.status(), run.err());
         assertTrue(Files.isSymbolicLink(link));
         assertTrue(Files.readString(real).startsWith("{\n  \"findings\""));
+    }
+
+    @Test void aNameThatTheMachineDoesNotKnow() {
+        refused("no file name", "check", hut, "--sheet", folder + "/a\0b.svg");
+    }
+
+    @Test void aFolderThatMayNotBeWrittenTo() throws IOException {
+        Path locked = Files.createDirectory(folder.resolve("locked"));
+        assumeTrue(locked.toFile().setWritable(false) && !Files.isWritable(locked), "this user may write anywhere");
+        refused("may not be written to", "check", hut, "--findings", locked + "/a.json");
+    }
+
+    /** The second sheet of one drawing falls on the first of another: known only once both are drawn, and still nothing is written. */
+    @Test void aFurtherSheetInAnothersPlace() {
+        OutputFiles outputs = new OutputFiles(List.of(Path.of(hut)));
+        Path first = folder.resolve("hut.svg"), second = folder.resolve("hut-2.svg");
+        outputs.claim(first);
+        outputs.claim(second);
+        Sheet sheet = new Sheet(SheetSize.A4, "t", "en", List.of());
+        Refusal e = assertThrows(Refusal.class, () -> {
+            try (outputs) {
+                new SheetFiles(outputs, 100).write(first, List.of(sheet, sheet));
+            }
+        });
+        assertTrue(e.getMessage().contains("two outputs"), e.getMessage());
+        assertEquals(List.of("hut.json"), Run.tree(folder));
+    }
+
+    @Test void whatFailsHalfWayLeavesNothing() {
+        OutputFiles outputs = new OutputFiles(List.of());
+        Path good = folder.resolve("good.json"), bad = folder.resolve("bad.json");
+        outputs.claim(good);
+        outputs.claim(bad);
+        assertThrows(Refusal.class, () -> {
+            try (outputs) {
+                outputs.write(good, out -> out.write(1));
+                outputs.write(bad, out -> {
+                    throw new IOException("No space left on device");
+                });
+            }
+        });
+        assertEquals(List.of("hut.json"), Run.tree(folder));
+    }
+
+    @Test void fartherSheetsAreNumberedAndOldOnesPointedOut() throws IOException {
+        Sheet sheet = new Sheet(SheetSize.A4, "t", "en", List.of());
+        Path first = folder.resolve("a.svg");
+        for (int sheets = 3; sheets >= 1; sheets -= 2) {
+            try (OutputFiles outputs = new OutputFiles(List.of())) {
+                outputs.claim(first);
+                List<Path> places = new SheetFiles(outputs, 100).write(first, java.util.Collections.nCopies(sheets, sheet));
+                outputs.moveAll();
+                assertEquals(sheets == 1 ? List.of(folder.resolve("a-2.svg")) : List.of(), SheetFiles.leftOver(places));
+            }
+        }
+        assertEquals(List.of("a-2.svg", "a-3.svg", "a.svg", "hut.json"), Run.tree(folder));
     }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own: statuses, encodings, pipes. */
 class ProcessTest {
-    private static final int SECONDS = 60;
+    private static final int SECONDS = 180;
 
     @TempDir
     Path folder;

@@ -34,6 +34,7 @@ class RulePageTest {
         RulePage page = RulePage.of("# A\n\n<!-- limits -->\nold\n<!-- /limits -->\n\nend\n");
         assertEquals("# A\n\n```\nlap\n  common 150\n```\n\nend\n", page.withLimits(List.of("lap", "  common 150")).markdown());
         assertEquals("# A\n\nNo practice gives a number for this.\n\nend\n", page.withLimits(List.of()).markdown());
+        assertEquals("# B\n", RulePage.of("# B\n").withLimits(List.of()).markdown());
         assertEquals("# B\n\n## What each practice asks\n\n```\nlap\n```\n", RulePage.of("# B\n").withLimits(List.of("lap")).markdown());
     }
 
