@@ -39,6 +39,14 @@ public final class Overlay {
     }
 
     public static List<Region> intersection(List<Region> a, List<Region> b) {
+        if (a.size() == 1 && b.size() == 1) {
+            if (!a.get(0).box().overlaps(b.get(0).box())) {
+                return List.of();
+            }
+            if (a.get(0).isConvex() && b.get(0).isConvex()) {
+                return BoxCut.within(a.get(0).shell(), b.get(0).shell());
+            }
+        }
         return overlay(a, b, OverlayNG.INTERSECTION);
     }
 
@@ -61,6 +69,11 @@ public final class Overlay {
     /** What remains when every edge moves inwards by a distance in grid units; corners stay sharp. */
     public static List<Region> shrink(List<Region> regions, long by) {
         return offset(single(regions), -by, BufferParameters.CAP_FLAT);
+    }
+
+    /** Whether nothing is left of a region when every edge moves inwards by a distance in grid units. */
+    public static boolean vanishes(Region r, long by) {
+        return r.isConvex() ? r.shell().leastWidth() <= 2 * by : shrink(List.of(r), by).isEmpty();
     }
 
     /** A run along a polyline, {@code width} grid units across it, flat ends, mitred bends. */

@@ -63,6 +63,11 @@ public final class Region {
         return box;
     }
 
+    /** Whether it has no holes and turns left at every point. */
+    public boolean isConvex() {
+        return holes.isEmpty() && shell.isConvex();
+    }
+
     /** Whether every edge is level or plumb. */
     public boolean isUpright() {
         for (int k = 0; k < edges.length; k += 4) {

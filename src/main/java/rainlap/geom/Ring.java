@@ -120,6 +120,20 @@ public final class Ring {
         return true;
     }
 
+    /** The least distance between two parallel lines that hold a convex ring between them, grid units. */
+    public double leastWidth() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < x.length; i++) {
+            int j = (i + 1) % x.length;
+            double ux = x[j] - x[i], uy = y[j] - y[i], furthest = 0;
+            for (int k = 0; k < x.length; k++) {
+                furthest = Math.max(furthest, ux * (y[k] - y[i]) - uy * (x[k] - x[i]));
+            }
+            least = Math.min(least, furthest / Math.sqrt(ux * ux + uy * uy));
+        }
+        return least;
+    }
+
     /** Twice the signed area in square grid units, as a double (exact sums would overflow on a 10 km ring). */
     public double area2() {
         double sum = 0;

@@ -122,10 +122,10 @@ public record Bare(Region region) {
 
     /** Whether a bare part is more than a strip of nothing between facing edges. */
     private static boolean isBareWall(Stack stack, Region bare) {
-        if (!Overlay.shrink(List.of(bare), JointFinder.GAP / 2).isEmpty()) {
+        if (!Overlay.vanishes(bare, JointFinder.GAP / 2)) {
             return true;
         }
-        boolean thin = Overlay.shrink(List.of(bare), LEAST / 2).isEmpty();
+        boolean thin = Overlay.vanishes(bare, LEAST / 2);
         return !thin && borders(stack.elevation()).stream().anyMatch(b -> isBorderOf(b, bare));
     }
 

@@ -52,7 +52,7 @@ record Flap(Optional<Region> zone) {
             return List.of();
         }
         Region z = zone.get();
-        if (sheet.stream().allMatch(r -> r.holes().isEmpty() && r.shell().isConvex())) {
+        if (sheet.stream().allMatch(Region::isConvex)) {
             return sheet.stream().flatMap(r -> BoxCut.within(z.shell(), r.shell()).stream()).toList();
         }
         return Overlay.intersection(sheet, List.of(z));

@@ -48,8 +48,8 @@ record CornerFace(Side side, AskedReturn asked, long returned, long deep, long a
         }
         Box square = new Box(atStart ? 0 : along - deep, 0, atStart ? deep : along, deep);
         List<Region> out = new ArrayList<>();
-        for (Region r : Overlay.intersection(bare, List.of(Region.of(square)))) {
-            if (!Overlay.shrink(List.of(r), AskedReturn.LEAST / 2).isEmpty()) {
+        for (Region r : bare.stream().flatMap(b -> Overlay.intersection(List.of(b), List.of(Region.of(square))).stream()).toList()) {
+            if (!Overlay.vanishes(r, AskedReturn.LEAST / 2)) {
                 out.add(r);
             }
         }
