@@ -1,0 +1,199 @@
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.index.hprtree.HPRtree;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import rainlap.check.Checker;
+import rainlap.geom.Region;
+import rainlap.paper.Edge;
+import rainlap.paper.Mark;
+import rainlap.paper.Pen;
+import rainlap.paper.Polyline;
+import rainlap.paper.Sheet;
+import rainlap.paper.SheetSize;
+import rainlap.paper.SvgWriter;
+import rainlap.paper.Tone;
+import rainlap.practice.Practice;
+import rainlap.practice.Practices;
+import rainlap.rule.Evidence;
+import rainlap.wall.Elevation;
+import rainlap.wall.Piece;
+import rainlap.wall.Shape;
+import rainlap.wall.Stage;
+
+/**
+ * Measures, never judges. CPU time of the one thread that works, median of the runs; everything in the same JVM, so that the ratios hold
+ * on any machine. Prints a Markdown table. Run as DEVELOPERS.md says; an argument caps the number of pieces.
+ */
+public final class Bench {
+    private static final int[] SIZES = {100, 1_000, 10_000, 100_000};
+    private static final int PAIRWISE_UP_TO = 10_000;
+    private static final GeometryFactory JTS = new GeometryFactory(new PrecisionModel(1));
+    private static final Practice PRACTICE = Practices.find("common").orElseThrow();
+
+    private Bench() {}
+
+    public static void main(String[] args) throws Exception {
+        int most = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
+        System.out.println("| wall | pieces | self-join ms | joints ms | check ms | check / self-join | growth | pairwise overlay / self-join | heap kB a piece |");
+        System.out.println("|---|---|---|---|---|---|---|---|---|");
+        for (String kind : List.of("aligned", "jittered", "shuffled")) {
+            double before = 0;
+            int beforeSize = 0;
+            for (int size : SIZES) {
+                if (size <= most) {
+                    before = row(kind, size, before, beforeSize);
+                    beforeSize = Facade.of(size, kind).pieces().size();
+                }
+            }
+        }
+        System.out.println();
+        System.out.printf(Locale.ROOT, "SVG of 100 000 lines: %.2f times StAX on a buffered writer.%n", svgRatio(100_000));
+    }
+
+    private static double row(String kind, int size, double before, int beforeSize) throws Exception {
+        Elevation e = Facade.of(size, kind);
+        int n = e.pieces().size(), runs = size >= 100_000 ? 5 : 9;
+        double join = median(runs, () -> selfJoin(e));
+        double joints = median(runs, () -> Evidence.of(e, Stage.WRAP, PRACTICE).joints().all().size());
+        double check = median(runs, () -> Checker.check(e, Stage.WRAP, PRACTICE).weakPoints().size());
+        String growth = before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log(check / before) / Math.log(n / (double) beforeSize));
+        String pairwise = n > PAIRWISE_UP_TO ? "not run" : String.format(Locale.ROOT, "%.0f", median(3, () -> pairwise(e)) / join);
+        System.out.printf(Locale.ROOT, "| %s | %d | %.2f | %.1f | %.1f | %.1f | %s | %s | %.2f |%n", kind, n, join, joints, check,
+                check / join, growth, pairwise, heapKb(e) / n);
+        return check;
+    }
+
+    /** Milliseconds of CPU. */
+    private static double median(int runs, Callable<Object> work) throws Exception {
+        double[] ms = new double[runs];
+        for (int i = -2; i < runs; i++) {
+            long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            work.call();
+            if (i >= 0) {
+                ms[i] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e6;
+            }
+        }
+        Arrays.sort(ms);
+        return ms[runs / 2];
+    }
+
+    private static List<Region> regions(Elevation e) {
+        List<Region> out = new ArrayList<>();
+        for (Piece p : e.pieces()) {
+            for (Shape s : p.shapes()) {
+                out.addAll(s.regions());
+            }
+        }
+        return out;
+    }
+
+    private static Envelope envelope(Region r) {
+        return new Envelope(r.box().minX(), r.box().maxX(), r.box().minY(), r.box().maxY());
+    }
+
+    /** The unit: every pair of envelopes that meet, by JTS's packed Hilbert tree. */
+    private static long selfJoin(Elevation e) {
+        List<Region> all = regions(e);
+        HPRtree tree = new HPRtree();
+        all.forEach(r -> tree.insert(envelope(r), r));
+        tree.build();
+        long[] pairs = {0};
+        all.forEach(r -> tree.query(envelope(r), o -> pairs[0]++));
+        return pairs[0];
+    }
+
+    /** What a general library would do: overlay each pair on the same grid and take the area. */
+    private static double pairwise(Elevation e) {
+        List<Region> all = regions(e);
+        List<Geometry> shapes = all.stream().map(Bench::polygon).toList();
+        HPRtree tree = new HPRtree();
+        for (int i = 0; i < all.size(); i++) {
+            tree.insert(envelope(all.get(i)), i);
+        }
+        tree.build();
+        double[] sum = {0};
+        for (int i = 0; i < all.size(); i++) {
+            int me = i;
+            tree.query(envelope(all.get(i)), o -> {
+                if ((Integer) o < me) {
+                    sum[0] += OverlayNG.overlay(shapes.get(me), shapes.get((Integer) o), OverlayNG.INTERSECTION,
+                            JTS.getPrecisionModel()).getArea();
+                }
+            });
+        }
+        return sum[0];
+    }
+
+    private static Geometry polygon(Region r) {
+        List<Coordinate> c = new ArrayList<>();
+        r.shell().points().forEach(p -> c.add(new Coordinate(p.x(), p.y())));
+        c.add(c.get(0).copy());
+        return JTS.createPolygon(c.toArray(Coordinate[]::new));
+    }
+
+    /** Live heap that a check's result holds beyond the wall itself. */
+    private static double heapKb(Elevation e) {
+        long before = live();
+        Object result = Checker.check(e, Stage.WRAP, PRACTICE);
+        double kb = (live() - before) / 1024.0;
+        return result == null ? 0 : kb;
+    }
+
+    private static long live() {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+        }
+        return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+    }
+
+    private static double svgRatio(int lines) throws Exception {
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < lines; i++) {
+            marks.add(Polyline.line(i % 400, i % 280 + 0.25, i % 390 + 10, i % 280 + 0.75, Edge.of(Pen.NARROW, Tone.INK)));
+        }
+        Sheet sheet = new Sheet(SheetSize.A3, "Lines", "en", marks);
+        double ours = median(9, () -> ours(sheet)), stax = median(9, () -> stax(lines));
+        return ours / stax;
+    }
+
+    private static int ours(Sheet sheet) throws IOException {
+        StringWriter out = new StringWriter();
+        SvgWriter.write(sheet, out);
+        return out.getBuffer().length();
+    }
+
+    /** The same lines, written by hand on StAX. */
+    private static int stax(int lines) throws XMLStreamException {
+        StringWriter out = new StringWriter();
+        XMLStreamWriter w = XMLOutputFactory.newInstance().createXMLStreamWriter(new BufferedWriter(out));
+        w.writeStartDocument();
+        w.writeStartElement("svg");
+        for (int i = 0; i < lines; i++) {
+            w.writeEmptyElement("path");
+            w.writeAttribute("d", "M" + i % 400 + " " + (i % 280 + 0.25) + "L" + (i % 390 + 10) + " " + (i % 280 + 0.75));
+            w.writeAttribute("fill", "none");
+            w.writeAttribute("stroke", "#111");
+            w.writeAttribute("stroke-width", "0.25");
+        }
+        w.writeEndElement();
+        w.writeEndDocument();
+        w.flush();
+        w.close();
+        return out.getBuffer().length();
+    }
+}
