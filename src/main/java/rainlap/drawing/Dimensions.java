@@ -61,9 +61,21 @@ final class Dimensions {
             out.add(Polyline.line(view.x(x), y - 6.2, view.x(x), y + 1.6, Looks.THIN));
             out.add(Symbols.stroke(view.x(x), y));
         }
-        List<Text> texts = figures(at, y).orElseGet(() -> wideFigures(at, y));
+        List<Text> texts = at.size() == 2 ? overall(at, y) : figures(at, y).orElseGet(() -> wideFigures(at, y));
         texts.forEach(t -> taken.add(t.box()));
         out.addAll(texts);
+    }
+
+    /** The one figure of an overall length, in the middle or as near to it as is free. */
+    private List<Text> overall(TreeSet<Long> at, double y) {
+        double from = placing.view().x(at.first()), to = placing.view().x(at.last());
+        for (double share : new double[] {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82}) {
+            Text t = Text.of(from + share * (to - from), y - 0.9, Place.mm(at.last() - at.first()), Looks.PLAIN.middle());
+            if (taken.isFree(t.box())) {
+                return List.of(t);
+            }
+        }
+        return List.of(Text.of((from + to) / 2, y + 4.7, Place.mm(at.last() - at.first()), Looks.PLAIN.middle()));
     }
 
     /** A figure for each step; empty when one finds no room above or below the line. */

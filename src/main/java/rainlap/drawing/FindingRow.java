@@ -44,11 +44,12 @@ final class FindingRow {
         List<List<Line>> cells = List.of(what(f), lines(f.drawn(), Looks.STRONG, columns.width(1)), lines(f.asked(), Looks.PLAIN, columns.width(2)),
                 source(f), lines(f.remedy(), Looks.PLAIN, columns.width(4)));
         int most = cells.stream().mapToInt(List::size).max().orElse(1);
-        double height = Math.max(LEAST, ABOVE + (most - 1) * Looks.LINE + BELOW);
-        return new TableRow(height, y -> draw(p, cells, y, height));
+        double pitch = Words.pitch(cells.stream().flatMap(List::stream).map(l -> l.text() + l.after()).toList());
+        double height = Math.max(LEAST, ABOVE + (most - 1) * pitch + BELOW);
+        return new TableRow(height, y -> draw(p, cells, y, pitch));
     }
 
-    private List<Mark> draw(WeakPoint p, List<List<Line>> cells, double top, double height) {
+    private List<Mark> draw(WeakPoint p, List<List<Line>> cells, double top, double pitch) {
         List<Mark> out = new ArrayList<>(Severity.of(p.finding().defences())
                 .smallMark(new PaperPoint(columns.markX(), top + LEAST / 2), p.number()));
         for (int c = 0; c < cells.size(); c++) {
@@ -58,7 +59,7 @@ final class FindingRow {
                 if (!l.after().isEmpty()) {
                     out.add(Text.of(columns.x(c) + TextMetrics.width(l.text(), l.style()) + SPACE, y, l.after(), Looks.PLAIN));
                 }
-                y += Looks.LINE;
+                y += pitch;
             }
         }
         return List.of(Group.of("row-" + p.number(), out).withData("weak", Integer.toString(p.number())));

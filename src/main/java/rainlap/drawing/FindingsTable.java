@@ -21,7 +21,6 @@ import rainlap.paper.TextMetrics;
 final class FindingsTable {
     private static final double HEAD = 13.4;
     private static final double LINE_ABOVE = 4.4;
-    private static final double NOTE = Looks.LINE + 0.2;
     private final CheckResult result;
     private int next;
     private final List<String> closing;
@@ -102,7 +101,7 @@ final class FindingsTable {
 
     private void closing(PaperBox box, double top, List<Mark> out) {
         List<String> lines = closing;
-        double y = top + LINE_ABOVE + 0.6;
+        double y = top + LINE_ABOVE + 0.6, pitch = Words.pitch(lines);
         while (nextClosing < lines.size() && y + 1 <= box.bottom()) {
             String line = lines.get(nextClosing);
             int colon = line.startsWith("Not ") ? line.indexOf(':') + 1 : 0;
@@ -113,7 +112,7 @@ final class FindingsTable {
                 x += TextMetrics.width(head, Looks.STRONG) + 1;
             }
             out.add(Text.of(x, y, line.substring(colon).strip(), Looks.PLAIN));
-            y += NOTE;
+            y += pitch;
             nextClosing++;
         }
     }

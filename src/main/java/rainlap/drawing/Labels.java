@@ -19,6 +19,7 @@ import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperSegment;
 import rainlap.paper.Pen;
 import rainlap.paper.Polyline;
+import rainlap.paper.SheetCheck;
 import rainlap.paper.Tone;
 
 /** Marks round the drawing, with words while they are few, each joined to its place by a leader. */
@@ -105,7 +106,7 @@ final class Labels {
         Polyline line = new Polyline(path, Looks.NARROW);
         PaperPoint site = path.get(path.size() - 1);
         leaders.add(Halo.of(line));
-        leaders.add(line);
+        leaders.add(Group.of(List.of(line)).withClass(SheetCheck.LEADER));
         leaders.add(Disc.of(site, 0.75, Tone.INK, Edge.of(Pen.NARROW, Tone.WHITE)));
         taken.add(line);
         taken.add(PaperBox.around(site, 1.5, 1.5));

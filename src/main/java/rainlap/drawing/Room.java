@@ -10,6 +10,7 @@ import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperRegion;
+import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextStyle;
@@ -100,7 +101,7 @@ final class Room {
                     taken.add(leader.get());
                     List<Mark> out = new ArrayList<>(Symbols.haloed(text, ground));
                     out.add(new Halo(leader.get(), ground, 0.9));
-                    out.add(leader.get());
+                    out.add(rainlap.paper.Group.of(List.of(leader.get())).withClass(rainlap.paper.SheetCheck.LEADER));
                     return Optional.of(out);
                 }
             }
@@ -112,13 +113,8 @@ final class Room {
     private Optional<Polyline> leader(PaperBox text, PaperBox target) {
         PaperPoint aim = nearest(target.grown(-Math.min(1, Math.min(target.width(), target.height()) / 3)), text.middle());
         PaperPoint start = nearest(text.grown(LEADER_GAP), aim);
-        double length = start.distance(aim);
-        for (double s = 1; s < length - 0.8; s += 0.7) {
-            if (!taken.isFree(PaperBox.around(start.towards(aim, s / length), 0.1, 0.1))) {
-                return Optional.empty();
-            }
-        }
-        return length < 0.5 ? Optional.empty() : Optional.of(Polyline.of(Looks.THIN, start, aim));
+        return start.distance(aim) < 0.5 || !taken.isFree(new PaperSegment(start, aim)) ? Optional.empty()
+                : Optional.of(Polyline.of(Looks.THIN, start, aim));
     }
 
     private static PaperPoint nearest(PaperBox b, PaperPoint p) {

@@ -65,8 +65,9 @@ final class SectionCell {
 
     static List<Mark> text(List<String> lines, double x, double y) {
         List<Mark> out = new ArrayList<>();
+        double pitch = Words.pitch(lines);
         for (int i = 0; i < lines.size(); i++) {
-            out.addAll(Words.at(x, y + i * Looks.LINE, lines.get(i), Looks.PLAIN));
+            out.addAll(Words.at(x, y + i * pitch, lines.get(i), Looks.PLAIN));
         }
         return out;
     }

@@ -1,6 +1,8 @@
 package rainlap.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rainlap.measure.LengthText;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -8,6 +10,7 @@ import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
 
 /** Dimensions in a section: what is short and, beyond it, what is asked. */
@@ -18,14 +21,21 @@ final class SectionGauges {
     private final CutStack stack;
     private final SectionGrid grid;
     private final double furthest;
-    private final Occupied taken;
+    private final Room room;
 
-    SectionGauges(SectionPlan plan, CutStack stack, SectionGrid grid, double furthest, Occupied taken) {
+    /** Where figures may stand: inside the field, clear of other words and of the pieces drawn. */
+    record Room(PaperBox field, Occupied taken, Occupied drawn) {
+        boolean isFree(PaperBox b) {
+            return field.grown(0.5).holds(b) && taken.isFree(b) && drawn.isFree(b);
+        }
+    }
+
+    SectionGauges(SectionPlan plan, CutStack stack, SectionGrid grid, double furthest, Room room) {
         this.plan = plan;
         this.stack = stack;
         this.grid = grid;
         this.furthest = furthest;
-        this.taken = taken;
+        this.room = room;
     }
 
     void marks(List<Mark> out) {
@@ -74,18 +84,26 @@ final class SectionGauges {
 
     private void line(PaperPoint a, PaperPoint b, String words, List<Mark> out) {
         boolean upright = Math.abs(a.x() - b.x()) < 1e-6;
-        double l = Math.max(1e-9, a.distance(b)), ux = (b.x() - a.x()) / l * 1.4, uy = (b.y() - a.y()) / l * 1.4;
-        out.add(Polyline.of(Looks.THIN, a.plus(-ux, -uy), b.plus(ux, uy)));
+        double l = Math.max(1e-9, a.distance(b)), ux = (b.x() - a.x()) / l, uy = (b.y() - a.y()) / l;
+        TextStyle style = upright ? Looks.PLAIN.middle().rotated(-90) : Looks.PLAIN.middle();
+        double width = TextMetrics.width(words, style), past = l / 2 + width / 2 + 2;
+        List<Text> candidates = new ArrayList<>();
+        for (double shift : width + 1.6 > l ? new double[] {past, -past} : new double[] {0, past, -past}) {
+            PaperPoint m = a.towards(b, 0.5).plus(ux * shift, uy * shift);
+            candidates.add(upright ? Text.of(m.x() - 0.9, m.y(), words, style) : Text.of(m.x(), m.y() - 0.9, words, style));
+        }
+        PaperBox line = PaperBox.of(List.of(a, b)).grown(1.4);
+        Optional<Text> figure = candidates.stream().filter(t -> room.isFree(t.box())).findFirst();
+        if (figure.isEmpty() || !room.field().grown(2).holds(line)) {
+            return;
+        }
+        out.add(Polyline.of(Looks.THIN, a.plus(-ux * 1.4, -uy * 1.4), b.plus(ux * 1.4, uy * 1.4)));
         for (PaperPoint p : List.of(a, b)) {
             out.add(Symbols.stroke(p.x(), p.y()));
             out.add(upright ? Polyline.of(Looks.THIN, p.plus(-1.4, 0), p.plus(2.9, 0)) : Polyline.of(Looks.THIN, p.plus(0, 1.4), p.plus(0, -2.9)));
         }
-        TextStyle style = upright ? Looks.PLAIN.middle().rotated(-90) : Looks.PLAIN.middle();
-        double width = rainlap.paper.TextMetrics.width(words, style), past = width + 1.6 > l ? l / 2 + width / 2 + 2 : 0;
-        PaperPoint m = a.towards(b, 0.5).plus((b.x() - a.x()) / l * past, (b.y() - a.y()) / l * past);
-        Text t = upright ? Text.of(m.x() - 0.9, m.y(), words, style) : Text.of(m.x(), m.y() - 0.9, words, style);
-        taken.add(PaperBox.of(List.of(a, b)).grown(0.8));
-        taken.add(t.box());
-        out.add(t);
+        room.taken().add(PaperBox.of(List.of(a, b)).grown(0.8));
+        room.taken().add(figure.get().box());
+        out.add(figure.get());
     }
 }

@@ -9,6 +9,7 @@ import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
@@ -85,11 +86,11 @@ final class SectionView {
         out.addAll(strands.frame());
         out.addAll(strands.marks());
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
-        new SectionGauges(plan, stack, grid, strands.furthest(), taken).marks(out);
+        new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn)).marks(out);
         names();
         outside();
         if (plan.cut().plumb()) {
-            out.addAll(SectionCell.text(words, cell.left(), cell.bottom() - 3.9 * (words.size() - 1) - 2.2 - (4 - words.size()) * 3.9));
+            out.addAll(SectionCell.text(words, cell.left(), field.bottom() + 5));
         } else {
             out.addAll(SectionCell.text(words, field.right() + 3, field.top() + 4));
         }
@@ -166,7 +167,7 @@ final class SectionView {
             for (double x : new double[] {edge - 6, edge, edge - 3, edge - 9, edge - 12}) {
                 for (int k = 0; k < 9; k++) {
                     double y = dot.y() + shift(k) * NAME_PITCH;
-                    if (place(Text.of(x, y + 1.25, name, Looks.STRONG.end()), new PaperPoint(x + 0.7, y), dot)) {
+                    if (place(Text.of(x, y + 1.25, name, Looks.STRONG.end()), dot)) {
                         return;
                     }
                 }
@@ -185,7 +186,7 @@ final class SectionView {
             for (double y : new double[] {edge, edge + 4.3, edge + 8.6, edge + 12.9}) {
                 for (int k = 0; k < 9; k++) {
                     double x = dot.x() + shift(k) * 4;
-                    if (place(Text.of(x, y, name, Looks.STRONG.middle()), new PaperPoint(x, y - 3.2), dot)) {
+                    if (place(Text.of(x, y, name, Looks.STRONG.middle()), dot)) {
                         return;
                     }
                 }
@@ -193,27 +194,19 @@ final class SectionView {
         }
     }
 
-    private boolean place(Text t, PaperPoint start, PaperPoint dot) {
+    private boolean place(Text t, PaperPoint dot) {
         PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
+        PaperBox b = t.box();
+        PaperPoint start = plan.cut().plumb() ? new PaperPoint(b.right() + 0.7, t.at().y() - 1.25) : new PaperPoint(t.at().x(), b.top() - 0.5);
         Polyline leader = Polyline.of(Looks.THIN, start, dot);
-        if (!room.holds(t.box()) || !taken.isFree(t.box()) || !drawn.isFree(t.box()) || crosses(start, dot)) {
+        if (!room.holds(b) || !taken.isFree(b) || !drawn.isFree(b) || !taken.isFree(new PaperSegment(start, dot))) {
             return false;
         }
-        taken.add(t.box());
+        taken.add(b);
         taken.add(leader);
         out.add(t);
-        out.add(leader);
+        out.add(Group.of(List.of(leader)).withClass(rainlap.paper.SheetCheck.LEADER));
         out.add(Disc.filled(dot, 0.45, Tone.INK));
         return true;
-    }
-
-    private boolean crosses(PaperPoint start, PaperPoint dot) {
-        double l = start.distance(dot);
-        for (double s = 0.8; s < l - 1; s += 0.7) {
-            if (!taken.isFree(PaperBox.around(start.towards(dot, s / l), 0.05, 0.05))) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -53,6 +53,17 @@ public final class Occupied {
         return true;
     }
 
+    /** True when the segment meets nothing taken so far. */
+    public boolean isFree(PaperSegment segment) {
+        for (long cell : cells(PaperBox.of(List.of(segment.from(), segment.to())))) {
+            if (boxes.getOrDefault(cell, List.of()).stream().anyMatch(b -> b.meets(segment))
+                    || segments.getOrDefault(cell, List.of()).stream().anyMatch(segment::meets)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Takes the first of the candidates that is free; empty when none is. */
     public Optional<PaperBox> place(List<PaperBox> candidates) {
         Optional<PaperBox> free = candidates.stream().filter(this::isFree).findFirst();
