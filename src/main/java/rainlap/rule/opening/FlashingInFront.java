@@ -13,8 +13,7 @@ import rainlap.rule.RuleInfo;
 
 /** A head flashing lies in front of the membrane with nothing lapped over its upstand: water on the membrane runs in behind it. */
 public final class FlashingInFront implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("flashing-in-front", "flashing in front", RuleInfo.Theme.OPENINGS,
-            Limit.HEAD_UPSTAND);
+    static final RuleInfo INFO = RuleInfo.of("flashing-in-front", "flashing in front", RuleInfo.Theme.OPENINGS);
 
     @Override
     public RuleInfo info() {

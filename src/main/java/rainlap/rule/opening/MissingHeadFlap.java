@@ -14,8 +14,7 @@ import rainlap.rule.RuleInfo;
 
 /** No membrane reaches the upper edge of a head flashing: nothing laps over its upstand and nothing lies behind it. */
 public final class MissingHeadFlap implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("missing-head-flap", "no flap over the flashing", RuleInfo.Theme.OPENINGS,
-            Limit.HEAD_UPSTAND);
+    static final RuleInfo INFO = RuleInfo.of("missing-head-flap", "no flap over the flashing", RuleInfo.Theme.OPENINGS);
     /** How far above or below the edge a sheet is still named: 300 mm. */
     private static final long NEAR = 30_000;
 
