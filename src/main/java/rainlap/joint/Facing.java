@@ -77,12 +77,13 @@ final class Facing {
         return cuts.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static Face nearestAt(Map<Face, Profile> seen, double s) {
+    /** Of several in one place the outermost. */
+    private Face nearestAt(Map<Face, Profile> seen, double s) {
         Face best = null;
         double least = JointFinder.GAP + 0.5;
         for (Map.Entry<Face, Profile> e : seen.entrySet()) {
             double d = e.getValue().leastWithin(s, s);
-            if (d < least) {
+            if (d < least || best != null && d == least && stack.isOutside(e.getKey(), best)) {
                 least = d;
                 best = e.getKey();
             }

@@ -26,8 +26,8 @@ final class TapeCover {
 
     /** One strip over one stretch, how far it runs on to each side. */
     private record Lying(Face strip, double from, double to, Profile onOuter, Profile onInner) {
-        double worseAt(double s) {
-            return Math.min(onOuter.leastWithin(s, s), onInner.leastWithin(s, s));
+        double worse(double a, double b) {
+            return Math.min(onOuter.leastWithin(a, b), onInner.leastWithin(a, b));
         }
     }
 
@@ -53,7 +53,7 @@ final class TapeCover {
         }
     }
 
-    /** At each place the strip that covers its worse side best; places from the stretch's first end. */
+    /** On each part the strip that covers its worse side best; places from the stretch's first end. */
     private Cover best(List<Lying> lying, double from, double to) {
         TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
         for (Lying l : lying) {
@@ -66,7 +66,7 @@ final class TapeCover {
         Intervals taped = Intervals.NONE;
         Double a = null;
         for (Double b : cuts) {
-            Lying l = a == null || b - a < 1e-6 ? null : bestAt(lying, (a + b) / 2);
+            Lying l = a == null || b - a < 1e-6 ? null : bestOver(lying, a, b);
             if (l != null) {
                 l.onOuter.part(a, b).stretches().forEach(outer::add);
                 l.onInner.part(a, b).stretches().forEach(inside::add);
@@ -80,11 +80,16 @@ final class TapeCover {
         return new Cover(taped.shifted(-from), Profile.of(outer).shifted(-from), Profile.of(inside).shifted(-from), strips);
     }
 
-    /** Null where no strip reaches both pieces. */
-    private static Lying bestAt(List<Lying> lying, double s) {
+    /**
+     * Null where no strip reaches both pieces. The least over the part counts: a sloped strip that crosses the joint covers nothing where it
+     * enters, and takes no part from one that runs along it.
+     */
+    private static Lying bestOver(List<Lying> lying, double a, double b) {
         Lying best = null;
+        double mid = (a + b) / 2;
         for (Lying l : lying) {
-            if (l.from <= s && s <= l.to && l.worseAt(s) > 0 && (best == null || l.worseAt(s) > best.worseAt(s))) {
+            boolean lies = l.from <= mid && mid <= l.to && l.worse(mid, mid) > 0;
+            if (lies && (best == null || l.worse(a, b) > best.worse(a, b))) {
                 best = l;
             }
         }

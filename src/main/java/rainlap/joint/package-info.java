@@ -11,7 +11,7 @@
  * <li>Else, a sheet present on both sides that lies outside P: P's edge ends beneath it; the joint there is that sheet's own.
  * <li>Else look square to the edge, outwards: a facing edge of a sheet within {@link rainlap.joint.JointFinder#BUTT} is a butt, within
  * {@link rainlap.joint.JointFinder#GAP} a gap; nothing there is an <em>open</em> stretch, and what it borders may be bare wall
- * ({@link rainlap.joint.Bare}). Only where the wall, or the surface of the reveal, goes on beside the edge.
+ * ({@link rainlap.joint.Bare}). Only where the wall, or the surface of the reveal, goes on beside the edge; at a building corner it does.
  * </ol>
  * A sheet whose edge coincides with P's is present on one side only and so is no partner: both end together.
  *
@@ -26,7 +26,8 @@
  * towards the plumb side of both sheets is not a lap of nothing. It is exact for level and plumb edges. A joint keeps the lap along its whole length.
  *
  * <p><b>Cover</b>: an adhered strip that lies outside both pieces and on both sides of the edge covers it; how far it runs on to each side
- * is the cover (beyond a gap, from the far edge of the gap). Of several strips the one that covers its worse side best counts.
+ * is the cover (beyond a gap, from the far edge of the gap). Of several strips the one that covers its worse side best counts, by the least it
+ * covers on each part between their ends.
  * Stretches that lie beneath a further sheet are <em>hidden</em> and need no tape.
  *
  * <p><b>A joint</b> is a maximal chain of stretches of P's boundary with one partner and one kind; it may bend. Butts and gaps are

@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rainlap.joint.Drawn.lines;
 import static rainlap.joint.Drawn.wall;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
+import rainlap.material.Material;
+import rainlap.material.MaterialKind;
 import rainlap.wall.CutPattern;
+import rainlap.wall.EdgeRole;
+import rainlap.wall.Shape;
+import rainlap.wall.Surface;
 
 class JointTest {
     @Test
@@ -207,5 +213,28 @@ class JointTest {
     void nothingAndOnePiece() {
         assertEquals("", wall().joints());
         assertEquals("", wall().sheet("M1", 0, 0, 2000, 1000).joints());
+    }
+
+    @Test
+    void sheetsThatMeetAtABuildingCornerAreAButtWhicheverWasLaidFirst() {
+        assertEquals("butt M2/M1 (1000 0, 1000 1000) wide 0", wall().outline(0, 0, 1000, 1000, EdgeRole.EXTERNAL_CORNER)
+                .sheet("M1", 1000, 0, 300, 1000).sheet("M2", 0, 0, 1000, 1000).joints());
+        assertEquals("butt M2/M1 (1000 1000, 1000 0) wide 0", wall().outline(0, 0, 1000, 1000, EdgeRole.EXTERNAL_CORNER)
+                .sheet("M1", 0, 0, 1000, 1000).sheet("M2", 1000, 0, 300, 1000).joints());
+        assertEquals("", wall().outline(0, 0, 1000, 1000, EdgeRole.FREE)
+                .sheet("M1", 1000, 0, 300, 1000).sheet("M2", 0, 0, 1000, 1000).joints());
+    }
+
+    @Test
+    void ofTwoFacingEdgesInOnePlaceTheOutermostIsThePartner() {
+        assertEquals("butt M3/M2 (1000 1000, 1000 0) wide 0",
+                wall().sheet("M1", 0, 0, 1000, 1000).sheet("M2", 0, 0, 1000, 1000).sheet("M3", 1000, 0, 1000, 1000).joints());
+    }
+
+    @Test
+    void aSlopedTapeThatCrossesTakesNothingFromTheTapeAlongTheJoint() {
+        Drawn taped = wall().sheet("M1", 0, 0, 1000, 1000).sheet("M2", 900, 0, 1000, 1000).tape("T1", 870, 0, 60, 1000);
+        assertEquals("end-lap M2/M1 (900 1000, 900 0) lap 100 tape 30/30", taped.add("T2", Material.of("tape", MaterialKind.TAPE),
+                List.of(new Shape(Surface.WALL, List.of(Drawn.region(400, 200, 1400, 1000, 1400, 1120, 400, 320)))), List.of()).joints());
     }
 }
