@@ -15,10 +15,19 @@ final class EndLaps {
 
     /**
      * All of them. The side edge of a patch, beneath which the inner sheet runs on to the patch's far side and beyond, is no end of a
-     * sheet's course and is left out; so is what lies wholly beneath a further sheet.
+     * sheet's course and is left out; so is what lies wholly beneath a further sheet, and where the side of an upper sheet lies on the
+     * course below.
      */
     static Stream<Joint> onWall(Evidence e) {
-        return MembraneJoints.of(e).filter(j -> j.kind() == JointKind.END_LAP && j.surface().isWall() && !isPatch(j) && !isHidden(j));
+        return MembraneJoints.of(e).filter(j -> j.kind() == JointKind.END_LAP && j.surface().isWall() && !isPatch(j) && !isHidden(j)
+                && isOneCourse(j));
+    }
+
+    /** Whether the two stand side by side: more than half as high together as the lesser of them. */
+    private static boolean isOneCourse(Joint j) {
+        Box a = j.outer().box(), b = j.inner().box();
+        long together = Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY());
+        return 2 * together > Math.min(a.height(), b.height());
     }
 
     private static boolean isPatch(Joint j) {

@@ -2,10 +2,12 @@ package rainlap.rule.lap;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.joint.Direction;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
+import rainlap.joint.Run;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
@@ -24,7 +26,8 @@ import rainlap.rule.RuleInfo;
 
 /**
  * What butts and gaps share: edges that face each other with nothing beneath. Tape over them does not make a lap of them. The upper edge of
- * a head flashing, over which a flap is to lap, is left to the rules of openings.
+ * a head flashing, over which a flap is to lap, is left to the rules of openings; a butt at the fold of a building corner, where nothing
+ * goes round, to the rules of corners.
  */
 final class NoLap {
     private final RuleInfo info;
@@ -48,8 +51,15 @@ final class NoLap {
     private Stream<Outcome> judge(Evidence e, Joint j) {
         boolean outer = HeadFlashings.findOpening(e.elevation(), j.outer()).isPresent();
         boolean inner = HeadFlashings.findOpening(e.elevation(), j.inner()).isPresent();
-        return MembraneJoints.parts(e, j, r -> outer && r.faces().facesUp() || inner && r.faces().facesDown() ? Intervals.NONE
-                : Intervals.of(0, r.length())).stream().map(s -> broken(e, j, s));
+        return MembraneJoints.parts(e, j, r -> outer && r.faces().facesUp() || inner && r.faces().facesDown()
+                || kind == JointKind.BUTT && isAtCorner(e, r) ? Intervals.NONE : Intervals.of(0, r.length()))
+                .stream().map(s -> broken(e, j, s));
+    }
+
+    private static boolean isAtCorner(Evidence e, Run r) {
+        EdgeFrame edge = EdgeFrame.of(r.line());
+        return e.buildingCorners().stream().map(c -> c.edge().line())
+                .anyMatch(c -> edge.t(c.a().x(), c.a().y()) == 0 && edge.t(c.b().x(), c.b().y()) == 0);
     }
 
     private Outcome broken(Evidence e, Joint j, Joint.Stretch s) {

@@ -242,6 +242,23 @@ class LapRulesTest {
     }
 
     @Test
+    void theSideOfAnUpperSheetOnTheCourseBelowIsNoEndLapOfACourse() {
+        Drawn butt = wall().sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 900, 800, 1000).sheet("M3", 800, 850, 1200, 1050);
+        assertEquals("", found(new UnstaggeredLaps(), butt));
+        Drawn uneven = wall().sheet("M1a", 0, 0, 950, 1000).sheet("M1b", 850, 0, 1150, 1000)
+                .sheet("M2a", 0, 900, 950, 1000).sheet("M2b", 850, 850, 1150, 1050);
+        assertEquals("M2b M2a M1b M1a | x 850, +900 to +1000 | 0 apart / 150 | defences 0", found(new UnstaggeredLaps(), uneven));
+    }
+
+    @Test
+    void aButtAtTheFoldOfABuildingCornerIsForTheRulesOfCorners() {
+        assertEquals("", found(new ButtJoint(), wall().outline(0, 0, 1000, 1000, EdgeRole.EXTERNAL_CORNER)
+                .sheet("M1", 0, 0, 1000, 1000).sheet("M2", 1000, 0, 300, 1000)));
+        assertEquals("M2 M1 | x 990, \u00b10 to +1000 | edges meet / lap of 150 | defences 0", found(new ButtJoint(),
+                wall().outline(0, 0, 1000, 1000, EdgeRole.EXTERNAL_CORNER).sheet("M1", 0, 0, 990, 1000).sheet("M2", 990, 0, 310, 1000)));
+    }
+
+    @Test
     void endLapsKeepOffTheJambsOfAnOpening() {
         assertEquals("", found(new EndLapNearOpening(), endLapAt(350)));
         assertEquals("Mb Ma | x 351, \u00b10 to +2000 | 149 from W1 / 150 | defences 0", found(new EndLapNearOpening(), endLapAt(351)));
