@@ -153,7 +153,8 @@ final class CheckJob implements AutoCloseable {
 
     private void close(List<CheckResult> results) {
         if (results.size() > 1) {
-            around.print(TerminalTable.total(results));
+            around.print(TerminalTable.total(options.files.stream().map(CheckJob::name).toList(), results));
+            around.print("");
         }
         around.print(TerminalTable.caution());
         around.print(written.stream().map(PlainText::of).toList());

@@ -11,12 +11,14 @@ final class Columns {
 
     private final List<Column> columns;
     private final List<List<String>> rows = new ArrayList<>();
+    private final int[] widest;
 
     /** A heading and the most characters its cells take in one line. */
     record Column(String heading, int most, boolean right) {}
 
     Columns(List<Column> columns) {
         this.columns = List.copyOf(columns);
+        this.widest = columns.stream().mapToInt(c -> c.heading.length()).toArray();
     }
 
     void add(List<String> cells) {
@@ -24,6 +26,9 @@ final class Columns {
             throw new IllegalArgumentException(cells.size() + " cells for " + columns.size() + " columns");
         }
         rows.add(List.copyOf(cells));
+        for (int c = 0; c < widest.length; c++) {
+            widest[c] = Math.max(widest[c], cells.get(c).length());
+        }
     }
 
     List<String> heading() {
@@ -45,11 +50,7 @@ final class Columns {
     }
 
     private int width(int c) {
-        int widest = columns.get(c).heading.length();
-        for (List<String> row : rows) {
-            widest = Math.max(widest, row.get(c).length());
-        }
-        return Math.min(widest, columns.get(c).most);
+        return Math.min(widest[c], columns.get(c).most);
     }
 
     private List<String> lines(List<String> cells) {

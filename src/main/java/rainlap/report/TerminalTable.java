@@ -50,11 +50,20 @@ public final class TerminalTable {
         return List.copyOf(table.lines);
     }
 
-    /** The line for all files of a run. */
-    public static String total(List<CheckResult> results) {
+    /** All files of a run together, then one line or more for each. */
+    public static List<String> total(List<String> files, List<CheckResult> results) {
         List<WeakPoint> all = results.stream().flatMap(r -> r.weakPoints().stream()).toList();
         int unchecked = results.stream().mapToInt(r -> r.unchecked().size()).sum();
-        return "Together, " + count(results.size(), "elevation") + ": " + counts(all) + "; " + unchecked + " not checked";
+        List<String> out = new ArrayList<>(Columns.hanging("",
+                "Together, " + count(results.size(), "elevation") + ": " + counts(all) + "; not checked, " + unchecked, COLUMNS));
+        Columns columns = new Columns(List.of(new Columns.Column("", 38, false), new Columns.Column("", 60, false)));
+        for (int i = 0; i < results.size(); i++) {
+            columns.add(List.of(PlainText.of(files.get(i)), counts(results.get(i).weakPoints())));
+        }
+        for (int i = 0; i < results.size(); i++) {
+            out.addAll(columns.row(i));
+        }
+        return List.copyOf(out);
     }
 
     /** What every output says of itself. */

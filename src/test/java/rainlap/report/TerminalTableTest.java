@@ -59,8 +59,13 @@ class TerminalTableTest {
     }
 
     @Test void theTotalAddsUp() {
-        assertEquals("Together, 2 elevations: 4 weak points: 2 with no defence, 1 one failure away, 1 safe but below what is asked;"
-                + " 2 not checked", TerminalTable.total(List.of(Samples.mixed(), Samples.sound())));
+        assertEquals("""
+                Together, 2 elevations: 4 weak points: 2 with no defence, 1 one failure away, 1 safe but below what
+                is asked; not checked, 2
+                a.json  4 weak points: 2 with no defence, 1 one failure away, 1 safe
+                        but below what is asked
+                b.json  no weak point""",
+                String.join("\n", TerminalTable.total(List.of("a.json", "b.json"), List.of(Samples.mixed(), Samples.sound()))));
     }
 
     @Test void namesCannotSteerTheTerminal() {
