@@ -8,6 +8,8 @@ import java.util.List;
  * {@link Double#POSITIVE_INFINITY} at both ends of its stretch. Stretches ascend and do not overlap; there may be breaks between them.
  */
 public final class Profile {
+    /** Shorter than this in grid units is no length at all. */
+    private static final double NOTHING = 1e-6;
     private final List<Stretch> stretches;
 
     /** One stretch: from place {@code s0} to {@code s1} the length goes from {@code v0} to {@code v1}. */
@@ -55,12 +57,12 @@ public final class Profile {
         return stretches.stream().mapToDouble(s -> Math.max(s.v0, s.v1)).max().orElse(0);
     }
 
-    /** The least length within a part of the line. */
+    /** The least length within a part of the line. A stretch that only touches the part's end is not within it; a single place may be. */
     public double leastWithin(double from, double to) {
         double least = Double.POSITIVE_INFINITY;
         for (Stretch s : stretches) {
             double a = Math.max(from, s.s0), b = Math.min(to, s.s1);
-            if (a <= b) {
+            if (b - a > NOTHING || from == to && a == b) {
                 least = Math.min(least, Math.min(s.at(a), s.at(b)));
             }
         }
@@ -129,7 +131,6 @@ public final class Profile {
 
     /** Collects the edges that may end something beside an edge, in that edge's frame. */
     public static final class Hits {
-        private static final double NOTHING = 1e-6;
         private final EdgeFrame frame;
         private final double from;
         private final double to;

@@ -50,15 +50,12 @@ public final class RulePage {
         return markdown;
     }
 
-    /**
-     * The page without marks: headings underlined, paragraphs and list items broken at a width, code as it stands. The tables of limits are left
-     * out.
-     */
+    /** The page without marks: headings underlined, paragraphs and list items broken at a width, tables and code as they stand. */
     public List<String> lines(int width) {
         List<String> out = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         boolean code = false;
-        for (String line : withoutTables().lines().toList()) {
+        for (String line : markdown.lines().toList()) {
             code ^= line.startsWith("```");
             if (line.startsWith("```")) {
                 close(open, out, width);
@@ -74,11 +71,6 @@ public final class RulePage {
         }
         close(open, out, width);
         return List.copyOf(out);
-    }
-
-    /** Without the generated tables of limits: they are wide, and whoever prints a page prints {@link LimitLines} below it. */
-    private String withoutTables() {
-        return markdown.replaceAll("(?s)\n<!-- limits -->.*?<!-- /limits -->\n", "");
     }
 
     private static void takeText(String line, StringBuilder open, List<String> out, int width) {

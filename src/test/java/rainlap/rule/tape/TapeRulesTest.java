@@ -130,6 +130,14 @@ class TapeRulesTest {
     }
 
     @Test
+    void whereOneTapeGivesWayToANarrowerOneEachStretchHasItsOwnMeasure() {
+        Drawn two = courses(150).tape("T1", 0, 820, 1000, 40).tape("T2", 1000, 845, 1000, 10);
+        assertEquals("T1 M2 M1 | +850, x 0 to 1000 | 10 above it, on M2 / 25 each side | defences 2\n"
+                + "T2 M2 M1 | +850, x 1000 to 2000 | 5 above it, on M2 and 5 below it, on M1 / 25 each side | defences 2",
+                found(new NarrowTapeCover(), two));
+    }
+
+    @Test
     void sidesOfAPlumbJoint() {
         Drawn beside = wall().sheet("Ma", 0, 0, 1000, 1000).sheet("Mb", 850, 0, 1150, 1000).tape("T1", 840, 0, 60, 1000);
         assertEquals("T1 Mb Ma | x 850, \u00b10 to +1000 | 10 to the left of it, on Ma / 25 each side | defences 2",
