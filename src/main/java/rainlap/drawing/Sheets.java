@@ -13,6 +13,8 @@ import rainlap.paper.SheetSize;
 
 /** The marked-up elevation of a check, on as many A3 sheets as its findings need. */
 public final class Sheets {
+    /** With more marks round one elevation its leaders can no longer be followed. */
+    private static final int MOST_MARKS = 40;
     private final CheckResult result;
     private final TitleBlock title;
     private final List<Page> pages = new ArrayList<>();
@@ -61,7 +63,7 @@ public final class Sheets {
 
     /** One sheet with an elevation; returns the weak points whose marks found no room on it. */
     private List<WeakPoint> elevation(Bay bay, List<WeakPoint> wanted) {
-        List<WeakPoint> shown = wanted;
+        List<WeakPoint> shown = wanted.subList(0, Math.min(MOST_MARKS, wanted.size()));
         ElevationView view = new ElevationView(result.evidence(), bay, shown);
         while (!view.left().isEmpty() && view.left().size() < shown.size()) {
             Set<Integer> left = view.left();

@@ -1,0 +1,88 @@
+package rainlap.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rainlap.check.CheckResult;
+import rainlap.check.WeakPoint;
+import rainlap.paper.Clip;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.Sheet;
+import rainlap.paper.SheetCheck;
+
+/** Sheets of random walls with up to 80 findings: nothing meets, nothing is dropped. */
+class CrowdedSheetsTest {
+    private static final int WALLS = 16;
+    private static final List<Case> CASES = new ArrayList<>();
+
+    private record Case(long seed, CheckResult result, List<Sheet> sheets) {}
+
+    @BeforeAll
+    static void draw() {
+        for (long seed = 0; seed < WALLS; seed++) {
+            CheckResult result = CrowdedWall.of(seed, 80);
+            CASES.add(new Case(seed, result, Sheets.of(result, SampleWall.TITLE)));
+        }
+    }
+
+    @Test
+    void nothingMeetsAndNothingLeavesTheFrame() {
+        for (Case c : CASES) {
+            for (int i = 0; i < c.sheets().size(); i++) {
+                assertEquals(List.of(), SheetCheck.of(c.sheets().get(i)), "seed " + c.seed() + ", sheet " + (i + 1));
+            }
+        }
+    }
+
+    @Test
+    void everyWeakPointHasItsMarkItsPlaceAndItsRowOnce() {
+        for (Case c : CASES) {
+            Map<String, Integer> ids = new HashMap<>();
+            c.sheets().forEach(s -> count(s.marks(), ids));
+            for (WeakPoint p : c.result().weakPoints()) {
+                for (String what : List.of("label-", "place-", "row-")) {
+                    assertEquals(1, ids.get(what + p.number()), what + p.number() + ", seed " + c.seed());
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatWasNotCheckedAlwaysClosesTheTable() {
+        for (Case c : CASES) {
+            List<String> words = new ArrayList<>();
+            c.sheets().forEach(s -> words(s.marks(), words));
+            int n = c.result().unchecked().size() + c.result().crashes().size();
+            assertTrue(words.stream().anyMatch(w -> w.startsWith("Not checked, " + n + ":")), "seed " + c.seed() + " " + new TreeSet<>(words));
+        }
+    }
+
+    private static void count(List<Mark> marks, Map<String, Integer> ids) {
+        for (Mark m : marks) {
+            if (m instanceof Group g) {
+                g.id().ifPresent(id -> ids.merge(id, 1, Integer::sum));
+                count(g.marks(), ids);
+            } else if (m instanceof Clip c) {
+                count(c.marks(), ids);
+            }
+        }
+    }
+
+    private static void words(List<Mark> marks, List<String> out) {
+        for (Mark m : marks) {
+            if (m instanceof Group g) {
+                words(g.marks(), out);
+            } else if (m instanceof rainlap.paper.Text t) {
+                out.add(t.text());
+            }
+        }
+    }
+}
