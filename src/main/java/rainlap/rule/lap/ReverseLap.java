@@ -9,7 +9,6 @@ import rainlap.joint.Run;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
-import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
@@ -71,10 +70,11 @@ public final class ReverseLap implements Rule {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id(), lap = LengthText.mm(s.least());
         Place where = Place.line(e.elevation(), j.surface(), s.line());
         String tape = s.taped() ? " Only the tape over it keeps water out." : "";
+        String what = isPatch(j) ? "The upper edge of " + outer + " lies on " + inner
+                : outer + " lies over the foot of " + inner + " by " + lap;
         return start(e, j, s, where, s.taped()).reads(lap + " reversed" + (s.taped() ? ", taped" : ""), "upper over lower")
-                .says(outer + " lies over the foot of " + inner + " by " + lap + " at " + where.inWords()
-                        + ": water that runs down " + inner + " goes in behind " + outer + "." + tape + " " + WHY,
-                        isPatch(j) ? patchRemedy(e, j) : footRemedy(e, j, s));
+                .says(what + " at " + where.inWords() + ": water that runs down " + inner + " goes in behind " + outer + "." + tape + " "
+                        + WHY, isPatch(j) ? patchRemedy(e, j, s) : footRemedy(e, j, s));
     }
 
     private static Finding.Builder start(Evidence e, Joint j, Joint.Stretch s, Place where, boolean taped) {
@@ -90,17 +90,24 @@ public final class ReverseLap implements Rule {
     private static String footRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
-        String draw = "Draw the foot of " + inner + " out over " + outer;
+        String draw = (s.taped() ? "Take the tape off and draw" : "Draw") + " the foot of " + inner + " out over " + outer;
         return s.least() >= required ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
-                + LengthText.mm(required) + " is asked for."
+                + LengthText.mm(required) + " is asked for." + tapeToo(e, s.least())
                 : draw + ". It then laps only " + LengthText.mmBeside(s.least(), required) + ": slip a strip in behind it and over "
-                        + outer + " that laps each by " + LengthText.mm(required) + ".";
+                        + outer + " that laps each by " + LengthText.mm(required) + "." + tapeToo(e, required);
     }
 
-    private static String patchRemedy(Evidence e, Joint j) {
+    private static String tapeToo(Evidence e, long lap) {
+        return lap < e.practice().get(Limit.TAPE_FREE_LAP).hundredths() ? " Tape the joint." : "";
+    }
+
+    /** A patch is cut in: it goes up behind the sheet by one lap, and covers what lies below the cut by another. */
+    private static String patchRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
-        return "Cut " + inner + " along the top of " + outer + " and tuck the upper edge of " + outer + " in behind it by "
-                + Asked.briefly(e.practice().get(Limit.COURSE_LAP)) + "; tape both ends of the cut.";
+        long required = e.practice().get(Limit.COURSE_LAP).hundredths();
+        String taller = s.least() < 2 * required ? "Use a patch at least " + LengthText.mm(2 * required) + " high. " : "";
+        return taller + "Cut " + inner + " level, " + LengthText.mm(required) + " below the upper edge of " + outer
+                + ", and tuck that edge in behind it; tape the cut and its ends.";
     }
 
     /** The upper edge of a collar, a loose strip or a flashing that no tape covers. */

@@ -19,7 +19,7 @@ public final class ShortCourseLap implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         return new ShortLap(INFO, Limit.COURSE_LAP, (outer, inner, missing, required) -> "Slide " + outer + " down or " + inner
-                + " up by " + missing + ", or slip a strip in behind " + outer + " and over " + inner + " that laps each by "
+                + " up by at least " + missing + ", or slip a strip in behind " + outer + " and over " + inner + " that laps each by "
                 + required).check(e);
     }
 }

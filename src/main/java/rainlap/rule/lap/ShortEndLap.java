@@ -18,7 +18,7 @@ public final class ShortEndLap implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        return new ShortLap(INFO, Limit.END_LAP, (outer, inner, missing, required) -> "Slide " + outer + " over " + inner + " by "
+        return new ShortLap(INFO, Limit.END_LAP, (outer, inner, missing, required) -> "Slide " + outer + " over " + inner + " by at least "
                 + missing + " more, or slip a strip in behind " + outer + " and over " + inner + " that laps each by " + required)
                 .check(e);
     }

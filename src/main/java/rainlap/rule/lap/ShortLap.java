@@ -69,7 +69,8 @@ final class ShortLap {
         return Finding.of(info, where, List.of(outer, inner)).asks(required).measures(s.least())
                 .reads(lap, Asked.briefly(required)).joint(j.id())
                 .defences(LocalDefences.of(j, s.least(), s.taped() || j.sealed(), e.elevation().exposure(), e.practice()))
-                .says(outer + " laps " + inner + " by " + lap + " at " + where.inWords() + ". " + Asked.sentence(required),
+                .says(outer + " laps " + inner + " by " + lap + (required.orTaped() ? ", without tape," : "") + " at " + where.inWords() + ". "
+                        + Asked.sentence(required),
                         remedy.of(outer, inner, missing, required.number()) + orTape + ".");
     }
 }

@@ -126,10 +126,11 @@ class LapRulesTest {
     void theRemedyOfAReverseLapDrawsTheFootOut() {
         String enough = Judged.findings(new ReverseLap(),
                 wall().sheet("M2", 0, 700, 2000, 1000).sheet("M1", 0, 0, 2000, 1000), "common").get(0).remedy();
-        assertEquals("Draw the foot of M2 out over M1; it then laps 300, 150 is asked for.", enough);
+        assertEquals("Draw the foot of M2 out over M1; it then laps 300, 150 is asked for. Tape the joint.", enough);
         String shorter = Judged.findings(new ReverseLap(),
                 wall().sheet("M2", 0, 900, 2000, 1000).sheet("M1", 0, 0, 2000, 1000), "common").get(0).remedy();
-        assertEquals("Draw the foot of M2 out over M1. It then laps only 100: slip a strip in behind it and over M1 that laps each by 150.",
+        assertEquals("Draw the foot of M2 out over M1. It then laps only 100: slip a strip in behind it and over M1 that laps each by 150."
+                + " Tape the joint.",
                 shorter);
     }
 
@@ -143,9 +144,11 @@ class LapRulesTest {
 
     @Test
     void aPatchIsTuckedThroughACut() {
-        assertEquals("Cut M1 along the top of A1 and tuck the upper edge of A1 in behind it by 150; tape both ends of the cut.",
-                Judged.findings(new ReverseLap(), wall().sheet("M1", 0, 0, 2000, 1000).sheet("A1", 500, 600, 800, 100), "common")
-                        .get(0).remedy());
+        String cut = "Cut M1 level, 150 below the upper edge of A1, and tuck that edge in behind it; tape the cut and its ends.";
+        assertEquals(cut, Judged.findings(new ReverseLap(),
+                wall().sheet("M1", 0, 0, 2000, 1000).sheet("A1", 500, 600, 800, 300), "common").get(0).remedy());
+        assertEquals("Use a patch at least 300 high. " + cut, Judged.findings(new ReverseLap(),
+                wall().sheet("M1", 0, 0, 2000, 1000).sheet("A1", 500, 600, 800, 299), "common").get(0).remedy());
     }
 
     @Test
