@@ -51,6 +51,9 @@ final class ElevationReader {
         piecePlaces = pieceReader.ids().places();
         List<Expectation> expected = Fields.each(f.list("expect", most), v -> expectation(v, pieceReader.ids()));
         if (problems.isEmpty()) {
+            PileFinder.refusePiles(pieces, pieceReader.ids(), problems);
+        }
+        if (problems.isEmpty()) {
             KnotFinder.refuseKnots(pieces, pieceReader.ids(), problems);
         }
         return outline.filter(o -> problems.isEmpty()).map(o -> new Elevation(name, practice, exposure, o, openings, penetrations,

@@ -83,6 +83,9 @@ final class OpeningReader {
     }
 
     static boolean isInside(List<Region> regions, Outline outline) {
+        if (outline.region().isBox()) {
+            return regions.stream().allMatch(r -> outline.box().contains(r.box()));
+        }
         return Overlay.difference(regions, List.of(outline.region())).isEmpty();
     }
 
@@ -97,7 +100,7 @@ final class OpeningReader {
 
     private void refuseOverlaps() {
         BoxTree tree = new BoxTree(openings.stream().map(Opening::rect).toList());
-        for (int i = 0; i < openings.size(); i++) {
+        for (int i = 0; i < openings.size() && !problems.isFull(); i++) {
             int me = i;
             List<Integer> near = new ArrayList<>();
             tree.query(openings.get(i).rect(), near::add);

@@ -28,7 +28,7 @@ final class Problems {
 
     /** With a hint that is worked out only where the problem is listed. */
     void add(int at, String what, Supplier<String> hint) {
-        if (found.size() >= limits.problems()) {
+        if (isFull()) {
             more++;
             return;
         }
@@ -38,6 +38,11 @@ final class Problems {
     /** For messages that refer to another place of the file. */
     String line(int at) {
         return "line " + source.place(at).line();
+    }
+
+    /** Whether further problems are only counted. */
+    boolean isFull() {
+        return found.size() >= limits.problems();
     }
 
     boolean isEmpty() {

@@ -16,13 +16,13 @@ final class RingReader {
 
     /** The points of a list, a repeated first point at the end dropped; empty and noted when anything is wrong. */
     static List<Point> ring(Fields f, Value v, String label) {
-        List<Point> points = points(f, v, label);
+        List<Point> points = points(f, v, label, f.limits().points());
         int n = points.size();
         return n > 1 && points.get(0).equals(points.get(n - 1)) ? points.subList(0, n - 1) : points;
     }
 
-    static List<Point> points(Fields f, Value v, String label) {
-        List<Value> items = f.list(v, label, f.limits().points());
+    static List<Point> points(Fields f, Value v, String label, int most) {
+        List<Value> items = f.list(v, label, most);
         Optional<Value> odd = items.stream().filter(p -> !(p instanceof Value.Items pair && pair.items().size() == 2)).findFirst();
         if (odd.isPresent()) {
             String found = odd.get() instanceof Value.Items l ? "a list of " + l.items().size() : odd.get().what();
@@ -42,6 +42,11 @@ final class RingReader {
     static Optional<Region> region(Fields f, int at, String label, List<Point> shell, List<List<Point>> holes) {
         List<List<Point>> rings = new ArrayList<>(holes);
         rings.add(0, shell);
+        Limits limits = f.limits();
+        if (holes.size() > limits.holes() || rings.stream().anyMatch(r -> r.size() > limits.points() + 1)) {
+            f.wrong(at, "\"" + label + "\" is too detailed", "at most " + limits.points() + " points a ring and " + limits.holes() + " holes");
+            return Optional.empty();
+        }
         for (List<Point> ring : rings) {
             if (!enclosesSomething(ring)) {
                 f.wrong(at, "\"" + label + "\" encloses no area", "a ring needs three points or more that are not in one line");

@@ -121,6 +121,10 @@ final class ShapeReader {
             return Optional.empty();
         }
         List<List<List<Point>>> polygons = polygons(v, text.get().text());
+        if (polygons.size() > f.limits().holes()) {
+            f.wrong(v.at(), "\"wkt\" has " + polygons.size() + " polygons", "at most " + f.limits().holes());
+            return Optional.empty();
+        }
         List<Region> regions = new ArrayList<>();
         for (List<List<Point>> rings : polygons) {
             RingReader.region(f, v.at(), "wkt", rings.get(0), rings.subList(1, rings.size())).ifPresent(regions::add);
@@ -175,7 +179,7 @@ final class ShapeReader {
     }
 
     private Optional<Drawn> line(Value v) {
-        List<Point> run = RingReader.points(f, v, "line");
+        List<Point> run = RingReader.points(f, v, "line", f.limits().linePoints());
         OptionalLong width = width();
         boolean empty = v instanceof Value.Items list && list.items().isEmpty();
         if (width.isEmpty() || run.isEmpty() && !empty || !isSoundRun(v, run)) {

@@ -50,8 +50,11 @@ final class SourceText {
 
     Place place(int offset) {
         int line = lineOf(offset);
-        String before = text(lineStarts[line], Math.min(offset, bytes.length));
-        return new Place(line + 1, before.codePointCount(0, before.length()) + 1);
+        int column = 1;
+        for (int i = lineStarts[line]; i < Math.min(offset, bytes.length); i++) {
+            column += (bytes[i] & 0xC0) == 0x80 ? 0 : 1; // all but the first byte of a character in UTF-8
+        }
+        return new Place(line + 1, column);
     }
 
     Excerpt excerpt(int offset) {

@@ -71,7 +71,7 @@ class FileFormatPageTest {
     void limitsOnThePageAreTheStatedOnes() throws IOException {
         Limits l = Limits.STATED;
         String limits = page().substring(page().indexOf("## Limits"), page().indexOf("## When"));
-        List<String> missing = Stream.of(l.bytes(), l.depth(), l.values(), l.pieces(), l.points(), l.holes(), l.tucks(), l.idLength(),
+        List<String> missing = Stream.of(l.bytes(), l.depth(), l.values(), l.pieces(), l.layers(), l.points(), l.linePoints(), l.holes(), l.tucks(), l.idLength(),
                 l.textLength(), l.wktLength(), l.problems()).map(n -> "| " + n).filter(n -> !limits.contains(n)).toList();
         assertEquals(List.of(), missing);
     }

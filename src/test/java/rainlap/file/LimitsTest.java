@@ -31,17 +31,17 @@ class LimitsTest {
 
     private static Limits with(int bytes, int depth, int values, int pieces) {
         Limits s = Limits.STATED;
-        return new Limits(bytes, depth, values, pieces, s.points(), s.holes(), s.tucks(), s.idLength(), s.textLength(), s.wktLength(), s.problems());
+        return new Limits(bytes, depth, values, pieces, s.layers(), s.points(), s.linePoints(), s.holes(), s.tucks(), s.idLength(), s.textLength(), s.wktLength(), s.problems());
     }
 
     private static Limits small(int points, int holes, int tucks, int wkt, int problems) {
         Limits s = Limits.STATED;
-        return new Limits(s.bytes(), s.depth(), s.values(), s.pieces(), points, holes, tucks, s.idLength(), s.textLength(), wkt, problems);
+        return new Limits(s.bytes(), s.depth(), s.values(), s.pieces(), 5, points, points, holes, tucks, s.idLength(), s.textLength(), wkt, problems);
     }
 
     @Test
     void statedLimits() {
-        assertEquals(new Limits(64 * 1024 * 1024, 32, 12_000_000, 1_000_000, 20_000, 10_000, 1_000, 100, 1_000, 4_000_000, 100), Limits.STATED);
+        assertEquals(new Limits(64 * 1024 * 1024, 32, 12_000_000, 1_000_000, 10_000, 20_000, 1_000, 10_000, 1_000, 100, 1_000, 4_000_000, 100), Limits.STATED);
     }
 
     @Test
@@ -74,6 +74,35 @@ class LimitsTest {
     @Test
     void pieceCount() {
         assertLimit(pieces(5), pieces(6), with(10_000, 32, 1000, 5), "\"pieces\" has 6 entries");
+    }
+
+    @Test
+    void layersOnOneSpot() {
+        assertLimit(pieces(5), pieces(6), small(9, 3, 5, 100, 10), "more than 5 pieces lie on one spot");
+        String apart = pieces(6).replace("\"p5\",\"material\":\"foil-membrane\",\"rect\":[0,0,", "\"p5\",\"material\":\"foil-membrane\",\"rect\":[5,0,");
+        assertEquals(List.of(), problems(apart, small(9, 3, 5, 100, 10)), "six pieces, five of them on one spot");
+    }
+
+    private static String line(int n) {
+        return ring(n).replace("foil-membrane", "foil-tape-60").replace("\"ring\"", "\"line\"");
+    }
+
+    @Test
+    void pointsOfALine() {
+        assertLimit(line(9), line(10), small(9, 5, 5, 100, 10), "\"line\" has 10 entries");
+        assertEquals(List.of(), problems(line(1_000), Limits.STATED));
+        assertEquals(1, problems(line(1_001), Limits.STATED).size());
+    }
+
+    @Test
+    void detailOfWellKnownText() {
+        UnaryOperator<String> wkt = t -> file(",\"pieces\":[{\"id\":\"a\",\"material\":\"foil-membrane\",\"wkt\":\"" + t + "\"}]");
+        String four = "POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0))", five = "POLYGON ((0 0, 9 0, 9 9, 4 12, 0 9, 0 0))";
+        assertLimit(wkt.apply(four), wkt.apply(five), small(4, 5, 5, 100, 10), "\"wkt\" is too detailed");
+        String one = "MULTIPOLYGON (((0 0, 9 0, 9 9, 0 0)))", two = "MULTIPOLYGON (((0 0, 9 0, 9 9, 0 0)), ((20 0, 29 0, 29 9, 20 0)))";
+        assertLimit(wkt.apply(one), wkt.apply(two), small(9, 1, 5, 100, 10), "\"wkt\" has 2 polygons");
+        String hole = "POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0), (1 1, 2 1, 2 2, 1 1))", holes = "POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0), (1 1, 2 1, 2 2, 1 1), (4 4, 5 4, 5 5, 4 4))";
+        assertLimit(wkt.apply(hole), wkt.apply(holes), small(9, 1, 5, 100, 10), "\"wkt\" is too detailed");
     }
 
     private static String ring(int n) {
