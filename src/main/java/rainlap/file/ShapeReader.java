@@ -60,7 +60,7 @@ final class ShapeReader {
         reader.refuseStray("width", "line", given.get(0));
         reader.refuseStray("holes", "ring", given.get(0));
         Value v = f.find(given.get(0)).orElseThrow();
-        return reader.shape(given.get(0), v).filter(d -> !d.regions().isEmpty());
+        return reader.shape(given.get(0), v);
     }
 
     private void refuseStray(String key, String shape, String given) {
@@ -186,10 +186,22 @@ final class ShapeReader {
             return Optional.empty();
         }
         List<Region> regions = strip(run, width.getAsLong());
-        if (regions.isEmpty()) {
-            f.wrong(v.at(), "\"line\" covers no area at this width", "");
+        if (!covers(regions, run)) {
+            f.wrong(v.at(), "\"line\" bends too tightly for its width", "draw it as a \"ring\"");
+            return Optional.empty();
         }
         return Optional.of(new Drawn(v.at(), regions, run));
+    }
+
+    /** Whether a strip covers the middle of each part of its run: offset curves of tight bends may turn inside out. */
+    private static boolean covers(List<Region> strip, List<Point> run) {
+        for (int i = 1; i < run.size(); i++) {
+            double x = (run.get(i - 1).x() + run.get(i).x()) / 2.0, y = (run.get(i - 1).y() + run.get(i).y()) / 2.0;
+            if (strip.stream().noneMatch(r -> r.covers(x, y))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private OptionalLong width() {

@@ -16,8 +16,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page that explains the file form is written by hand; this holds it to the schema, the reader and the limits. */
 class FileFormatPageTest {
@@ -74,16 +72,5 @@ class FileFormatPageTest {
         List<String> missing = Stream.of(l.bytes(), l.depth(), l.values(), l.pieces(), l.layers(), l.points(), l.linePoints(), l.holes(), l.tucks(), l.idLength(),
                 l.textLength(), l.wktLength(), l.problems()).map(n -> "| " + n).filter(n -> !limits.contains(n)).toList();
         assertEquals(List.of(), missing);
-    }
-
-    /** The schemas in docs/ are copies of the shipped ones: rewritten here, and a change fails once so that it is looked at. */
-    @ParameterizedTest
-    @ValueSource(strings = {"elevation.schema.json", "findings.schema.json"})
-    void schemasInDocsAreTheShippedOnes(String name) throws IOException {
-        String shipped = Files.readString(Path.of("src/main/resources/schema", name));
-        Path copy = Path.of("docs", name);
-        String before = Files.exists(copy) ? Files.readString(copy) : "";
-        Files.writeString(copy, shipped);
-        assertEquals(shipped, before, copy + " was out of date and has been rewritten: look at it and commit it");
     }
 }

@@ -41,7 +41,7 @@ class LimitsTest {
 
     @Test
     void statedLimits() {
-        assertEquals(new Limits(64 * 1024 * 1024, 32, 12_000_000, 1_000_000, 10_000, 20_000, 1_000, 10_000, 1_000, 100, 1_000, 4_000_000, 100), Limits.STATED);
+        assertEquals(new Limits(64 * 1024 * 1024, 32, 12_000_000, 1_000_000, 10_000, 20_000, 200, 10_000, 1_000, 100, 1_000, 4_000_000, 100), Limits.STATED);
     }
 
     @Test
@@ -90,8 +90,8 @@ class LimitsTest {
     @Test
     void pointsOfALine() {
         assertLimit(line(9), line(10), small(9, 5, 5, 100, 10), "\"line\" has 10 entries");
-        assertEquals(List.of(), problems(line(1_000), Limits.STATED));
-        assertEquals(1, problems(line(1_001), Limits.STATED).size());
+        assertEquals(List.of(), problems(line(200), Limits.STATED));
+        assertEquals(1, problems(line(201), Limits.STATED).size());
     }
 
     @Test
