@@ -47,7 +47,7 @@ final class Fields {
         Fields fields = new Fields(keys, owner, problems);
         for (Value.Member m : keys.members()) {
             if (!known.contains(m.name()) && problems.isFull()) {
-                problems.add(m.at(), "", "");
+                problems.countOne();
             } else if (!known.contains(m.name())) {
                 Nearest.of(m.name(), known).ifPresent(fields.meant::add);
                 fields.wrong(m.at(), "there is no key " + Quoted.text(m.name()) + " here",

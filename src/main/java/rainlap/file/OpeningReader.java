@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
+import rainlap.geom.Grid;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.wall.Opening;
@@ -95,7 +96,7 @@ final class OpeningReader {
     }
 
     static String mm(long units) {
-        return Quoted.number(rainlap.geom.Grid.mm(units));
+        return Quoted.number(Grid.mm(units));
     }
 
     private void refuseOverlaps() {

@@ -45,6 +45,11 @@ final class Problems {
         return found.size() >= limits.problems();
     }
 
+    /** Counts a problem that is not listed, where {@link #isFull}. */
+    void countOne() {
+        more++;
+    }
+
     boolean isEmpty() {
         return found.isEmpty();
     }

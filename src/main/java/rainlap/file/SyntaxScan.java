@@ -1,8 +1,9 @@
 package rainlap.file;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * Looks for the first fault of a text that the JSON reader has already refused. The reader knows that it stopped; this scan knows
@@ -164,7 +165,7 @@ final class SyntaxScan {
         if (word.startsWith("'")) {
             return at(from, "texts stand in double quotation marks", "write \"…\" instead of '…'");
         }
-        return at(from, Quoted.text(word) + " is not a value", Nearest.hint(word, java.util.List.of("true", "false", "null"),
+        return at(from, Quoted.text(word) + " is not a value", Nearest.hint(word, List.of("true", "false", "null"),
                 "a text stands in double quotation marks: " + Quoted.text(word)));
     }
 
