@@ -110,6 +110,9 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
             Intervals parts = where.apply(r);
             for (int i = 0; i < parts.count(); i++) {
                 double from = parts.from(i), to = parts.to(i);
+                if (r.at(from).equals(r.at(to))) {
+                    continue; // shorter than the grid can show
+                }
                 Stretch s = new Stretch(List.of(r.at(from), r.at(to)), (to - from) / 100,
                         Math.round(least.apply(r, new double[] {from, to})),
                         Intervals.of(from, to).minus(r.cover().taped()).isEmpty());

@@ -7,7 +7,7 @@ import rainlap.wall.CutPattern;
 import rainlap.wall.EdgeRole;
 
 /** Walls as crews and beginners lay them, from a seed: courses, end laps, gaps, reversed sheets, patches, slopes, a window, tapes. */
-final class RandomWall {
+public final class RandomWall {
     private final Random random;
     private final Drawn drawn = Drawn.wall().outline(0, 0, 4000, 2400, EdgeRole.FREE);
     private int count;
@@ -19,7 +19,7 @@ final class RandomWall {
         this.sloped = sloped;
     }
 
-    static Drawn of(long seed) {
+    public static Drawn of(long seed) {
         return new RandomWall(seed, true).build();
     }
 
