@@ -33,6 +33,10 @@ final class CornerView {
     static final double HEIGHT = 48;
     /** How much of a depth shows across and up. */
     private static final double BACK = 0.43;
+    /** Room for a name above the drawing, printed mm. */
+    private static final double NAME = 2;
+    /** Room for the sentence beside it. */
+    private static final double BESIDE = 33;
     private static final long SIDE = 42_00;
     private static final long ALONG = 105_00;
     private final Evidence evidence;
@@ -40,6 +44,8 @@ final class CornerView {
     private final Severity severity;
     private final PaperPoint origin;
     private final int scale;
+    private final long side;
+    private final long along;
     private final int right;
     private final int up;
     private final List<Mark> out = new ArrayList<>();
@@ -50,9 +56,11 @@ final class CornerView {
         this.severity = severity;
         this.right = corner.jamb() == Side.LEFT ? 1 : -1;
         this.up = corner.level() == Side.SILL ? 1 : -1;
-        double high = (SIDE + ALONG + BACK * corner.opening().reveal()) / 100;
-        this.scale = high / 5 <= field.height() ? 5 : 10;
-        double shift = (ALONG + BACK * corner.opening().reveal() - SIDE) / 200 / scale;
+        double deep = BACK * corner.opening().reveal();
+        this.scale = scale(corner, field.height());
+        this.side = SIDE * scale / 5;
+        this.along = ALONG * scale / 5;
+        double shift = (along + deep - side) / 200 / scale;
         this.origin = new PaperPoint(field.middle().x() - right * shift, field.middle().y() + up * shift);
     }
 
@@ -75,15 +83,26 @@ final class CornerView {
         return new Box(x, y, x + deep, y + deep);
     }
 
+    /** The scale at which a corner fits a cell. */
+    static int scale(OpeningCorner corner, PaperBox cell) {
+        return scale(corner, field(cell).height());
+    }
+
+    private static int scale(OpeningCorner corner, double height) {
+        return (SIDE + ALONG + BACK * corner.opening().reveal()) / 500 + NAME <= height ? 5 : 10;
+    }
+
+    private static PaperBox field(PaperBox cell) {
+        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
+    }
+
     static Group of(WeakPoint p, String letter, Evidence evidence, PaperBox cell) {
         OpeningCorner corner = corner(p, evidence).orElseThrow();
-        double beside = 33;
-        PaperBox field = new PaperBox(cell.left() + beside + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
-        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()), field);
+        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()), field(cell));
         view.out.addAll(SectionCell.head(cell, letter, SectionCell.title(p.finding()) + " of " + TextMetrics.shorten(corner.opening().id(), 14, Looks.STRONG),
                 "1:" + view.scale + ", oblique view", List.of(p)));
         view.draw();
-        List<String> words = SectionCell.sentence(p.finding(), beside, 8);
+        List<String> words = SectionCell.sentence(p.finding(), BESIDE, 8);
         view.out.addAll(SectionCell.text(words, cell.left(), cell.top() + 17.4));
         return Group.of("section-" + letter, view.out).withData("weak", Integer.toString(p.number()));
     }
@@ -96,23 +115,23 @@ final class CornerView {
 
     private void draw() {
         long deep = corner.opening().reveal();
-        PaperRegion face = PaperRegion.of(at(-SIDE, ALONG, 0), at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0), at(ALONG, -SIDE, 0), at(-SIDE, -SIDE, 0));
+        PaperRegion face = PaperRegion.of(at(-side, along, 0), at(0, along, 0), at(0, 0, 0), at(along, 0, 0), at(along, -side, 0), at(-side, -side, 0));
         out.add(Area.filled(face, Looks.MEMBRANE));
         surface(corner.jamb(), deep, corner.onJamb());
         surface(corner.level(), deep, corner.onLevel());
-        out.add(new Polyline(List.of(at(0, ALONG, 0), at(0, 0, 0), at(ALONG, 0, 0)), Looks.WIDE));
+        out.add(new Polyline(List.of(at(0, along, 0), at(0, 0, 0), at(along, 0, 0)), Looks.WIDE));
         out.add(Polyline.of(Looks.NARROW, at(0, 0, 0), at(0, 0, deep)));
-        out.add(new Polyline(List.of(at(-SIDE, ALONG, 0), at(-SIDE, -SIDE, 0), at(ALONG, -SIDE, 0)), Looks.FLAT));
+        out.add(new Polyline(List.of(at(-side, along, 0), at(-side, -side, 0), at(along, -side, 0)), Looks.FLAT));
         names(deep);
     }
 
     private void surface(Side side, long deep, List<Region> bare) {
-        PaperRegion whole = PaperRegion.of(on(side, 0, 0), on(side, ALONG, 0), on(side, ALONG, deep), on(side, 0, deep));
+        PaperRegion whole = PaperRegion.of(on(side, 0, 0), on(side, along, 0), on(side, along, deep), on(side, 0, deep));
         out.add(Area.of(whole, Tone.WHITE, Looks.MEDIUM));
         Opening o = corner.opening();
         Surface s = new Surface(o.id(), side);
         boolean fromStart = side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
-        Box near = fromStart ? new Box(0, 0, Math.min(ALONG, o.along(side)), deep) : new Box(Math.max(0, o.along(side) - ALONG), 0, o.along(side), deep);
+        Box near = fromStart ? new Box(0, 0, Math.min(along, o.along(side)), deep) : new Box(Math.max(0, o.along(side) - along), 0, o.along(side), deep);
         for (Face f : evidence.stack().on(s)) {
             if (rainlap.joint.Sheets.covers(f)) {
                 boolean strip = rainlap.joint.Sheets.isStrip(f);
@@ -144,17 +163,17 @@ final class CornerView {
     }
 
     private void names(long deep) {
-        PaperPoint jamb = at(0, ALONG, deep), level = at(ALONG, 0, deep);
+        PaperPoint jamb = at(0, along, deep), level = at(along, 0, deep);
         out.add(Text.of(jamb.x() + right * 1.2, jamb.y() + 1.2, "jamb", right > 0 ? Looks.STRONG : Looks.STRONG.end()));
         out.add(Text.of(level.x() - right * 1, level.y() - up * 1.6 + (up > 0 ? 0 : 2.5), corner.level().word(), right > 0 ? Looks.STRONG.end() : Looks.STRONG));
-        Text bare = Text.centred(at(48_00, 60_00, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
+        Text bare = Text.centred(at(0.46 * along, 0.57 * along, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
         out.add(bare);
         PaperBox room = bare.box().grown(0.6);
         bareMiddle(corner.jamb(), corner.onJamb()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
                 new PaperPoint(right > 0 ? room.left() : room.right(), bare.box().middle().y()), p)));
         bareMiddle(corner.level(), corner.onLevel()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
                 new PaperPoint(bare.box().middle().x(), up > 0 ? room.bottom() : room.top()), p)));
-        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -SIDE : ALONG, 0, 0).x() + 1.2, at(0, -SIDE / 2, 0).y() + 1.25,
+        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -side : along, 0, 0).x() + 1.2, at(0, -side / 2, 0).y() + 1.25,
                 TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)));
     }
 

@@ -12,6 +12,7 @@ import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.material.Layer;
+import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
@@ -154,6 +155,11 @@ final class CutStack {
         return Optional.empty();
     }
 
+    /** Whether a piece follows the frame round a turn: what folds, and beads. */
+    static boolean goesRound(Piece p) {
+        return p.material().kind().folds() || p.material().kind() == MaterialKind.SEALANT;
+    }
+
     /** What each piece of the wrap covers along the cut; soft pieces only as far as the frame goes. */
     private Map<Integer, Intervals> onWall() {
         EdgeFrame e = EdgeFrame.of(cut.line());
@@ -161,7 +167,7 @@ final class CutStack {
         for (Face f : evidence.stack().meeting(Surface.WALL, cut.line().box())) {
             if (f.piece().material().layer() == Layer.WRAP) {
                 Intervals in = e.inside(f.region(), 0).shifted(cut.from());
-                boolean soft = f.piece().material().kind().folds();
+                boolean soft = goesRound(f.piece());
                 Intervals part = soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
                         low.isPresent() ? frameFrom : cut.from(), high.isPresent() ? frameTo : cut.to())) : in;
                 out.merge(f.number(), part, Intervals::union);
@@ -200,7 +206,7 @@ final class CutStack {
         }
         EdgeFrame e = EdgeFrame.of(new Segment(a, b));
         for (Face f : evidence.stack().meeting(Surface.WALL, new Segment(a, b).box())) {
-            if (f.piece().material().kind().folds()) {
+            if (goesRound(f.piece())) {
                 out.merge(f.number(), e.inside(f.region(), 0), Intervals::union);
             }
         }

@@ -64,15 +64,19 @@ final class ElevationView {
     /** The elevation; the sections of its worst weak points go into a slot and put their planes on it. */
     Group marks(Sections sections) {
         List<Mark> out = new ArrayList<>(clipped(layers()));
-        bay.extents().ground().ifPresent(g -> out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g))));
+        bay.extents().ground().ifPresent(g -> {
+            out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
+            taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
+        });
         out.add(new Levels(view, taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
-        out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage(), view.scale()));
+        out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
+                view.scale(), bay.placing().title(bay.extents())));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
         Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room);
         out.add(names.marks());
-        Room notes = new Room(taken, noText(true), shown());
+        Room notes = new Room(taken, noText(true), drawn);
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
@@ -93,8 +97,10 @@ final class ElevationView {
         LapBands laps = new LapBands(evidence, visibility, view);
         List<Mark> strips = new ArrayList<>(pieces.ofRank(1));
         strips.addAll(pieces.edgesUnderTape());
+        OpeningMarks openings = new OpeningMarks(evidence, visibility, laps, view);
+        strips.addAll(openings.edges());
         return List.of(layer("sheets", pieces.ofRank(0)), layer("laps", laps.onWall()),
-                layer("openings", new OpeningMarks(evidence, visibility, laps, view).all()), layer("tapes", strips),
+                layer("openings", openings.all()), layer("tapes", strips),
                 layer("flashings", pieces.ofRank(2)), layer("battens", pieces.ofRank(3)), layer("cladding", pieces.ofRank(4)),
                 layer("trims", pieces.ofRank(5)), layer("penetrations", penetrations()),
                 layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));

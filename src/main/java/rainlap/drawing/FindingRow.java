@@ -100,7 +100,7 @@ final class FindingRow {
         Source s = f.source();
         String spoke = f.spokenBy().equals(evidence.practice().id()) ? "" : f.spokenBy() + ": ";
         if (s.document().equals(Source.commonPractice().document())) {
-            return lines(spoke + s.known().text(), Looks.PLAIN, columns.width(3));
+            return lines(s.known().text(), Looks.PLAIN, columns.width(3));
         }
         String document = s.edition().isBlank() ? s.document() : s.document() + " " + s.edition();
         String known = s.clause().isBlank() ? s.known().text() : s.clause() + ", " + s.known().text();

@@ -13,6 +13,7 @@ import rainlap.paper.PaperBox;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
+import rainlap.source.Source;
 
 /**
  * The table of weak points, worst first, over as many sheets as it needs; what was not checked closes it. It is asked for one sheet's part
@@ -126,7 +127,8 @@ final class FindingsTable {
         }
         out.addAll(TextMetrics.wrap(notChecked(), room, Looks.PLAIN));
         String practice = result.evidence().practice().id();
-        if (result.weakPoints().stream().anyMatch(w -> !w.finding().spokenBy().equals(practice))) {
+        if (result.weakPoints().stream().map(WeakPoint::finding)
+                .anyMatch(f -> !f.spokenBy().equals(practice) && !f.source().equals(Source.commonPractice()))) {
             out.addAll(TextMetrics.wrap("A source after \"common:\" speaks where " + practice + " is silent.", room, Looks.PLAIN));
         }
         if (!unnamed.isEmpty()) {

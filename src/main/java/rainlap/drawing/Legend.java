@@ -56,6 +56,8 @@ final class Legend {
         evidence.stack().surfaces().forEach(s -> evidence.stack().on(s).forEach(f -> kinds.add(f.piece().material().kind())));
         laps(evidence, kinds);
         strips(kinds);
+        add(kinds, MaterialKind.SEALANT, "bead of sealant", b -> List.of(Area.of(PaperRegion.of(b.grown(-1.2)), Tone.GREY, Looks.THIN)));
+        add(kinds, MaterialKind.FRAME, "flange of a frame", b -> List.of(Area.of(PaperRegion.of(b), Tone.WHITE, Looks.WIDE)));
         add(kinds, MaterialKind.FLASHING, "flashing", b -> Symbols.flashing(PaperRegion.of(b)));
         add(kinds, MaterialKind.BATTEN, "batten", b -> Symbols.batten(PaperRegion.of(b)));
         add(kinds, MaterialKind.CLADDING, "cladding", Symbols::cladding);

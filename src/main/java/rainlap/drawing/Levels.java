@@ -66,7 +66,7 @@ final class Levels {
         }
         for (OutlineEdge e : evidence.elevation().outline().edges()) {
             if (e.role().isCorner()) {
-                out.add(new Level(Math.max(e.line().a().y(), e.line().b().y()), "corner"));
+                out.add(new Level(Math.max(e.line().a().y(), e.line().b().y()), "side"));
             }
         }
         for (Joint j : evidence.joints().all()) {

@@ -115,7 +115,7 @@ final class Names {
             Optional<Text> large = room.inside(shown, cut(id, Looks.NAME), Looks.NAME);
             large.ifPresent(t -> out.addAll(Symbols.haloed(t, ground)));
             if (large.isEmpty()) {
-                named(id, shown.get(0).box(), shown, Looks.STRONG.middle(), ground);
+                named(id, PaperBox.around(WeakPlaces.inside(widest(shown)), 1, 1), shown, Looks.STRONG.middle(), ground);
             }
         } else if (kind == MaterialKind.CORNER_PIECE || kind == MaterialKind.COLLAR) {
             named(id, largest(shown), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
@@ -135,7 +135,11 @@ final class Names {
     }
 
     private static PaperBox largest(List<PaperRegion> regions) {
-        return regions.stream().map(PaperRegion::box).max(Comparator.comparingDouble(b -> b.width() * b.height())).orElseThrow();
+        return widest(regions).box();
+    }
+
+    private static PaperRegion widest(List<PaperRegion> regions) {
+        return regions.stream().max(Comparator.comparingDouble(r -> r.box().width() * r.box().height())).orElseThrow();
     }
 
     private void named(String id, PaperBox target, List<PaperRegion> regions, TextStyle style, Tone ground) {

@@ -53,7 +53,13 @@ final class OpeningMarks {
             }
         }
         out.add(new Strokes(diagonals(o), Looks.DIAGONAL));
-        out.add(Area.edged(rect, Looks.WIDE));
+        return out;
+    }
+
+    /** The edges of all openings, for tapes that turn round them leave them visible. */
+    List<Mark> edges() {
+        List<Mark> out = new ArrayList<>();
+        evidence.elevation().openings().forEach(o -> out.add(Area.edged(view.region(Region.of(o.rect())), Looks.WIDE)));
         return out;
     }
 

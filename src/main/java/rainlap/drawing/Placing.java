@@ -18,6 +18,7 @@ record Placing(Slots.Layout layout, View view, double chain, double overall) {
     private static final double NEXT = 7;
     private static final double AFTER = 1.8;
     private static final double GROUND = 2.4;
+    private static final double TITLE = 10;
 
     /** At the largest scale at which everything fits; empty when none does. */
     static Optional<Placing> of(Extents extents, Slots.Layout layout) {
@@ -46,6 +47,11 @@ record Placing(Slots.Layout layout, View view, double chain, double overall) {
             foot = between ? foot : Math.max(foot, ground + GROUND);
         }
         return new Placing(layout, view, foot + FIRST, foot + FIRST + NEXT);
+    }
+
+    /** Where the name of the view stands: close beneath the drawing. */
+    double title(Extents extents) {
+        return Math.min(Slots.VIEW_TITLE, bottom(extents) + TITLE);
     }
 
     private double bottom(Extents extents) {

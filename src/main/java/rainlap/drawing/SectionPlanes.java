@@ -1,6 +1,7 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainlap.check.WeakPoint;
@@ -17,8 +18,10 @@ import rainlap.paper.Tone;
 
 /** Planes of sections on the elevation: heavy ends, arrows in the viewing direction, letters; a circle round a corner shown apart. */
 final class SectionPlanes {
-    private static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92};
-    private static final double LEAST_HALF = 6.5;
+    private static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92, 0.02, 0.98};
+    /** Half lengths of a plane, printed mm: the first that finds room. */
+    private static final double[] LEAST_HALVES = {6.5, 4.5};
+    private static final double LONGEST_HALF = 9;
     private static final double ARM = 3.6;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
     private final View view;
@@ -34,23 +37,33 @@ final class SectionPlanes {
 
     /** Chooses where along its weak stretch a section cuts, so that its plane stands clear, and draws the plane; empty without room. */
     Optional<SectionPlan> place(WeakPoint p, SectionPlanner planner, String letter) {
+        List<SectionPlan> plans = new ArrayList<>();
         for (double share : SHARES) {
-            Optional<SectionPlan> plan = planner.plan(p, share);
-            if (plan.isPresent() && draw(plan.get(), letter)) {
-                return Optional.of(with(plan.get(), letter));
+            planner.plan(p, share).ifPresent(plans::add);
+        }
+        plans.sort(Comparator.comparingLong(SectionPlanes::shortest));
+        for (double half : LEAST_HALVES) {
+            Optional<SectionPlan> drawn = plans.stream().filter(plan -> draw(plan, letter, half)).findFirst();
+            if (drawn.isPresent()) {
+                return drawn.map(plan -> with(plan, letter));
             }
         }
         return Optional.empty();
+    }
+
+    /** Where the length that is short varies, the shortest comes first; whole millimetres. */
+    private static long shortest(SectionPlan plan) {
+        return plan.gauge().map(g -> g.measured() / 100).orElse(0L);
     }
 
     private static SectionPlan with(SectionPlan p, String letter) {
         return new SectionPlan(letter, p.points(), p.cut(), p.scale(), p.gauge());
     }
 
-    private boolean draw(SectionPlan plan, String letter) {
+    private boolean draw(SectionPlan plan, String letter, double least) {
         Cut cut = plan.cut();
         PaperPoint at = view.at(cut.at());
-        double half = Math.max(LEAST_HALF, view.length(cut.length()) / 2);
+        double half = Math.max(least, Math.min(LONGEST_HALF, view.length(cut.length()) / 2));
         PaperPoint a = cut.plumb() ? at.plus(0, -half) : at.plus(-half, 0), b = cut.plumb() ? at.plus(0, half) : at.plus(half, 0);
         Text first = letter(a, cut.plumb(), true, letter), second = letter(b, cut.plumb(), false, letter);
         PaperBox ends = PaperBox.of(List.of(a, b)).grown(0.2);

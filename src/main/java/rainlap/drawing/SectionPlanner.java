@@ -20,9 +20,13 @@ final class SectionPlanner {
     /** Length of a plumb and of a level cut at 1:5. */
     private static final long PLUMB = 215 * Grid.MM;
     private static final long LEVEL = 260 * Grid.MM;
+    /** What is turned inwards may be so deep at 1:5. */
+    private static final long DEEPEST = 80 * Grid.MM;
     private static final long MARGIN = 32 * Grid.MM;
     /** Rules whose length runs along the wall, where a cut square to it shows nothing. */
     private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order");
+    /** Rules on what is turned round an edge: there even nothing is worth a dimension of what is asked. */
+    private static final Set<String> TURNED = Set.of("short-return", "short-corner-wrap", "unwrapped-corner");
     /** A longer lap is no lap to dimension: one sheet lies over the other altogether. */
     private static final long LONGEST = 300 * Grid.MM;
     private final Evidence evidence;
@@ -41,12 +45,12 @@ final class SectionPlanner {
         Point at = where.isLine() ? along(where.line(), share) : middle(where.box());
         Optional<SectionPlan.Gauge> gauge = gauge(p.finding(), at, plumb);
         long reach = gauge.filter(g -> g.sign() != 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
+        long inwards = gauge.filter(g -> g.sign() == 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
         int scale = 5;
-        long length = plumb ? PLUMB : LEVEL;
-        if (reach + 2 * MARGIN > length) {
-            scale = 10;
-            length *= 2;
+        while (scale < 20 && (reach + 2 * MARGIN > (plumb ? PLUMB : LEVEL) * scale / 5 || inwards > DEEPEST * scale / 5)) {
+            scale *= 2;
         }
+        long length = (plumb ? PLUMB : LEVEL) * scale / 5;
         long centre = (plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
         return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
     }
@@ -92,8 +96,8 @@ final class SectionPlanner {
         if (joint.isPresent()) {
             return joint.get().kind().isLap() ? lap(joint.get(), at, plumb, asked) : Optional.empty();
         }
-        return isAtTurn(at, plumb) && f.measured().orElse(0) > 0
-                ? Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), 0, Math.round(f.measured().getAsDouble() * 100), asked))
+        return isAtTurn(at, plumb) && TURNED.contains(f.rule())
+                ? Optional.of(new SectionPlan.Gauge(plumb ? at.y() : at.x(), 0, Math.round(f.measured().orElse(0) * 100), asked))
                 : Optional.empty();
     }
 

@@ -65,7 +65,7 @@ final class SectionStrands {
         List<List<CutStack.Step>> runs = runs(s.steps());
         List<List<PaperPoint>> out = new ArrayList<>();
         List<List<CutStack.Step>> low = new ArrayList<>(runs(s.lowLeg())), high = new ArrayList<>(runs(s.highLeg()));
-        boolean soft = s.piece().material().kind().folds();
+        boolean soft = CutStack.goesRound(s.piece());
         for (List<CutStack.Step> run : runs) {
             List<PaperPoint> path = new ArrayList<>(onWall(run));
             CutStack.Step first = run.get(0), last = run.get(run.size() - 1);

@@ -82,7 +82,7 @@ final class SectionView {
         String from = plan.cut().plumb() ? "" : ", seen from above";
         String wrap = evidence.stage() == Stage.WRAP ? "" : ", wrap only";
         out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), SectionCell.title(plan.first().finding()) + from,
-                "1:" + plan.scale() + ", thickness × " + 50 / plan.scale() + wrap, plan.points()));
+                "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
         out.addAll(strands.frame());
         out.addAll(strands.marks());
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));

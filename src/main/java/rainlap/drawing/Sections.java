@@ -3,6 +3,8 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Point;
 import rainlap.joint.OpeningCorner;
@@ -36,6 +38,8 @@ final class Sections {
     /** A section drawn, and the rule it was drawn for. */
     private record Done(String rule, Cut cut) {}
 
+    private final TreeSet<Integer> scalesBeside = new TreeSet<>();
+    private final TreeSet<Integer> scalesFurther = new TreeSet<>();
     private int count;
     private int countBeside;
 
@@ -54,6 +58,7 @@ final class Sections {
     void fill(List<WeakPoint> points, SectionPlanes planes, Placing placing) {
         beside = placing.layout() == Slots.Layout.BESIDE ? Optional.of(new SectionColumn(Slots.SECTIONS)) : Optional.empty();
         countBeside = 0;
+        scalesBeside.clear();
         for (WeakPoint p : points) {
             Optional<OpeningCorner> corner = CornerView.corner(p, evidence);
             if (count == LETTERS.length()) {
@@ -92,7 +97,9 @@ final class Sections {
             corners.add(corner);
             PaperBox square = view.box(CornerView.square(corner));
             planes.circle(square.middle(), Math.max(square.width(), square.height()) * 0.8 + 3, letter);
-            column.add(CornerView.of(p, letter, evidence, column.take(false, CornerView.HEIGHT)));
+            PaperBox cell = column.take(false, CornerView.HEIGHT);
+            note(column, CornerView.scale(corner, cell));
+            column.add(CornerView.of(p, letter, evidence, cell));
         });
     }
 
@@ -107,6 +114,7 @@ final class Sections {
         }
         next();
         done.add(new Done(p.finding().rule(), plan.get().cut()));
+        note(column.get(), plan.get().scale());
         column.get().add(SectionView.of(plan.get().of(shown(p, plan.get().cut(), all)), evidence, column.get().take(plumb, height)));
     }
 
@@ -128,9 +136,21 @@ final class Sections {
         return LETTERS.substring(count, ++count);
     }
 
-    /** Whether any stands beside the last elevation. */
-    boolean isBeside() {
-        return countBeside > 0;
+    private void note(SectionColumn column, int scale) {
+        (beside.filter(b -> b == column).isPresent() ? scalesBeside : scalesFurther).add(scale);
+    }
+
+    /** The scales of those beside the last elevation: {@code 1:5, 1:10}, or nothing. */
+    String scalesBeside() {
+        return words(scalesBeside);
+    }
+
+    String scalesFurther() {
+        return words(scalesFurther);
+    }
+
+    private static String words(TreeSet<Integer> scales) {
+        return scales.stream().map(s -> "1:" + s).collect(Collectors.joining(", "));
     }
 
     /** What stands beside the last elevation. */

@@ -44,7 +44,7 @@ public final class Sheets {
         }
         Sheets sheets = new Sheets(result, title);
         sheets.elevations(bays);
-        sheets.sections.further().ifPresent(g -> sheets.pages.add(new Page("1:5", new ArrayList<>(List.of(g)), true)));
+        sheets.sections.further().ifPresent(g -> sheets.pages.add(new Page(sheets.sections.scalesFurther(), new ArrayList<>(List.of(g)), true)));
         sheets.tables();
         return sheets.finished();
     }
@@ -78,7 +78,8 @@ public final class Sheets {
         marks.add(Legend.of(result.evidence(), shown, view.hasPlanes(), notes.top()));
         marks.add(notes.marks());
         marks.add(Notes.keyPlan());
-        pages.add(new Page("1:" + bay.placing().view().scale() + (sections.isBeside() ? " (1:5)" : ""), marks, true));
+        String also = sections.scalesBeside();
+        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, true));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }

@@ -14,7 +14,6 @@ import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.Tone;
 import rainlap.rule.Place;
-import rainlap.wall.Stage;
 
 /** Beneath the elevation: the ground, the name of the view with its scale, the scale bar. */
 final class ViewTitle {
@@ -25,29 +24,31 @@ final class ViewTitle {
 
     private ViewTitle() {}
 
-    /** @param suffix what part of the wall, where it is not the whole: ", bay 1 of 3" */
-    static Group marks(String name, String suffix, Stage stage, int scale) {
+    /**
+     * @param suffix what part of the wall, where it is not the whole: ", bay 1 of 3"
+     * @param y where the name stands
+     */
+    static Group marks(String name, String suffix, String second, int scale, double y) {
         List<Mark> out = new ArrayList<>();
-        String second = stage.word() + " stage, scale 1:" + scale;
         String seen = ", seen from outside" + suffix;
         double room = BAR - 34 - LEFT - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
         String title = TextMetrics.shorten(name, room, Looks.TITLE) + seen;
-        out.add(Text.of(LEFT, Slots.VIEW_TITLE, title, Looks.TITLE));
-        out.add(Text.of(LEFT + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, Slots.VIEW_TITLE, second, Looks.SECOND));
-        scaleBar(scale, out);
+        out.add(Text.of(LEFT, y, title, Looks.TITLE));
+        out.add(Text.of(LEFT + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, y, second, Looks.SECOND));
+        scaleBar(scale, y, out);
         return Group.of("view-title", out);
     }
 
-    private static void scaleBar(int scale, List<Mark> out) {
+    private static void scaleBar(int scale, double y, List<Mark> out) {
         for (int i = 0; i < 4; i++) {
-            PaperBox part = PaperBox.ofSize(BAR + i * BAR_LENGTH / 4, Slots.VIEW_TITLE - 1.6, BAR_LENGTH / 4, 1.3);
+            PaperBox part = PaperBox.ofSize(BAR + i * BAR_LENGTH / 4, y - 1.6, BAR_LENGTH / 4, 1.3);
             out.add(Area.of(PaperRegion.of(part), i % 2 == 0 ? Tone.INK : Tone.WHITE, Looks.THIN));
         }
         long full = Math.round(BAR_LENGTH * scale);
-        out.add(Text.of(BAR - 3, Slots.VIEW_TITLE, "50 mm on paper", Looks.SECOND.end()));
-        out.add(Text.of(BAR, Slots.VIEW_TITLE - 2.9, "0", Looks.PLAIN.middle()));
-        out.add(Text.of(BAR + BAR_LENGTH / 2, Slots.VIEW_TITLE - 2.9, Place.mm(full * 50), Looks.PLAIN.middle()));
-        out.add(Text.of(BAR + BAR_LENGTH, Slots.VIEW_TITLE - 2.9, Place.mm(full * 100) + " mm", Looks.PLAIN.middle()));
+        out.add(Text.of(BAR - 3, y, "50 mm on paper", Looks.SECOND.end()));
+        out.add(Text.of(BAR, y - 2.9, "0", Looks.PLAIN.middle()));
+        out.add(Text.of(BAR + BAR_LENGTH / 2, y - 2.9, Place.mm(full * 50), Looks.PLAIN.middle()));
+        out.add(Text.of(BAR + BAR_LENGTH, y - 2.9, Place.mm(full * 100) + " mm", Looks.PLAIN.middle()));
     }
 
     /** The ground as a heavy line with short strokes under it. */
