@@ -78,6 +78,37 @@ public final class Region {
         return true;
     }
 
+    /** Whether two regions share an area, whatever its size. */
+    public boolean overlaps(Region o) {
+        if (!box().overlaps(o.box())) {
+            return false;
+        }
+        if (isUpright() && o.isUpright()) {
+            List<Box> theirs = o.boxes();
+            return boxes().stream().anyMatch(b -> theirs.stream().anyMatch(b::overlaps));
+        }
+        return !Overlay.intersection(List.of(this), List.of(o)).isEmpty();
+    }
+
+    /** An upright region as boxes side by side. */
+    private List<Box> boxes() {
+        if (box) {
+            return List.of(box());
+        }
+        long[] x = java.util.stream.IntStream.range(0, edgeCount()).mapToLong(this::ax).sorted().distinct().toArray();
+        List<Box> out = new ArrayList<>();
+        for (int i = 0; i + 1 < x.length; i++) {
+            long mid2 = x[i] + x[i + 1];
+            long[] y = java.util.stream.IntStream.range(0, edgeCount())
+                    .filter(k -> Math.min(ax(k), bx(k)) * 2 < mid2 && Math.max(ax(k), bx(k)) * 2 > mid2)
+                    .mapToLong(this::ay).sorted().toArray();
+            for (int k = 0; k + 1 < y.length; k += 2) {
+                out.add(new Box(x[i], y[k], x[i + 1], y[k + 1]));
+            }
+        }
+        return out;
+    }
+
     public int edgeCount() {
         return edges.length / 4;
     }

@@ -132,4 +132,10 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
         line.addAll(b.line.subList(1, b.line.size()));
         return new Stretch(line, a.lengthMm + b.lengthMm, Math.min(a.least, b.least), a.taped && b.taped);
     }
+
+    /** By id alone: equal joints have one id, and hashing every run would be dear. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
 }

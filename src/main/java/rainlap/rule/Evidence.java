@@ -7,6 +7,7 @@ import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.joint.Bare;
 import rainlap.joint.BuildingCorner;
+import rainlap.joint.Joint;
 import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
@@ -16,10 +17,15 @@ import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 
-/** All a rule is shown. */
-public record Evidence(Stack stack, Joints joints, List<OpeningEdge> openingEdges, List<OpeningCorner> openingCorners,
-        List<BuildingCorner> buildingCorners, List<Bare> bare, Practice practice) {
+/**
+ * All a rule is shown.
+ *
+ * @param membraneJoints those of the joints on this wall that join membrane to membrane
+ */
+public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
+        List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Practice practice) {
     public Evidence {
+        membraneJoints = List.copyOf(membraneJoints);
         openingEdges = List.copyOf(openingEdges);
         openingCorners = List.copyOf(openingCorners);
         buildingCorners = List.copyOf(buildingCorners);
@@ -29,7 +35,7 @@ public record Evidence(Stack stack, Joints joints, List<OpeningEdge> openingEdge
     public static Evidence of(Elevation elevation, Stage stage, Practice practice) {
         Stack stack = Stack.of(elevation, stage);
         Joints joints = Joints.of(stack);
-        return new Evidence(stack, joints, OpeningEdge.of(stack), OpeningCorner.of(stack), BuildingCorner.of(stack),
+        return new Evidence(stack, joints, MembraneJoints.among(stack, joints), OpeningEdge.of(stack), OpeningCorner.of(stack), BuildingCorner.of(stack),
                 Bare.of(stack, joints), practice);
     }
 
@@ -37,12 +43,21 @@ public record Evidence(Stack stack, Joints joints, List<OpeningEdge> openingEdge
         return stack.elevation();
     }
 
+    /** The same wall under another practice. */
+    public Evidence under(Practice other) {
+        return new Evidence(stack, joints, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, other);
+    }
+
     /**
      * Whether any of a line lies on this wall or on a reveal. What lies wholly beyond the outline is folded round a corner, over the top or
      * under the base: the elevation there judges it, with the sheets it has there.
      */
     public boolean isOnThisWall(Surface surface, List<Point> line) {
-        Region outline = elevation().outline().region();
+        return isOnWall(stack, surface, line);
+    }
+
+    static boolean isOnWall(Stack stack, Surface surface, List<Point> line) {
+        Region outline = stack.elevation().outline().region();
         for (int i = 0; surface.isWall() && i + 1 < line.size(); i++) {
             EdgeFrame edge = EdgeFrame.of(new Segment(line.get(i), line.get(i + 1)));
             if (!edge.inside(outline, edge.side()).isEmpty() || !edge.inside(outline, -edge.side()).isEmpty()) {

@@ -7,12 +7,14 @@ import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
+import rainlap.joint.Joints;
 import rainlap.joint.Run;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.practice.Practice;
 import rainlap.stack.Face;
+import rainlap.stack.Stack;
 
 /** The joints of membrane with membrane, of which the practices speak, and where they are to be taped. */
 public final class MembraneJoints {
@@ -23,8 +25,12 @@ public final class MembraneJoints {
 
     /** All of them on this wall and its reveals. */
     public static Stream<Joint> of(Evidence e) {
-        return e.joints().all().stream()
-                .filter(j -> isMembrane(j.outer()) && isMembrane(j.inner()) && e.isOnThisWall(j.surface(), j.line()));
+        return e.membraneJoints().stream();
+    }
+
+    static List<Joint> among(Stack stack, Joints joints) {
+        return joints.all().stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner())
+                && Evidence.isOnWall(stack, j.surface(), j.line())).toList();
     }
 
     /** Those that lap the right way: course laps and end laps. */

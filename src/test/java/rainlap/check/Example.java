@@ -81,9 +81,7 @@ record Example(String rule, Path file, Evidence evidence) {
 
     /** What its own rule finds when one limit is another. */
     List<Finding> findWith(Rule own, Limit limit, double value) {
-        Evidence e = evidence;
-        return found(new Evidence(e.stack(), e.joints(), e.openingEdges(), e.openingCorners(), e.buildingCorners(), e.bare(),
-                ShiftedPractice.of(e.practice(), limit, value)), own);
+        return found(evidence.under(ShiftedPractice.of(evidence.practice(), limit, value)), own);
     }
 
     private static List<Finding> found(Evidence e, Rule own) {

@@ -62,6 +62,18 @@ class BoxCutTest {
         }
     }
 
+    @Test
+    void overlapWithoutTheOverlay() {
+        for (int k = 0; k < 5000; k++) {
+            Box a = box(6), b = box(6), c = box(6);
+            for (Region left : a.overlaps(b) ? BoxCut.minus(a, b) : List.of(Region.of(a))) {
+                boolean jts = !Overlay.intersection(List.of(left), List.of(Region.of(c), Region.of(c))).isEmpty();
+                assertEquals(jts, left.overlaps(Region.of(c)), left + " and " + c);
+                assertEquals(jts, Region.of(c).overlaps(left), left + " and " + c);
+            }
+        }
+    }
+
     /** By looking up from the bottom at many places. */
     private static double leastCover(Box b, List<Region> over) {
         double least = b.height();

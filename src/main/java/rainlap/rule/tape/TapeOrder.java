@@ -49,8 +49,7 @@ public final class TapeOrder implements Rule {
         if (a.levels().equals(b.levels()) && a.levels().size() == 1) {
             return Optional.empty();
         }
-        Map<Surface, List<Region>> crossing = crossing(a, b);
-        if (crossing.isEmpty()) {
+        if (!cross(a, b)) {
             return Optional.empty();
         }
         Strip lower = a.highest().compareTo(b.lowest()) < 0 ? a : b, upper = lower == a ? b : a;
@@ -59,7 +58,12 @@ public final class TapeOrder implements Rule {
             return Optional.of(new Outcome.CannotTell(List.of(a.id(), b.id()), both.id() + " runs along more than one side of " + o.id()));
         }
         boolean right = e.stack().isOutside(upper.faces().get(0), lower.faces().get(0));
-        return Optional.of(right ? Outcome.Holds.of(upper.id(), lower.id()) : broken(e, o, lower, upper, crossing));
+        return Optional.of(right ? Outcome.Holds.of(upper.id(), lower.id()) : broken(e, o, lower, upper, crossing(a, b)));
+    }
+
+    private static boolean cross(Strip a, Strip b) {
+        return a.faces().stream().anyMatch(f -> b.faces().stream()
+                .anyMatch(g -> f.surface().equals(g.surface()) && f.region().overlaps(g.region())));
     }
 
     /** Where two strips lie on one another, by surface. */
