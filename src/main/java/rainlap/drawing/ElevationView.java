@@ -71,7 +71,7 @@ final class ElevationView {
         out.add(new Levels(view, taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
-                view.scale(), bay.placing().title(bay.extents())));
+                view.scale(), title()));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
         Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room);
@@ -84,6 +84,12 @@ final class ElevationView {
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
         return Group.of("elevation", out);
+    }
+
+    /** Under the left end of the ground, as far as there is room to the right of it. */
+    private PaperPoint title() {
+        double right = bay.placing().layout().elevation().right() - ViewTitle.WIDTH;
+        return new PaperPoint(Math.min(right, drawn.left() - 4), bay.placing().title(bay.extents()));
     }
 
     /** Where names may stand. */

@@ -110,9 +110,9 @@ final class Labels {
         leaders.add(Disc.of(site, 0.75, Tone.INK, Edge.of(Pen.NARROW, Tone.WHITE)));
         taken.add(line);
         taken.add(PaperBox.around(site, 1.5, 1.5));
-        taken.add(b);
         List<Mark> out = new ArrayList<>(Severity.of(point.finding().defences()).mark(mark, point.number()));
         out.addAll(text.marks(mark, p.side() == BoundarySide.TOP, p.side() == BoundarySide.LEFT));
+        out.forEach(m -> taken.add(m.box()));
         marks.add(Group.of("label-" + point.number(), out).withClass("label").withData("weak", Integer.toString(point.number())));
     }
 

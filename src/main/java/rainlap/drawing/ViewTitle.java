@@ -6,6 +6,7 @@ import rainlap.paper.Area;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperRegion;
 import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
@@ -17,8 +18,10 @@ import rainlap.rule.Place;
 
 /** Beneath the elevation: the ground, the name of the view with its scale, the scale bar. */
 final class ViewTitle {
-    private static final double LEFT = 66;
-    private static final double BAR = 222;
+    /** Width of all of it, printed mm. */
+    static final double WIDTH = 214;
+    /** Where the scale bar begins. */
+    private static final double BAR = 156;
     private static final double BAR_LENGTH = 50;
     private static final double GREY_GAP = 3;
 
@@ -26,29 +29,30 @@ final class ViewTitle {
 
     /**
      * @param suffix what part of the wall, where it is not the whole: ", bay 1 of 3"
-     * @param y where the name stands
+     * @param at where the name stands
      */
-    static Group marks(String name, String suffix, String second, int scale, double y) {
+    static Group marks(String name, String suffix, String second, int scale, PaperPoint at) {
         List<Mark> out = new ArrayList<>();
         String seen = ", seen from outside" + suffix;
-        double room = BAR - 34 - LEFT - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
+        double room = BAR - 34 - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
         String title = TextMetrics.shorten(name, room, Looks.TITLE) + seen;
-        out.add(Text.of(LEFT, y, title, Looks.TITLE));
-        out.add(Text.of(LEFT + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, y, second, Looks.SECOND));
-        scaleBar(scale, y, out);
+        out.add(Text.of(at.x(), at.y(), title, Looks.TITLE));
+        out.add(Text.of(at.x() + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, at.y(), second, Looks.SECOND));
+        scaleBar(scale, at.plus(BAR, 0), out);
         return Group.of("view-title", out);
     }
 
-    private static void scaleBar(int scale, double y, List<Mark> out) {
+    private static void scaleBar(int scale, PaperPoint at, List<Mark> out) {
+        double left = at.x(), y = at.y();
         for (int i = 0; i < 4; i++) {
-            PaperBox part = PaperBox.ofSize(BAR + i * BAR_LENGTH / 4, y - 1.6, BAR_LENGTH / 4, 1.3);
+            PaperBox part = PaperBox.ofSize(left + i * BAR_LENGTH / 4, y - 1.6, BAR_LENGTH / 4, 1.3);
             out.add(Area.of(PaperRegion.of(part), i % 2 == 0 ? Tone.INK : Tone.WHITE, Looks.THIN));
         }
         long full = Math.round(BAR_LENGTH * scale);
-        out.add(Text.of(BAR - 3, y, "50 mm on paper", Looks.SECOND.end()));
-        out.add(Text.of(BAR, y - 2.9, "0", Looks.PLAIN.middle()));
-        out.add(Text.of(BAR + BAR_LENGTH / 2, y - 2.9, Place.mm(full * 50), Looks.PLAIN.middle()));
-        out.add(Text.of(BAR + BAR_LENGTH, y - 2.9, Place.mm(full * 100) + " mm", Looks.PLAIN.middle()));
+        out.add(Text.of(left - 3, y, "50 mm on paper", Looks.SECOND.end()));
+        out.add(Text.of(left, y - 2.9, "0", Looks.PLAIN.middle()));
+        out.add(Text.of(left + BAR_LENGTH / 2, y - 2.9, Place.mm(full * 50), Looks.PLAIN.middle()));
+        out.add(Text.of(left + BAR_LENGTH, y - 2.9, Place.mm(full * 100) + " mm", Looks.PLAIN.middle()));
     }
 
     /** The ground as a heavy line with short strokes under it. */

@@ -1,0 +1,93 @@
+package rainlap.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import rainlap.check.CheckResult;
+import rainlap.geom.Box;
+import rainlap.material.Catalogue;
+import rainlap.practice.Practices;
+import rainlap.rule.Evidence;
+import rainlap.wall.Elevation;
+import rainlap.wall.Exposure;
+import rainlap.wall.Stage;
+
+class PlacingTest {
+
+    @Test
+    void theLargestScaleThatFitsIsTaken() {
+        double room = Slots.Layout.BESIDE.wall().width();
+        assertEquals(20, scale(room * 20, 2000));
+        assertEquals(50, scale(room * 20 + 1, 2000));
+        assertEquals(5, scale(room * 5, 500));
+        assertEquals(10, scale(room * 5 + 1, 500));
+    }
+
+    @Test
+    void aWallTooLongBesideSectionsTakesTheWholeWidth() {
+        double room = Slots.Layout.BESIDE.wall().width();
+        assertEquals(Slots.Layout.BESIDE, only(room * 20, 2000).placing().layout());
+        Bay wide = only(room * 20 + 1, 2000);
+        assertEquals(Slots.Layout.WIDE, wide.placing().layout());
+        assertEquals(20, wide.placing().view().scale());
+    }
+
+    @Test
+    void aWallTooLongForOneToFiftyIsCutIntoBaysThatOverlap() {
+        double room = Slots.Layout.WIDE.wall().width() * 50;
+        assertEquals(1, Bay.of(extents(room - 1, 3000), true).size());
+        List<Bay> bays = Bay.of(extents(2.5 * room, 3000), true);
+        assertEquals(3, bays.size());
+        for (int i = 0; i < bays.size(); i++) {
+            assertEquals(50, bays.get(i).placing().view().scale());
+            assertEquals(", bay " + (i + 1) + " of 3", bays.get(i).suffix());
+            if (i > 0) {
+                long overlap = bays.get(i - 1).extents().sheets().maxX() - bays.get(i).extents().sheets().minX();
+                assertEquals(300_00, overlap);
+            }
+        }
+        assertEquals(Math.round(2.5 * room * 100), bays.get(2).extents().sheets().maxX());
+    }
+
+    @Test
+    void aWallTooHighForOneToAHundredIsRefusedWithItsSize() {
+        Sheets.TooLarge e = assertThrows(Sheets.TooLarge.class, () -> Sheets.of(bareWall(4000, 20_000), TitleBlock.BLANK));
+        assertTrue(e.getMessage().startsWith("a wall of 4000 x 20000 mm"), e.getMessage());
+    }
+
+    @Test
+    void dimensionsHangBetweenWallAndGroundWhereThereIsRoom() {
+        Box wall = Box.ofMm(0, 0, 3000, 2000);
+        Placing between = Placing.of(new Extents(wall, wall, OptionalLong.of(-450_00)), Slots.Layout.BESIDE, 20).orElseThrow();
+        assertTrue(between.overall() < between.view().y(-450_00));
+        Placing below = Placing.of(new Extents(wall, wall, OptionalLong.of(-100_00)), Slots.Layout.BESIDE, 20).orElseThrow();
+        assertTrue(below.chain() > below.view().y(-100_00));
+    }
+
+    private static int scale(double width, double height) {
+        return Placing.of(extents(width, height), Slots.Layout.BESIDE).orElseThrow().view().scale();
+    }
+
+    private static Bay only(double width, double height) {
+        List<Bay> bays = Bay.of(extents(width, height), true);
+        assertEquals(1, bays.size());
+        return bays.get(0);
+    }
+
+    private static Extents extents(double width, double height) {
+        Box wall = Box.ofMm(0, 0, width, height);
+        return new Extents(wall, wall, OptionalLong.empty());
+    }
+
+    private static CheckResult bareWall(double width, double height) {
+        Elevation e = new Elevation("Bare", Optional.empty(), Exposure.UNSTATED, SampleWall.outline(width, height, OptionalLong.empty()),
+                List.of(), List.of(), Catalogue.builtIn(), List.of(), List.of());
+        return new CheckResult(Evidence.of(e, Stage.WRAP, Practices.common()), List.of(), Map.of(), Map.of(), List.of(), List.of());
+    }
+}
