@@ -79,7 +79,7 @@ final class SectionStrands {
                 path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
                 path.addAll(leg.subList(1, leg.size()));
             }
-            out.add(s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() ? bent(s, run, path) : path);
+            out.add(s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() ? bent(s, run) : path);
         }
         low.forEach(l -> out.add(leg(l, false)));
         high.forEach(l -> out.add(leg(l, true)));
@@ -148,8 +148,9 @@ final class SectionStrands {
     }
 
     /** A flashing with its upstand, its shelf and its drip where the file gives them; else with a kicked foot. */
-    private List<PaperPoint> bent(CutStack.Strand s, List<CutStack.Step> run, List<PaperPoint> path) {
-        double foot = run.get(0).from(), top = run.get(run.size() - 1).to(), out = out(run.get(0).level());
+    private List<PaperPoint> bent(CutStack.Strand s, List<CutStack.Step> run) {
+        double foot = run.get(0).from(), top = run.get(run.size() - 1).to();
+        double out = out(run.stream().mapToInt(CutStack.Step::level).max().orElse(0)); // stiff: it stands off by the most that lies beneath it
         OptionalDouble upstand = s.piece().material().profile().upstandMm(), deep = s.piece().material().profile().depthMm();
         double shelf = top - upstand.orElse(0) * 100;
         if (upstand.isPresent() && deep.isPresent() && shelf > foot) {
@@ -158,10 +159,7 @@ final class SectionStrands {
                     * deep.getAsDouble() * 100);
             return List.of(grid.at(foot, nose), grid.at(shelf - fall, nose), grid.at(shelf, out), grid.at(top, out));
         }
-        List<PaperPoint> kicked = new ArrayList<>(path);
-        kicked.set(0, grid.at(foot, out + 1.4));
-        kicked.add(1, grid.at(foot + Math.min(grid.units(1), (top - foot) / 3), out));
-        return kicked;
+        return List.of(grid.at(foot, out + 1.4), grid.at(foot + Math.min(grid.units(1), (top - foot) / 3), out), grid.at(top, out));
     }
 
     /** The frame: hatched, its face and its turned ends wide, broken off behind. */

@@ -148,16 +148,29 @@ final class SectionView {
             }
         }
         List<PaperPoint> out = new ArrayList<>();
-        if (best == null) {
-            for (int i = 0; i + 1 < path.size(); i++) {
-                out.add(path.get(i).towards(path.get(i + 1), 0.5));
+        if (best == null || s.piece().material().kind() == rainlap.material.MaterialKind.FLASHING) {
+            for (int i = path.size() - 1; i > 0; i--) {
+                out.add(path.get(i).towards(path.get(i - 1), 0.5));
             }
             return out;
         }
         for (double share : new double[] {0.5, 0.15, 0.85, 0.3, 0.7}) {
-            out.add(grid.at(best.from() + share * (best.to() - best.from()), strands.out(best.level())));
+            out.add(nearest(path, grid.at(best.from() + share * (best.to() - best.from()), strands.out(best.level()))));
         }
         return out;
+    }
+
+    /** The point of a line nearest to a place: slopes leave the level of their step. */
+    private static PaperPoint nearest(List<PaperPoint> path, PaperPoint p) {
+        PaperPoint best = path.get(0);
+        for (int i = 0; i + 1 < path.size(); i++) {
+            PaperPoint a = path.get(i), b = path.get(i + 1);
+            double dx = b.x() - a.x(), dy = b.y() - a.y(), square = dx * dx + dy * dy;
+            double share = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
+            PaperPoint q = a.towards(b, Math.max(0, Math.min(1, share)));
+            best = q.distance(p) < best.distance(p) ? q : best;
+        }
+        return best;
     }
 
     private void nameLeft(Named n) {
@@ -199,11 +212,13 @@ final class SectionView {
         PaperBox b = t.box();
         PaperPoint start = plan.cut().plumb() ? new PaperPoint(b.right() + 0.7, t.at().y() - 1.25) : new PaperPoint(t.at().x(), b.top() - 0.5);
         Polyline leader = Polyline.of(Looks.THIN, start, dot);
-        if (!room.holds(b) || !taken.isFree(b) || !drawn.isFree(b) || !taken.isFree(new PaperSegment(start, dot))) {
+        if (!room.holds(b) || !taken.isFree(b) || !drawn.isFree(b) || !taken.isFree(new PaperSegment(start, dot))
+                || !taken.isFree(PaperBox.around(dot, 0.6, 0.6))) {
             return false;
         }
         taken.add(b);
         taken.add(leader);
+        taken.add(PaperBox.around(dot, 0.6, 0.6));
         out.add(t);
         out.add(Group.of(List.of(leader)).withClass(rainlap.paper.SheetCheck.LEADER));
         out.add(Disc.filled(dot, 0.45, Tone.INK));
