@@ -27,9 +27,11 @@ final class Dimensions {
         this.taken = taken;
     }
 
-    /** @param shown the part of the wall shown */
+    /** @param shown the part of the wall shown; where it is cut off, nothing is dimensioned to the cut */
     Group marks(Elevation e, Box shown) {
-        TreeSet<Long> ends = new TreeSet<>(List.of(shown.minX(), shown.maxX()));
+        Box wall = e.outline().box();
+        TreeSet<Long> ends = new TreeSet<>(List.of(wall.minX(), wall.maxX()));
+        ends.removeIf(x -> x < shown.minX() || x > shown.maxX());
         TreeSet<Long> openings = new TreeSet<>(ends);
         for (Opening o : e.openings()) {
             add(openings, o.rect().minX(), shown);
@@ -40,10 +42,13 @@ final class Dimensions {
             add(all, (p.region().box().minX() + p.region().box().maxX()) / 2, shown);
         }
         TreeSet<Long> chain = figures(all, placing.chain()).isPresent() ? all : openings;
-        if (chain.size() > 2) {
-            line(chain, placing.chain());
+        boolean chained = chain.size() > ends.size() && chain.size() > 1;
+        if (chained) {
+            line(chain, placing.chain(), false);
         }
-        line(ends, chain.size() > 2 ? placing.overall() : placing.chain());
+        if (ends.size() == 2) {
+            line(ends, chained ? placing.overall() : placing.chain(), true);
+        }
         return Group.of("dimensions", out);
     }
 
@@ -53,7 +58,7 @@ final class Dimensions {
         }
     }
 
-    private void line(TreeSet<Long> at, double y) {
+    private void line(TreeSet<Long> at, double y, boolean whole) {
         View view = placing.view();
         double from = view.x(at.first()), to = view.x(at.last());
         out.add(Polyline.line(from - 1.8, y, to + 1.8, y, Looks.THIN));
@@ -61,7 +66,7 @@ final class Dimensions {
             out.add(Polyline.line(view.x(x), y - 6.2, view.x(x), y + 1.6, Looks.THIN));
             out.add(Symbols.stroke(view.x(x), y));
         }
-        List<Text> texts = at.size() == 2 ? overall(at, y) : figures(at, y).orElseGet(() -> wideFigures(at, y));
+        List<Text> texts = whole ? overall(at, y) : figures(at, y).orElseGet(() -> wideFigures(at, y));
         texts.forEach(t -> taken.add(t.box()));
         out.addAll(texts);
     }

@@ -3,6 +3,7 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Region;
 import rainlap.joint.Sheets;
@@ -32,6 +33,7 @@ final class ElevationView {
     private final List<WeakPlaces.Drawn> places;
     private final Labels labels;
     private final List<String> unnamed = new ArrayList<>();
+    private final Set<String> named = new TreeSet<>();
     private final SectionPlanes planes;
 
     /** Places the marks of some weak points round a bay of the wall. */
@@ -61,6 +63,10 @@ final class ElevationView {
         return List.copyOf(unnamed);
     }
 
+    Set<String> named() {
+        return named;
+    }
+
     /** The elevation; the sections of its worst weak points go into a slot and put their planes on it. */
     Group marks(Sections sections) {
         List<Mark> out = new ArrayList<>(clipped(layers()));
@@ -74,12 +80,13 @@ final class ElevationView {
                 view.scale(), title()));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
         Room room = new Room(taken, noText(false), shown());
-        Names names = new Names(evidence, visibility, view, room);
+        Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
         Room notes = new Room(taken, noText(true), drawn);
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
+        named.addAll(names.named());
         out.add(planes.group());
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
@@ -122,7 +129,7 @@ final class ElevationView {
             return marks;
         }
         PaperBox window = new PaperBox(drawn.left(), drawn.top() - 3, drawn.right(), drawn.bottom() + 3);
-        return List.of(new Clip(PaperRegion.of(window), marks),
+        return List.of(new Clip(PaperRegion.of(window), Within.window(marks, window)),
                 Polyline.line(drawn.left(), drawn.top(), drawn.left(), drawn.bottom(), Looks.FLAT),
                 Polyline.line(drawn.right(), drawn.top(), drawn.right(), drawn.bottom(), Looks.FLAT));
     }

@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.material.MaterialKind;
@@ -36,8 +39,12 @@ final class Names {
     private final Room room;
     private final List<Mark> out = new ArrayList<>();
     private final List<String> unnamed = new ArrayList<>();
+    private final Set<String> sought = new TreeSet<>();
+    private final Box window;
 
-    Names(Evidence evidence, Visibility visibility, View view, Room room) {
+    /** @param window the part of the wall shown */
+    Names(Evidence evidence, Visibility visibility, View view, Room room, Box window) {
+        this.window = window;
         this.evidence = evidence;
         this.visibility = visibility;
         this.view = view;
@@ -45,10 +52,10 @@ final class Names {
     }
 
     Group marks() {
-        evidence.elevation().openings().forEach(this::opening);
-        evidence.elevation().penetrations().forEach(this::penetration);
+        evidence.elevation().openings().stream().filter(o -> window.overlaps(o.rect())).forEach(this::opening);
+        evidence.elevation().penetrations().stream().filter(p -> window.contains(p.region().box())).forEach(this::penetration);
         Map<String, List<Face>> byPiece = new LinkedHashMap<>();
-        visibility.on(Surface.WALL).forEach(f -> byPiece.computeIfAbsent(f.piece().id(), id -> new ArrayList<>()).add(f));
+        visibility.on(Surface.WALL).stream().filter(f -> window.overlaps(f.box())).forEach(f -> byPiece.computeIfAbsent(f.piece().id(), id -> new ArrayList<>()).add(f));
         List<String> order = byPiece.keySet().stream()
                 .sorted(Comparator.comparingInt((String id) -> isSheet(byPiece.get(id).get(0)) ? 0 : 1)).toList();
         order.forEach(id -> piece(id, byPiece.get(id)));
@@ -60,6 +67,13 @@ final class Names {
         return unnamed;
     }
 
+    /** Ids that stand on the drawing. */
+    Set<String> named() {
+        Set<String> out = new TreeSet<>(sought);
+        unnamed.forEach(out::remove);
+        return out;
+    }
+
     private static boolean isSheet(Face f) {
         return Visibility.isMembrane(f) || f.piece().material().kind() == MaterialKind.CLADDING;
     }
@@ -69,6 +83,7 @@ final class Names {
     }
 
     private void opening(Opening o) {
+        sought.add(o.id());
         PaperBox b = view.box(o.rect()).grown(-view.length(o.reveal()) - 0.5);
         String size = Place.mm(o.rect().width()) + " × " + Place.mm(o.rect().height());
         List<Text> lines = new ArrayList<>();
@@ -92,20 +107,22 @@ final class Names {
             fit.forEach(t -> room.take(t.box()));
             fit.forEach(t -> out.addAll(Symbols.haloed(t, Tone.WHITE)));
         } else {
-            named(o.id(), view.box(o.rect()), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+            named(o.id(), o.id(), view.box(o.rect()), List.of(), Looks.MEMBRANE);
         }
     }
 
     private void penetration(Penetration p) {
+        sought.add(p.id());
         PaperBox b = view.box(p.region().box());
-        rainlap.geom.Box box = p.region().box();
+        Box box = p.region().box();
         boolean round = box.width() == box.height()
                 && Math.abs(p.region().areaMm2() / (Math.PI / 4 * box.width() * box.height() / 1e4) - 1) < 0.02;
         String size = (round ? "Ø" : Place.mm(box.height()) + " × ") + Place.mm(box.width());
-        named(cut(p.id(), Looks.STRONG) + " " + cut(p.kind(), Looks.STRONG) + " " + size, b, List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+        named(p.id(), cut(p.id(), Looks.STRONG) + " " + cut(p.kind(), Looks.STRONG) + " " + size, b, List.of(), Looks.MEMBRANE);
     }
 
     private void piece(String id, List<Face> faces) {
+        sought.add(id);
         MaterialKind kind = faces.get(0).piece().material().kind();
         List<PaperRegion> shown = faces.stream().flatMap(f -> free(f).stream()).map(view::region).toList();
         if (shown.isEmpty()) {
@@ -115,10 +132,10 @@ final class Names {
             Optional<Text> large = room.inside(shown, cut(id, Looks.NAME), Looks.NAME);
             large.ifPresent(t -> out.addAll(Symbols.haloed(t, ground)));
             if (large.isEmpty()) {
-                named(id, PaperBox.around(WeakPlaces.inside(widest(shown)), 1, 1), shown, Looks.STRONG.middle(), ground);
+                named(id, id, PaperBox.around(WeakPlaces.inside(widest(shown)), 1, 1), shown, ground);
             }
         } else if (kind == MaterialKind.CORNER_PIECE || kind == MaterialKind.COLLAR) {
-            named(id, largest(shown), List.of(), Looks.STRONG.middle(), Looks.MEMBRANE);
+            named(id, id, largest(shown), List.of(), Looks.MEMBRANE);
         } else {
             tag(id, largest(shown));
         }
@@ -130,6 +147,9 @@ final class Names {
         List<Region> holes = new ArrayList<>();
         evidence.elevation().penetrations().forEach(p -> holes.add(p.region()));
         List<Region> open = Overlay.difference(bare, holes);
+        if (!window.contains(f.box())) {
+            open = Overlay.intersection(open, List.of(Region.of(window)));
+        }
         List<Region> inside = Overlay.intersection(open, List.of(evidence.elevation().outline().region()));
         return inside.isEmpty() ? open : inside;
     }
@@ -142,8 +162,10 @@ final class Names {
         return regions.stream().max(Comparator.comparingDouble(r -> r.box().width() * r.box().height())).orElseThrow();
     }
 
-    private void named(String id, PaperBox target, List<PaperRegion> regions, TextStyle style, Tone ground) {
-        String name = TextMetrics.shorten(id, 2 * LONGEST, style);
+    /** @param label the id or what begins with it */
+    private void named(String id, String label, PaperBox target, List<PaperRegion> regions, Tone ground) {
+        TextStyle style = Looks.STRONG.middle();
+        String name = TextMetrics.shorten(label, 2 * LONGEST, style);
         Optional<Text> in = regions.isEmpty() ? Optional.empty() : room.inside(regions, name, style);
         if (in.isPresent()) {
             out.addAll(Symbols.haloed(in.get(), ground));
@@ -176,6 +198,6 @@ final class Names {
                 }
             }
         }
-        named(id, strip, List.of(), style, Looks.MEMBRANE);
+        named(id, id, strip, List.of(), Looks.MEMBRANE);
     }
 }

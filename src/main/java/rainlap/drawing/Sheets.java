@@ -1,8 +1,10 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
@@ -18,7 +20,8 @@ public final class Sheets {
     private final CheckResult result;
     private final TitleBlock title;
     private final List<Page> pages = new ArrayList<>();
-    private final List<String> unnamed = new ArrayList<>();
+    private final Set<String> unnamed = new LinkedHashSet<>();
+    private final Set<String> named = new TreeSet<>();
 
     private final Sections sections;
 
@@ -71,9 +74,8 @@ public final class Sheets {
             view = new ElevationView(result.evidence(), bay, shown);
         }
         List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.takeBeside()));
-        if (pages.isEmpty()) {
-            unnamed.addAll(view.unnamed());
-        }
+        unnamed.addAll(view.unnamed());
+        named.addAll(view.named());
         Notes notes = Notes.of(result.evidence());
         marks.add(Legend.of(result.evidence(), shown, view.hasPlanes(), notes.top()));
         marks.add(notes.marks());
@@ -86,7 +88,7 @@ public final class Sheets {
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed);
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList());
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
             if (!table.isDone() && page.hasTable()) {
