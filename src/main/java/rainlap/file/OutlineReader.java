@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
@@ -17,6 +19,9 @@ final class OutlineReader {
     static final List<String> KEYS = List.of("outline", "edges", "ground");
     static final List<String> EDGE_KEYS = List.of("role", "neighbour");
     static final List<String> ROLES = Stream.of(EdgeRole.values()).map(EdgeRole::word).toList();
+
+    /** No wall is narrower or lower than this: 50 mm. Our own choice, to catch lengths given in metres. */
+    private static final long LEAST_WALL = 50 * Grid.MM;
 
     private OutlineReader() {}
 
@@ -44,8 +49,17 @@ final class OutlineReader {
                     "name one role for each side, beginning with the side from the first point to the second");
             return Optional.empty();
         }
+        warnOfMetres(f, drawn.orElseThrow(), region.get().box());
         return distinct(f, drawn.orElseThrow(), corners) ? Optional.of(new Outline(region.get(), edges(corners, sides), ground))
                 : Optional.empty();
+    }
+
+    /** A wall a few millimetres wide was meant in metres or inches. */
+    private static void warnOfMetres(Fields f, Value drawn, Box wall) {
+        if (wall.width() < LEAST_WALL || wall.height() < LEAST_WALL) {
+            f.wrong(drawn.at(), "the wall is only " + OpeningReader.mm(wall.width()) + " by " + OpeningReader.mm(wall.height()) + " mm",
+                    "lengths are in millimetres: 3.6 m is 3600; a wall is at least 50 wide and high");
+        }
     }
 
     private static boolean distinct(Fields f, Value drawn, List<Point> corners) {

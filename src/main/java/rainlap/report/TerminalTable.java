@@ -24,7 +24,7 @@ public final class TerminalTable {
             + " Defences are those of each joint alone; the water's whole way is not traced.";
 
     private static final List<Columns.Column> HEADINGS = List.of(
-            new Columns.Column("no.", 4, true), new Columns.Column("defences", 8, true), new Columns.Column("rule", 24, false),
+            new Columns.Column("defences", 8, true), new Columns.Column("rule", 24, false),
             new Columns.Column("pieces", 14, false), new Columns.Column("place", 24, false),
             new Columns.Column("drawn", 12, false), new Columns.Column("asked", 14, false));
     private static final int RULE = 2;
@@ -88,7 +88,9 @@ public final class TerminalTable {
 
     private void addWeakPoints() {
         if (!result.weakPoints().isEmpty()) {
-            Columns columns = new Columns(HEADINGS);
+            List<Columns.Column> headings = new ArrayList<>(HEADINGS);
+            headings.add(0, new Columns.Column("no.", Math.max(4, Integer.toString(result.weakPoints().size()).length()), true));
+            Columns columns = new Columns(headings);
             result.weakPoints().forEach(w -> columns.add(cells(w)));
             lines.addAll(columns.heading());
             for (int i = 0; i < result.weakPoints().size(); i++) {

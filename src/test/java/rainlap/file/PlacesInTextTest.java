@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** Lines, columns and carets, whatever the text before them holds. */
 class PlacesInTextTest {
-    private static final String WALL = "\"wall\": {\"outline\": [[0,0],[9,0],[9,9]], \"edges\": [\"base\",\"free\",\"free\"]}";
+    private static final String WALL = "\"wall\": {\"outline\": [[0,0],[90,0],[90,90]], \"edges\": [\"base\",\"free\",\"free\"]}";
 
     private static Problem only(byte[] bytes) {
         List<Problem> all = ElevationFile.read("x.json", bytes).problems();

@@ -173,7 +173,7 @@ class ShapesTest {
 
     @Test
     void briefHasNoPiecesAndNoName() {
-        Elevation e = ElevationFileTest.sound("{\"rainlap\":1,\"wall\":{\"outline\":[[0,0],[9,0],[9,9]],\"edges\":[\"base\",\"free\",\"free\"]}}");
+        Elevation e = ElevationFileTest.sound("{\"rainlap\":1,\"wall\":{\"outline\":[[0,0],[90,0],[90,90]],\"edges\":[\"base\",\"free\",\"free\"]}}");
         assertEquals("hut", e.name(), "named after its file");
         assertTrue(e.pieces().isEmpty() && e.practice().isEmpty() && e.exposure().windMPerS().isEmpty());
     }
