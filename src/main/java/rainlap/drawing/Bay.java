@@ -25,7 +25,7 @@ record Bay(Extents extents, Placing placing, String suffix) {
     static List<Bay> of(Extents whole, boolean beside) {
         Optional<Placing> wide = Placing.of(whole, Slots.Layout.WIDE);
         Optional<Placing> narrow = beside ? Placing.of(whole, Slots.Layout.BESIDE) : Optional.empty();
-        Optional<Placing> best = narrow.filter(n -> n.view().scale() <= wide.orElseThrow().view().scale()).or(() -> wide);
+        Optional<Placing> shared = larger(narrow, wide), best = larger(shared, Placing.of(whole, Slots.Layout.ALONE));
         if (best.isPresent() && best.get().view().scale() <= SMALLEST_WHOLE) {
             return List.of(new Bay(whole, best.get(), ""));
         }
@@ -34,6 +34,11 @@ record Bay(Extents extents, Placing placing, String suffix) {
             return bays;
         }
         return best.isPresent() ? List.of(new Bay(whole, best.get(), "")) : cut(whole, 100);
+    }
+
+    /** The one that draws larger; the first where both draw alike. */
+    private static Optional<Placing> larger(Optional<Placing> first, Optional<Placing> second) {
+        return second.filter(s -> first.isEmpty() || s.view().scale() < first.get().view().scale()).or(() -> first);
     }
 
     private static List<Bay> cut(Extents whole, int scale) {

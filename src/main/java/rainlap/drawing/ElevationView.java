@@ -74,7 +74,7 @@ final class ElevationView {
             out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
             taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
         });
-        out.add(new Levels(view, taken).marks(evidence));
+        out.add(new Levels(view, bay.placing().layout().elevation(), taken).marks(evidence));
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
                 view.scale(), title()));
@@ -82,7 +82,7 @@ final class ElevationView {
         Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
-        Room notes = new Room(taken, noText(true), drawn);
+        Room notes = new Room(taken, noText(true), drawn.grown(-0.8));
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());

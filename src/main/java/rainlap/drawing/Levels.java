@@ -31,10 +31,13 @@ final class Levels {
     /** Shorter laps get no level. */
     private static final double LONG_MM = 300;
     private final View view;
+    private final PaperBox slot;
     private final Occupied taken;
 
-    Levels(View view, Occupied taken) {
+    /** @param slot what belongs to the elevation stays in here */
+    Levels(View view, PaperBox slot, Occupied taken) {
         this.view = view;
+        this.slot = slot;
         this.taken = taken;
     }
 
@@ -43,7 +46,7 @@ final class Levels {
         List<Long> seen = new ArrayList<>();
         for (Level l : wanted(evidence)) {
             PaperBox box = new PaperBox(Slots.LEVELS_LEFT, view.y(l.y()) - 3.6, Slots.LEVELS_RIGHT, view.y(l.y()) + 0.2);
-            if (!seen.contains(l.y()) && Slots.Layout.WIDE.elevation().holds(box) && taken.isFree(box)) {
+            if (!seen.contains(l.y()) && slot.holds(box) && taken.isFree(box)) {
                 seen.add(l.y());
                 taken.add(box);
                 out.addAll(one(l));

@@ -51,7 +51,7 @@ record Placing(Slots.Layout layout, View view, double chain, double overall) {
 
     /** Where the name of the view stands: close beneath the drawing. */
     double title(Extents extents) {
-        return Math.min(Slots.VIEW_TITLE, bottom(extents) + TITLE);
+        return Math.min(layout.title(), bottom(extents) + TITLE);
     }
 
     private double bottom(Extents extents) {

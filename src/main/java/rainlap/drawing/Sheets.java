@@ -24,6 +24,7 @@ public final class Sheets {
     private final Set<String> named = new TreeSet<>();
 
     private final Sections sections;
+    private boolean hasPlanes;
 
     /** A sheet in the making; with an elevation or sections it has a slot for the table. */
     private record Page(String scale, List<Mark> marks, boolean hasTable) {}
@@ -47,7 +48,7 @@ public final class Sheets {
         }
         Sheets sheets = new Sheets(result, title);
         sheets.elevations(bays);
-        sheets.sections.further().ifPresent(g -> sheets.pages.add(new Page(sheets.sections.scalesFurther(), new ArrayList<>(List.of(g)), true)));
+        sheets.behind(bays.stream().anyMatch(Sheets::isAlone));
         sheets.tables();
         return sheets.finished();
     }
@@ -76,14 +77,36 @@ public final class Sheets {
         List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.takeBeside()));
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
-        Notes notes = Notes.of(result.evidence());
-        marks.add(Legend.of(result.evidence(), shown, view.hasPlanes(), notes.top()));
-        marks.add(notes.marks());
-        marks.add(Notes.keyPlan());
+        hasPlanes |= view.hasPlanes();
+        if (!isAlone(bay)) {
+            marks.addAll(key(shown, view.hasPlanes()));
+        }
         String also = sections.scalesBeside();
-        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, true));
+        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, !isAlone(bay)));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
+    }
+
+    private static boolean isAlone(Bay bay) {
+        return bay.placing().layout() == Slots.Layout.ALONE;
+    }
+
+    /** Legend, notes and key plan. */
+    private List<Mark> key(List<WeakPoint> shown, boolean planes) {
+        Notes notes = Notes.of(result.evidence());
+        return List.of(Legend.of(result.evidence(), shown, planes, notes.top()), notes.marks(), Notes.keyPlan());
+    }
+
+    /** The sheet behind the elevations: further sections, and the legend where it found no place before. */
+    private void behind(boolean withKey) {
+        List<Mark> marks = new ArrayList<>();
+        sections.further().ifPresent(marks::add);
+        if (withKey) {
+            marks.addAll(key(result.weakPoints(), hasPlanes));
+        }
+        if (!marks.isEmpty()) {
+            pages.add(new Page(sections.scalesFurther(), marks, true));
+        }
     }
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */

@@ -13,7 +13,6 @@ final class Slots {
     static final double LEVELS_RIGHT = 44.5;
     /** Labels on the left stand right of the levels. */
     static final double LABELS_LEFT = 46.5;
-    static final double VIEW_TITLE = 188.2;
 
     private Slots() {}
 
@@ -22,7 +21,9 @@ final class Slots {
         /** Sections beside it. */
         BESIDE(new PaperBox(20.5, 10.5, 308, 189), new PaperBox(68, 28, 283, 181.4)),
         /** The whole width, for long walls and for walls without weak points; sections go to the next sheet. */
-        WIDE(new PaperBox(20.5, 10.5, 409.5, 189), new PaperBox(49.5, 28, 403, 181.4));
+        WIDE(new PaperBox(20.5, 10.5, 409.5, 189), new PaperBox(49.5, 28, 403, 181.4)),
+        /** The whole sheet above the title block, for high walls; sections, table and legend go to the next sheet. */
+        ALONE(new PaperBox(20.5, 10.5, 409.5, 250), new PaperBox(49.5, 28, 403, 242.4));
 
         private final PaperBox elevation;
         private final PaperBox wall;
@@ -35,6 +36,11 @@ final class Slots {
         /** All that belongs to the elevation stays in here. */
         PaperBox elevation() {
             return elevation;
+        }
+
+        /** The lowest that the view's title may stand. */
+        double title() {
+            return elevation.bottom() - 0.8;
         }
 
         /** The wall with its folds, its ground and its dimensions. */

@@ -13,6 +13,8 @@ import rainlap.check.CheckResult;
 import rainlap.geom.Box;
 import rainlap.material.Catalogue;
 import rainlap.practice.Practices;
+import rainlap.paper.Sheet;
+import rainlap.paper.SheetCheck;
 import rainlap.rule.Evidence;
 import rainlap.wall.Elevation;
 import rainlap.wall.Exposure;
@@ -36,6 +38,19 @@ class PlacingTest {
         Bay wide = only(room * 20 + 1, 2000);
         assertEquals(Slots.Layout.WIDE, wide.placing().layout());
         assertEquals(20, wide.placing().view().scale());
+    }
+
+    @Test
+    void aWallTooHighAboveTheTableHasTheSheetToItself() {
+        Bay low = only(3000, 2600), high = only(3000, 3800), higher = only(3000, 4500);
+        assertEquals(Slots.Layout.BESIDE, low.placing().layout());
+        assertEquals(Slots.Layout.ALONE, high.placing().layout());
+        assertEquals(20, high.placing().view().scale());
+        assertEquals(Slots.Layout.BESIDE, higher.placing().layout(), "where it gains no scale it stays above the table");
+        assertEquals(50, higher.placing().view().scale());
+        List<Sheet> sheets = Sheets.of(bareWall(3000, 3800), TitleBlock.BLANK);
+        assertEquals(2, sheets.size(), "table and legend stand on the next sheet");
+        sheets.forEach(s -> assertEquals(List.of(), SheetCheck.of(s)));
     }
 
     @Test
