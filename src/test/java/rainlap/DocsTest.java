@@ -117,6 +117,6 @@ class DocsTest {
     }
 
     private static String fenced(List<String> lines) {
-        return "```\n" + String.join("\n", lines).strip() + "\n```\n";
+        return "```\n" + String.join("\n", lines).stripTrailing() + "\n```\n";
     }
 }

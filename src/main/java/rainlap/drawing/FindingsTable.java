@@ -27,10 +27,17 @@ final class FindingsTable {
     private final List<String> closing;
     private int nextClosing;
 
-    /** @param unnamed pieces whose names found no room on the drawing */
-    FindingsTable(CheckResult result, List<String> unnamed) {
+    /**
+     * @param unnamed pieces whose names found no room on the drawing
+     * @param unmarked how many of the last weak points stand in the table only
+     */
+    FindingsTable(CheckResult result, List<String> unnamed, int unmarked) {
         this.result = result;
         this.closing = closingLines(unnamed);
+        if (unmarked > 0) {
+            closing.addAll(TextMetrics.wrap("Not marked on the drawing for want of room, " + unmarked
+                    + ": they stand in this table only.", Slots.TABLE.width() - 11, Looks.SECOND));
+        }
     }
 
     boolean isDone() {

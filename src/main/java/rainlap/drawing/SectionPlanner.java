@@ -14,6 +14,7 @@ import rainlap.joint.Run;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
+import rainlap.wall.EdgeRole;
 
 /** Where to cut the wall so that a weak point shows: square to a weak stretch, with what is short and what is asked inside. */
 final class SectionPlanner {
@@ -38,7 +39,7 @@ final class SectionPlanner {
     /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
     Optional<SectionPlan> plan(WeakPoint p, double share) {
         Place where = p.finding().where();
-        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule())) {
+        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule()) || isAtInternalCorner(where)) {
             return Optional.empty();
         }
         boolean plumb = isPlumb(where);
@@ -53,6 +54,12 @@ final class SectionPlanner {
         long length = (plumb ? PLUMB : LEVEL) * scale / 5;
         long centre = (plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
         return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
+    }
+
+    /** There the wall turns towards the eye, which a cut through this wall alone does not show. */
+    private boolean isAtInternalCorner(Place where) {
+        return where.isLine() && evidence.elevation().outline().edges().stream().filter(e -> e.role() == EdgeRole.INTERNAL_CORNER)
+                .anyMatch(e -> where.line().stream().allMatch(p -> p.side(e.line().a(), e.line().b()) == 0));
     }
 
     /** A stretch that runs more across than up is cut plumb; so is an area wider than high. */

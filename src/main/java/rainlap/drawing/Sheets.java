@@ -17,6 +17,8 @@ import rainlap.paper.SheetSize;
 public final class Sheets {
     /** With more marks round one elevation its leaders can no longer be followed. */
     private static final int MOST_MARKS = 40;
+    /** Beyond this many sheets with the elevation nobody leafs on: further weak points stand in the table only, which says so. */
+    private static final int MOST_ELEVATIONS = 10;
     private final CheckResult result;
     private final TitleBlock title;
     private final List<Page> pages = new ArrayList<>();
@@ -25,6 +27,7 @@ public final class Sheets {
 
     private final Sections sections;
     private boolean hasPlanes;
+    private int unmarked;
 
     /** A sheet in the making; with an elevation or sections it has a slot for the table. */
     private record Page(String scale, List<Mark> marks, boolean hasTable) {}
@@ -61,7 +64,8 @@ public final class Sheets {
             left.removeAll(here);
             do {
                 here = elevation(bay, here);
-            } while (!here.isEmpty());
+            } while (!here.isEmpty() && pages.size() < MOST_ELEVATIONS);
+            unmarked += here.size();
         }
     }
 
@@ -111,7 +115,7 @@ public final class Sheets {
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList());
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked);
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
             if (!table.isDone() && page.hasTable()) {

@@ -42,8 +42,13 @@ final class KnotFinder {
                     + third + " under " + in,
                     k.third().under().contains(k.tucked().id())
                             ? "no longer tuck " + in + " under " + over + ", or no longer " + third + " under " + in
-                            : "tuck " + in + " under " + third + " too, or no longer under " + over);
+                            : "tuck " + in + " under " + third + " too, or no longer under " + over
+                                    + (isLater(pieces, k.third(), k.over()) ? ", or " + third + " under " + over + " as well" : ""));
         });
+    }
+
+    private static boolean isLater(List<Piece> pieces, Piece a, Piece b) {
+        return pieces.indexOf(a) > pieces.indexOf(b);
     }
 
     private List<Integer> neighbours(int piece) {

@@ -1,5 +1,6 @@
 package rainlap.rule.lap;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -13,6 +14,7 @@ import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -41,10 +43,39 @@ public final class BareWall implements Rule {
         return Finding.of(INFO, where, bordering(e, bare.region())).reads("bare, " + size, "covered")
                 .says("Nothing covers the wall at " + where.inWords() + ": rain reaches the frame there. "
                         + "Common practice asks for the whole wall to be covered.",
-                        "Lay membrane over it that laps the sheet below by "
-                        + e.practice().get(Limit.COURSE_LAP).number() + " and those beside it by "
-                        + e.practice().get(Limit.END_LAP).number() + ", with its upper edge tucked in behind the sheet above by "
-                        + e.practice().get(Limit.COURSE_LAP).number() + ".");
+                        remedy(e, b));
+    }
+
+    /** As the place allows: there is not always a sheet below, beside or above. */
+    private static String remedy(Evidence e, Box b) {
+        String course = e.practice().get(Limit.COURSE_LAP).number(), end = e.practice().get(Limit.END_LAP).number();
+        boolean below = isCovered(e, new Box(b.minX(), b.minY() - BESIDE, b.maxX(), b.minY() - 1));
+        boolean above = isCovered(e, new Box(b.minX(), b.maxY() + 1, b.maxX(), b.maxY() + BESIDE));
+        boolean beside = isCovered(e, new Box(b.minX() - BESIDE, b.minY(), b.minX() - 1, b.maxY()))
+                || isCovered(e, new Box(b.maxX() + 1, b.minY(), b.maxX() + BESIDE, b.maxY()));
+        if (!below && !above && !beside) {
+            return "Wrap it in courses from the base up: each laps the one below by " + course + ", sheets of one course lap by " + end + ".";
+        }
+        Box wall = e.elevation().outline().box();
+        List<String> how = new ArrayList<>();
+        if (below) {
+            how.add("laps the sheet below by " + course);
+        } else if (b.minY() <= wall.minY()) {
+            how.add("runs on past the base");
+        }
+        if (beside) {
+            how.add((below ? "" : "laps ") + "those beside it by " + end);
+        }
+        if (b.minX() <= wall.minX() || b.maxX() >= wall.maxX()) {
+            how.add("runs on past the side of the wall");
+        }
+        String lay = "Lay membrane over it that " + PieceWords.list(how.isEmpty() ? List.of("covers it all") : how);
+        return lay + (above ? ", with its upper edge tucked in behind the sheet above by " + course + "."
+                : ", and carry it on past the upper end of the wall.");
+    }
+
+    private static boolean isCovered(Evidence e, Box place) {
+        return e.stack().meeting(Surface.WALL, place).stream().anyMatch(f -> Sheets.covers(f) && f.region().overlaps(Region.of(place)));
     }
 
     /** Ids of what borders it, in laying order. */

@@ -20,6 +20,7 @@ import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.source.Known;
 import rainlap.source.Source;
+import rainlap.stack.Face;
 
 /** The upper edge of an outer piece lies open on an inner one: water that runs down the inner one goes in behind the edge. */
 public final class ReverseLap implements Rule {
@@ -84,7 +85,12 @@ public final class ReverseLap implements Rule {
 
     /** Whether the inner piece has no foot beneath the outer one: it runs on below it. */
     private static boolean isPatch(Joint j) {
-        return j.inner().box().minY() <= j.outer().box().minY();
+        return foot(j.inner()) <= foot(j.outer());
+    }
+
+    /** How low a face reaches on its surface: a jamb's u runs upwards, everywhere else y or v does. */
+    private static long foot(Face f) {
+        return f.surface().side().isJamb() ? f.box().minX() : f.box().minY();
     }
 
     private static String footRemedy(Evidence e, Joint j, Joint.Stretch s) {

@@ -75,7 +75,7 @@ public final class ShortReturn implements Rule {
         }
 
         String length() {
-            return LengthText.mm(Math.round(to - from));
+            return LengthText.mmUp(Math.round(to - from));
         }
     }
 

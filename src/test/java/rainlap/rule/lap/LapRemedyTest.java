@@ -1,0 +1,42 @@
+package rainlap.rule.lap;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rainlap.joint.Drawn.wall;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rainlap.joint.Drawn;
+import rainlap.rule.Finding;
+import rainlap.rule.Judged;
+import rainlap.rule.Rule;
+import rainlap.wall.EdgeRole;
+
+/** What is proposed can be done where it is proposed. */
+class LapRemedyTest {
+    /** A whole course laid in the wrong order is mended alike on the wall and on the jambs it turns into: it is no patch there. */
+    @Test
+    void aReversedCourseIsMendedAlikeOnWallAndJambs() {
+        Drawn reversed = wall().window("W", 800, 500, 400, 1000, 80).sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000);
+        List<String> remedies = remedies(new ReverseLap(), reversed);
+        assertEquals(4, remedies.size());
+        remedies.forEach(r -> assertTrue(r.startsWith("Draw the foot of M2 out over M1"), r));
+    }
+
+    @Test
+    void bareWallIsMendedAsItsPlaceAllows() {
+        assertEquals(List.of("Lay membrane over it that laps the sheet below by 150 and runs on past the side of the wall,"
+                + " and carry it on past the upper end of the wall."), remedies(new BareWall(), covered(0, 1900)));
+        assertEquals(List.of("Lay membrane over it that runs on past the base and runs on past the side of the wall,"
+                + " with its upper edge tucked in behind the sheet above by 150."), remedies(new BareWall(), covered(100, 1900)));
+        assertTrue(remedies(new BareWall(), wall()).get(0).startsWith("Wrap it in courses from the base up"));
+    }
+
+    private static Drawn covered(double from, double height) {
+        return wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).sheet("M1", 0, from, 2000, height);
+    }
+
+    private static List<String> remedies(Rule rule, Drawn wall) {
+        return Judged.findings(rule, wall, "common").stream().map(Finding::remedy).toList();
+    }
+}
