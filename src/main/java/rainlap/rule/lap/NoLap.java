@@ -2,6 +2,7 @@ package rainlap.rule.lap;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.joint.Direction;
@@ -12,7 +13,6 @@ import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
-import rainlap.practice.Practice;
 import rainlap.practice.Practices;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
@@ -48,12 +48,30 @@ final class NoLap {
                 : Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())));
     }
 
+    /** A joint that turns a corner is judged side by side: each asks for its own lap and is mended in its own way. */
     private Stream<Outcome> judge(Evidence e, Joint j) {
         boolean outer = HeadFlashings.findOpening(e.elevation(), j.outer()).isPresent();
         boolean inner = HeadFlashings.findOpening(e.elevation(), j.inner()).isPresent();
-        return MembraneJoints.parts(e, j, r -> outer && r.faces().facesUp() || inner && r.faces().facesDown()
+        return Stream.of(Facing.values()).flatMap(facing -> MembraneJoints.parts(e, j, r -> facing != Facing.of(r)
+                || outer && r.faces().facesUp() || inner && r.faces().facesDown()
                 || kind == JointKind.BUTT && isAtCorner(e, r) ? Intervals.NONE : Intervals.of(0, r.length()))
-                .stream().map(s -> broken(e, j, s));
+                .stream().map(s -> broken(e, j, facing, s)));
+    }
+
+    /** Which way the outer piece's edge mostly faces. */
+    private enum Facing {
+        DOWN(Limit.COURSE_LAP), UP(Limit.COURSE_LAP), SIDEWAYS(Limit.END_LAP);
+
+        private final Limit limit;
+
+        Facing(Limit limit) {
+            this.limit = limit;
+        }
+
+        static Facing of(Run r) {
+            Direction d = r.faces();
+            return Math.abs(d.down()) < Math.abs(d.across()) ? SIDEWAYS : d.down() > 0 ? DOWN : UP;
+        }
     }
 
     private static boolean isAtCorner(Evidence e, Run r) {
@@ -62,48 +80,45 @@ final class NoLap {
                 .anyMatch(c -> edge.t(c.a().x(), c.a().y()) == 0 && edge.t(c.b().x(), c.b().y()) == 0);
     }
 
-    private Outcome broken(Evidence e, Joint j, Joint.Stretch s) {
+    private Outcome broken(Evidence e, Joint j, Facing facing, Joint.Stretch s) {
         boolean taped = s.taped();
-        LimitValue required = required(e.practice(), j, taped);
-        String width = LengthText.mm(j.gap());
+        LimitValue own = e.practice().get(facing.limit), required = required(own, taped);
+        long gap = gap(j, facing, s);
         Place where = Place.line(e.elevation(), j.surface(), s.line());
-        return Finding.of(info, where, List.of(j.outer().piece().id(), j.inner().piece().id())).asks(required).measures(j.gap())
-                .reads((kind == JointKind.BUTT ? "edges meet" : "gap of " + width) + (taped ? ", taped" : ""),
+        return Finding.of(info, where, List.of(j.outer().piece().id(), j.inner().piece().id())).asks(required).measures(gap)
+                .reads((kind == JointKind.BUTT ? "edges meet" : "gap of " + LengthText.mm(gap)) + (taped ? ", taped" : ""),
                         "lap of " + required.number())
                 .joint(j.id()).defences(LocalDefences.of(j, 0, taped, e.elevation().exposure(), e.practice()))
-                .says(says(e.practice(), j, where, taped, required), remedy(j, required));
+                .says(says(j, gap, where, taped, required)
+                        + (own.orTaped() && taped ? " " + e.practice().id() + " would be content with the tape." : ""),
+                        remedy(j, facing, gap, required));
     }
 
     /** The lap asked along this edge; common practice's where the practice would be content with the tape that is there. */
-    private static LimitValue required(Practice practice, Joint j, boolean taped) {
-        LimitValue own = practice.get(limit(j));
-        return own.orTaped() && taped ? Practices.common().get(limit(j)) : own;
+    private static LimitValue required(LimitValue own, boolean taped) {
+        return own.orTaped() && taped ? Practices.common().get(own.limit()) : own;
     }
 
-    private static Limit limit(Joint j) {
-        Direction d = j.runs().get(0).faces();
-        return Math.abs(d.down()) >= Math.abs(d.across()) ? Limit.COURSE_LAP : Limit.END_LAP;
+    /** The greatest width of the strip of nothing along a stretch, grid units. */
+    private static long gap(Joint j, Facing facing, Joint.Stretch s) {
+        Box box = s.line().stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
+        return Math.round(j.runs().stream().filter(r -> Facing.of(r) == facing && r.line().box().meets(box))
+                .mapToDouble(r -> r.lap().greatest()).max().orElse(0));
     }
 
-    private String says(Practice practice, Joint j, Place where, boolean taped, LimitValue required) {
+    private String says(Joint j, long gap, Place where, boolean taped, LimitValue required) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         String what = kind == JointKind.BUTT ? outer + " and " + inner + " meet edge to edge at "
-                : outer + " and " + inner + " stand " + LengthText.mm(j.gap()) + " apart at ";
+                : outer + " and " + inner + " stand " + LengthText.mm(gap) + " apart at ";
         String tape = taped ? "; only the tape over it keeps water out. " : ". Nothing lies beneath the joint. ";
-        String content = practice.get(limit(j)).orTaped() && taped ? " " + practice.id() + " would be content with the tape." : "";
-        return what + where.inWords() + tape + Asked.sentence(required, "a lap of " + required.number()) + content;
+        return what + where.inWords() + tape + Asked.sentence(required, "a lap of " + required.number());
     }
 
-    private static String remedy(Joint j, LimitValue required) {
-        String strip = LengthText.mmUp(j.gap() + 2 * required.hundredths());
+    private static String remedy(Joint j, Facing facing, long gap, LimitValue required) {
+        String strip = LengthText.mmUp(gap + 2 * required.hundredths());
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
-        Direction d = j.runs().get(0).faces();
-        if (limit(j) == Limit.END_LAP) {
-            return "Slip a strip " + strip + " wide in behind " + outer + " and over " + inner + ", so that it laps each by "
-                    + required.number() + ", and tape its edges.";
-        }
-        String upper = d.down() > 0 ? outer : inner, lower = d.down() > 0 ? inner : outer;
-        return "Slip a strip " + strip + " high in behind " + upper + " and over " + lower + ", so that it laps each by "
-                + required.number() + ", and tape its edges.";
+        String behind = facing == Facing.UP ? inner : outer, over = facing == Facing.UP ? outer : inner;
+        return "Slip a strip " + strip + (facing == Facing.SIDEWAYS ? " wide" : " high") + " in behind " + behind + " and over " + over
+                + ", so that it laps each by " + required.number() + ", and tape its edges.";
     }
 }
