@@ -1,11 +1,13 @@
 package rainlap.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rainlap.joint.Drawn.lines;
 import static rainlap.joint.Drawn.wall;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rainlap.geom.Region;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.Material;
@@ -236,5 +238,27 @@ class JointTest {
         Drawn taped = wall().sheet("M1", 0, 0, 1000, 1000).sheet("M2", 900, 0, 1000, 1000).tape("T1", 870, 0, 60, 1000);
         assertEquals("end-lap M2/M1 (900 1000, 900 0) lap 100 tape 30/30", taped.add("T2", Material.of("tape", MaterialKind.TAPE),
                 List.of(new Shape(Surface.WALL, List.of(Drawn.region(400, 200, 1400, 1000, 1400, 1120, 400, 320)))), List.of()).joints());
+    }
+
+    @Test
+    void holeThatTouchesTheShellParts() {
+        // the hole's corner touches M2's foot at x = 1000: the foot is one line, and the hole's own edges lie on M1 behind it
+        Region holed = new Region(Drawn.region(0, 800, 2000, 800, 2000, 2000, 0, 2000).shell(),
+                List.of(Drawn.region(1000, 800, 1050, 850, 1000, 900, 950, 850).shell()));
+        String joints = wall().sheet("M1", 0, 0, 2000, 1000)
+                .piece("M2", MaterialKind.MEMBRANE, new Shape(Surface.WALL, List.of(holed))).joints();
+        assertEquals(3, joints.lines().count(), joints);
+        assertTrue(joints.contains("course-lap M2/M1 (0 800, 2000 800) lap "), joints);
+        assertTrue(joints.contains("reverse-lap M2/M1 "), joints);
+    }
+
+    @Test
+    void tapeThatEndsAtTheJointsEndCoversAllOfIt() {
+        Joint j = Joints.of(wall().sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 900, 2000, 1000).tape("T", 0, 865, 2000, 75).stack())
+                .all().get(0);
+        assertEquals(List.of(), j.uncovered());
+        Joint shorter = Joints.of(wall().sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 900, 2000, 1000)
+                .tape("T", 0, 865, 1999.99, 75).stack()).all().get(0);
+        assertEquals(0.01, shorter.uncovered().get(0).lengthMm(), 1e-9);
     }
 }
