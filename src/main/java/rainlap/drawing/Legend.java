@@ -78,7 +78,7 @@ final class Legend {
         add(kinds, MaterialKind.MEMBRANE, "membrane, visible edge", b -> Symbols.membrane(PaperRegion.of(b)));
         List<Joint> onWall = evidence.joints().all().stream().filter(j -> j.surface().isWall() && Visibility.isMembrane(j.outer())).toList();
         if (onWall.stream().anyMatch(j -> j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.END_LAP)) {
-            entries.put("lap: sheet beneath ends at dashes", b -> lap(b, false));
+            entries.put("lap: inner sheet ends at dashes", b -> lap(b, false));
         }
         if (onWall.stream().anyMatch(j -> j.kind() == JointKind.REVERSE_LAP)) {
             entries.put("reversed lap: ticks point uphill", b -> lap(b, true));

@@ -16,6 +16,8 @@ import rainlap.paper.TextStyle;
 /** Dimensions in a section: what is short and, beyond it, what is asked. */
 final class SectionGauges {
     private static final double FIRST = 4;
+    /** How far a dimension line runs past its strokes. */
+    private static final double PAST = 1.4;
     private static final double NEXT = 5.5;
     private final SectionPlan plan;
     private final CutStack stack;
@@ -97,12 +99,12 @@ final class SectionGauges {
         if (figure.isEmpty() || !room.field().grown(2).holds(line)) {
             return;
         }
-        out.add(Polyline.of(Looks.THIN, a.plus(-ux * 1.4, -uy * 1.4), b.plus(ux * 1.4, uy * 1.4)));
+        out.add(Polyline.of(Looks.THIN, a.plus(-ux * PAST, -uy * PAST), b.plus(ux * PAST, uy * PAST)));
         for (PaperPoint p : List.of(a, b)) {
             out.add(Symbols.stroke(p.x(), p.y()));
             out.add(upright ? Polyline.of(Looks.THIN, p.plus(-1.4, 0), p.plus(2.9, 0)) : Polyline.of(Looks.THIN, p.plus(0, 1.4), p.plus(0, -2.9)));
         }
-        room.taken().add(PaperBox.of(List.of(a, b)).grown(0.8));
+        room.taken().add(PaperBox.of(List.of(a.plus(-ux * PAST, -uy * PAST), b.plus(ux * PAST, uy * PAST))).grown(0.8));
         room.taken().add(figure.get().box());
         out.add(figure.get());
     }

@@ -4,7 +4,8 @@ import rainlap.paper.PaperBox;
 
 /** Where things stand on the A3 sheet, printed mm from its upper left corner. */
 final class Slots {
-    static final PaperBox SECTIONS = new PaperBox(314, 13, 407, 188);
+    /** Clear of the centring mark on the right, which reaches 5 into the frame. */
+    static final PaperBox SECTIONS = new PaperBox(312, 13, 404.5, 188);
     static final PaperBox TABLE = new PaperBox(22, 191, 226, 282.6);
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
     /** On a sheet of its own the table takes the whole width, and sections stand in four columns. */
