@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -89,6 +90,16 @@ final class JointFinder {
         Profile.Hits hits = new Profile.Hits(e, from, to, -e.side());
         p.addEnds(hits);
         q.addEnds(hits);
-        return hits.nearest().atLeastZero();
+        Profile lap = hits.nearest().atLeastZero();
+        return Double.isInfinite(lap.least()) ? Profile.constant(from, to, untilItSlipsOut(e, from, to, p, q)) : lap;
+    }
+
+    /** Where nothing stands against us anywhere along a short, slanting edge: the furthest one gets before either sheet ends sideways. */
+    private static double untilItSlipsOut(EdgeFrame e, double from, double to, Face p, Face q) {
+        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        p.freeEdges().forEach(hits::add);
+        q.freeEdges().forEach(hits::add);
+        return hits.nearest().stretches().stream().flatMapToDouble(s -> DoubleStream.of(s.v0(), s.v1()))
+                .filter(Double::isFinite).max().orElse(0);
     }
 }

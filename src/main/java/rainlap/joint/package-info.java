@@ -23,7 +23,8 @@
  *
  * <p><b>Lap</b>: from a place on P's edge, square to it and inwards, how far both P and Q run on before the first of them ends; over
  * one fold if need be. An edge ends a sheet here only if it stands square to this direction within 60 degrees: a foot that slopes
- * towards the plumb side of both sheets is not a lap of nothing. It is exact for level and plumb edges. A joint keeps the lap along its whole length.
+ * towards the plumb side of both sheets is not a lap of nothing. Where no edge stands against it anywhere along a stretch, the lap is the
+ * furthest one gets before either sheet ends sideways. It is exact for level and plumb edges. A joint keeps the lap along its whole length.
  *
  * <p><b>Cover</b>: an adhered strip that lies outside both pieces and on both sides of the edge covers it; how far it runs on to each side
  * is the cover (beyond a gap, from the far edge of the gap). Of several strips the one that covers its worse side best counts, by the least it

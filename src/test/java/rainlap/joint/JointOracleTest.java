@@ -136,6 +136,16 @@ class JointOracleTest {
         }
     }
 
+    /** However short and slanting its edge, no joint laps further than the wall is wide. */
+    @Test
+    void everyLapHasAnEnd() {
+        for (long seed = 0; seed < WALLS; seed++) {
+            for (Joint j : Joints.of(RandomWall.of(seed).stack()).all()) {
+                assertTrue(j.lap() >= 0 && j.lap() < 1_000_000, "seed " + seed + ": " + Drawn.text(j));
+            }
+        }
+    }
+
     /** At random places of random edges: is the joint there the one that looking at both sides with AWT gives, and its lap? */
     @Test
     void partnersAndLapsAgreeWithAwt() {
