@@ -73,6 +73,7 @@ public final class FindingsJson {
         json.writeStringField("water", "not traced");
         json.writeStringField("defences_of", "the joint alone");
         list("joints", result.evidence().joints().all(), this::write);
+        new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
         list("reach", List.of(), x -> {});
         list("unchecked", result.unchecked(), this::write);
@@ -102,6 +103,7 @@ public final class FindingsJson {
         json.writeStringField("surface", joint.surface().name());
         json.writeStringField("where", wkt(joint, joint.line()));
         length("lap", joint.lap());
+        new TurnsJson(json, elevation).laps(joint);
         writeTape(joint);
         length("gap", joint.gap());
         json.writeBooleanField("sealed", joint.sealed());
@@ -197,6 +199,10 @@ public final class FindingsJson {
     }
 
     private void length(String key, long hundredths) throws IOException {
+        length(json, key, hundredths);
+    }
+
+    static void length(JsonGenerator json, String key, long hundredths) throws IOException {
         json.writeFieldName(key);
         json.writeNumber(millimetres(hundredths));
     }

@@ -14,6 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rainlap.check.CheckResult;
+import rainlap.wall.Stage;
+import rainlap.wall.EdgeRole;
+import rainlap.wall.CutPattern;
+import rainlap.practice.Practices;
+import rainlap.joint.Drawn;
+import rainlap.check.Checker;
 
 class FindingsJsonTest {
     static byte[] bytes(CheckResult result) throws IOException {
@@ -33,8 +39,8 @@ class FindingsJsonTest {
     }
 
     @Test void theFixedKeysAreThereInOrder() throws IOException {
-        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "joints", "weak_points",
-                "reach", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
+        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "joints",
+                "opening_edges", "opening_corners", "building_corners", "weak_points", "reach", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
         assertTrue(keys(mixed().at("/joints/0")).containsAll(List.of("id", "kind", "pieces", "where", "lap", "tape", "litres_per_hour")));
         assertTrue(keys(mixed().at("/weak_points/0")).containsAll(List.of("number", "rule", "pieces", "where", "measured", "required",
                 "unit", "defences", "litres_per_hour", "source", "says", "remedy", "path")));
@@ -59,6 +65,30 @@ class FindingsJsonTest {
         assertEquals("0", joint.get("lap").toString());
         assertEquals("[29.5,30]", joint.get("tape").toString());
         assertEquals("[\"LINESTRING (2000.5 1000, 2000.5 800)\"]", joint.get("uncovered").toString());
+    }
+
+    @Test void whatTurnsEachEdgeAndCornerIsNamedWithItsPlace() throws IOException {
+        Drawn wall = Drawn.wall().outline(0, 0, 2000, 2000, EdgeRole.EXTERNAL_CORNER).window("W", 500, 500, 1000, 800, 90)
+                .cutSheet("M", -300, 0, 2300, 2000, "W", CutPattern.INVERTED_Y, 60).tape("T", -40, 500, 80, 200);
+        JsonNode found = new ObjectMapper().readTree(bytes(Checker.check(wall.elevation(), Stage.WRAP, Practices.common())));
+        assertEquals("{\"surface\":\"W.sill\",\"where\":\"LINESTRING (500 500, 1500 500)\","
+                + "\"turned_by\":[{\"piece\":\"M\",\"where\":[\"LINESTRING (500 500, 1500 500)\"]}]}",
+                found.at("/opening_edges/0").toString());
+        assertEquals("[]", found.at("/opening_edges/3/turned_by").toString(), "nothing is returned at the head");
+        assertEquals("{\"opening\":\"W\",\"corner\":\"lower left corner\",\"pieces\":[\"M\"],\"bare\":true}",
+                found.at("/opening_corners/0").toString());
+        assertEquals("0", found.at("/building_corners/0/wrap").toString(), "M ends exactly at the right-hand corner");
+        assertEquals("300", found.at("/building_corners/1/wrap").toString());
+        assertEquals("[\"LINESTRING (0 700, 0 500)\"]", found.at("/building_corners/1/taped").toString());
+    }
+
+    @Test void theLapIsGivenWhereItChanges() throws IOException {
+        Drawn wall = Drawn.wall().sheet("M1", 0, 0, 2000, 1000).ring("M2", 0, 1000, 2000, 900, 2000, 2000, 0, 2000);
+        JsonNode laps = new ObjectMapper().readTree(bytes(Checker.check(wall.elevation(), Stage.WRAP, Practices.common())))
+                .at("/joints/0/laps");
+        assertEquals("LINESTRING (0 1000, 1945.14 902.74)", laps.at("/0/where").asText(), "beyond, it slips out past M1's side");
+        assertEquals("0", laps.at("/0/from").toString());
+        assertEquals("97.38", laps.at("/0/to").toString());
     }
 
     @Test void waterThatIsNotTracedIsNotMadeUp() throws IOException {
