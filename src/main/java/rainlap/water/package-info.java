@@ -1,2 +1,90 @@
-/** Where the water goes: what drives it, how much there is, and the ways it takes to the frame. */
+/**
+ * Follows the water: where it goes, and how many things must fail before it reaches the frame.
+ *
+ * <h2>State</h2>
+ * At a place of a surface (the wall inside its outline; the sill, jambs and head of each reveal) lie <em>layers</em>: the frame, then the faces
+ * of the stage in laying order outwards. A <em>gap</em> is what lies directly outside a layer: up to the next layer, or open to the air. Water
+ * is at a place, on a layer, in that gap: (place, layer). It is <em>running</em>, or <em>driven</em> (lifted or pushed by wind). A gap is
+ * <em>closed</em> where the layer outside it is adhered over its whole face. The <em>defences</em> of a state are the least sum of costs over all
+ * ways to it; 0, 1 and 2 are traced, and what is not reached by then has three or more.
+ *
+ * <p><b>Down</b> is down the wall and the jambs, towards the front edge on a sill; a head has no down.
+ *
+ * <h2>Sources</h2>
+ * Rain: running water, for nothing, on the outermost layer of every place of every surface, the frame too where it is bare. So each sill is wet,
+ * as if its window leaked at the foot. Nothing comes in over the outline: what a piece has beyond it is folded round the corner, over the top or
+ * under the base, and its edge there, also exactly on the outline, is not an edge that is driven.
+ *
+ * <h2>Crossing a line</h2>
+ * All moves go from a place p to the place q next to it. Layers of the same piece at both are <em>through</em> (also over a fold); at p only,
+ * they <em>end</em>; at q only, they <em>begin</em>. The frame is through. Water on layer F at p, the layer outside it being R (or the air):
+ * <ol>
+ * <li>{@code lo} is F if it is through, else the outermost through layer inside it. {@code hi} is the innermost through layer outside F (or the air).
+ * <li>The layers that begin between lo and hi are N1 … Nm, outwards. The water may go on lo, on N1, … on Nm: it drops on the outermost piece
+ * that does not lie further out, runs over whatever begins there, and in behind each of them.
+ * <li>A gap under X (N1 … Nm, or hi) costs one if X is adhered in full, unless X is R: who is in a gap moves on in it for nothing.
+ * It costs one if X begins here and is sealed at the edge that faces the water. The air costs nothing.
+ * <li>Leaving from under R through an edge of R that is sealed (R not being adhered in full) costs one more.
+ * </ol>
+ * So with several top edges in one line, water gets over the outermost for nothing, and behind any of them by the bond of that one alone
+ * (a sheet under a strip that ends exactly with it is no better held than without it).
+ *
+ * <h2>Moves of running water</h2>
+ * <ul>
+ * <li><b>Fall.</b> Straight down, crossing each line; it stays running.
+ * <li><b>Run along.</b> Where every gap below costs something, or there is nothing below but a pipe, it runs along the line: down a slope, both
+ * ways on the level, crossing sideways for nothing, to the first place where it can fall for nothing. There is no nearest way on a level line: which way a
+ * level drains is not drawn. Running over the outline at a building corner is a way out. Where there is no way out at all it is
+ * <em>trapped</em>.
+ * <li><b>Ledge.</b> Along the top edge of a batten water also runs to both ends (down the slope of a sloped one) and falls there, crossing sideways.
+ * A flashing with an upstand holds a ledge where the upstand ends, {@code upstand} below its highest point (not below its lowest): water on its face at or above that level
+ * also leaves by each end there, crossing sideways, unless the end is dammed. A batten has no dams.
+ * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
+ * below; at the ends it stops (it does not climb the jambs).
+ * <li><b>Head.</b> Water that falls past the wall's edge over an opening goes on inwards over the head by at most the creep, as driven water, then drips
+ * off. Nothing falls on a head; wind pushes it by the creep in all directions.
+ * </ul>
+ *
+ * <h2>Drive</h2>
+ * Running water at q, on any layer from lo up to and below hi, next to a place p where a piece P begins (seen from q) by a free edge:
+ * <ul>
+ * <li><b>Lift</b>, P being above: up, at most the <em>rise</em> from the edge. <b>Push</b>, P being beside: sideways, at most the <em>creep</em>. At a
+ * sloped edge (dy/dx = s, without sign) the one that gets further from it counts: a lift where s times the creep is at most the rise, else a push.
+ * <li>It enters the gap directly under P, at the cost of that gap, and keeps its direction: line after line is crossed as above, straight
+ * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
+ * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: from there it is (also) running.
+ * <li>Driven water falls back as water falls. It stays driven unless it gets on a layer further in than the one it was on.
+ * Driven water starts no drive, no ledge and no run along.
+ * </ul>
+ * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
+ * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
+ * running. P may not end before. Strips between P and Q close nothing.
+ * At the head of an opening all drives are pushes.
+ *
+ * <h2>Pipes</h2>
+ * A penetration is a hole in every layer and in the frame. All round its edge running water stands in every gap, for nothing; at a cost of
+ * one where a layer outside that gap is adhered there: that is the seal to the pipe.
+ *
+ * <h2>Surfaces glued together</h2>
+ * Wall over head edge: falls onto the head. Jamb over sill: falls. Sill over front edge: falls onto the wall below (and lifts go the other way). Wall
+ * beside jamb: crossed sideways. Nothing passes from head to jamb. Where an opening has no reveal its edge is like the outline. A stiff piece
+ * goes on in front of an opening: at the head and jambs, water on it, or on a layer outside it, goes past the opening and leaves.
+ *
+ * <h2>Results</h2>
+ * <ul>
+ * <li>{@link rainlap.water.Reach}: the frame that is wet at 0, 1, 2 defences, as polygons.
+ * <li>{@link rainlap.water.Arrival}: the lines along which water first comes onto the frame from another layer or from the rain, with the defences and the way it came.
+ * <li>Trapped water, and ends of ledges by which water leaves.
+ * </ul>
+ *
+ * <h2>Exactness, ties, tolerances</h2>
+ * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings
+ * of sloped edges are rounded to the grid in x, and sloped edges nearer than 0.01 mm to each other are one line. A stream that falls from the end of
+ * a line is one grid unit wide. Of two ways with equal cost the one found first in a fixed order is told.
+ *
+ * <h2>Left out</h2>
+ * Absorption, evaporation, splashing, ice, water in the air of the cavity, capillary flow (a wetted height is stated, it is not in the rise), deflection and movement,
+ * fixings that are not drawn as penetrations, thickness: water does not pond against a lap. Elevations beyond a corner. A stated simplification: leaving a peeled tape and entering
+ * it again costs twice.
+ */
 package rainlap.water;
