@@ -14,9 +14,9 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
-import rainlap.rule.LocalDefences;
 import rainlap.wall.Exposure;
 import rainlap.wall.Penetration;
+import rainlap.water.Drive;
 
 /** Assumptions with their figures, then the caution, beside the key plan. */
 final class Notes {
@@ -75,7 +75,7 @@ final class Notes {
         x.pressurePa().ifPresent(v -> parts.add("pressure " + LabelText.number(v) + " Pa"));
         x.rainMmPerH().ifPresent(v -> parts.add("rain " + LabelText.number(v) + " mm/h"));
         x.towingKmPerH().ifPresent(v -> parts.add("towing " + LabelText.number(v) + " km/h"));
-        OptionalDouble rise = LocalDefences.riseMm(x);
+        OptionalDouble rise = Drive.headMm(x);
         String stated = parts.isEmpty() ? "No wind, rain or travel is stated" : "Stated: " + String.join(", ", parts);
         return stated + (rise.isPresent() ? "; driven rise " + Math.round(rise.getAsDouble()) + " mm." : "; the practice's course lap stands for the driven rise.");
     }

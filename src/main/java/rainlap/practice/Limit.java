@@ -23,7 +23,9 @@ public enum Limit {
     CORNER_WRAP("corner-wrap", "wrap round a corner",
             "The membrane runs on past a corner of the building by at least this much."),
     EAVE_SHELTER("eave-shelter", "eave that replaces a head flashing", "x",
-            "The head flashing may be left out where the eave overhangs by this many times its height above the head.");
+            "The head flashing may be left out where the eave overhangs by this many times its height above the head."),
+    DRIVING_SHARE("driving-share", "share of the driving pressure behind a drained cladding", "x",
+            "Water behind a drained cladding is driven by this share of the pressure that wind and travel make in the open.");
 
     private final String id;
     private final String plainName;

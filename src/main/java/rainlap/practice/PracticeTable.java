@@ -70,6 +70,7 @@ public final class PracticeTable {
         return List.of(
                 "",
                 "Least allowed, in mm; x: a factor.  t: or taped instead.  >: more than.  never: always tape.",
+                Limit.DRIVING_SHARE.id() + " is no least: it is the share that the water's drive is reckoned with.",
                 "In brackets: this practice is silent and " + Practices.COMMON + " speaks.");
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * @param clause the clause or page; empty only where there is none
  * @param known how well it is known
  * @param row the row, or rows separated by {@code ", "}, of the project's page of published values that the number was taken
- *     from; empty only for common practice and for values from memory
+ *     from, or after the word "physics" those of its page on the physics of rain; empty only for common practice and for values from memory
  */
 public record Source(String document, String edition, String clause, Known known, String row) {
     private static final Source COMMON_PRACTICE = new Source("Common practice", "", "", Known.COMMON_PRACTICE, "");

@@ -89,7 +89,8 @@ class PracticesTest {
             assertFalse(limit.plainName().isBlank());
             assertEquals(Optional.of(limit), Limit.find(limit.id()));
         }
-        assertEquals(List.of("eave-shelter"), Arrays.stream(Limit.values()).filter(l -> !l.isLength()).map(Limit::id).toList());
+        assertEquals(List.of("eave-shelter", "driving-share"),
+                Arrays.stream(Limit.values()).filter(l -> !l.isLength()).map(Limit::id).toList());
         assertEquals(Optional.empty(), Limit.find("course lap"));
     }
 

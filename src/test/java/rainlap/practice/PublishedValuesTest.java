@@ -31,6 +31,7 @@ class PublishedValuesTest {
             common/flashing-past-opening 150 4.9,4.11,4.19
             common/corner-wrap 300 2.5
             common/eave-shelter 4 4.7,4.8
+            common/driving-share 1 common
             au-abcb-2022/course-lap 150 1.14
             au-abcb-2022/end-lap 150 1.14
             au-abcb-2022/tape-free-lap 150 1.14

@@ -1,0 +1,56 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.source.Known;
+import rainlap.source.Source;
+import rainlap.wall.Exposure;
+
+/** What {@link DrivingRain} takes for granted, in the order of the reckoning. */
+final class RainAssumptions {
+    private static final Source DIGEST = new Source("Building Science Digest BSD-148", "2010", "", Known.PUBLISHED, "physics 1.1");
+    private static final Source DROPS = new Source("Driving Rain Data for Canadian Building Design", "", "after Best 1950",
+            Known.PUBLISHED_SECONDARY, "physics 2.3");
+    private static final Source FALL = new Source("Dingle and Lee", "1972", "", Known.PUBLISHED_SECONDARY, "physics 2.2");
+    private static final Source RULE = new Source("BS 6367", "1983", "as a building handbook gives it", Known.PUBLISHED_SECONDARY, "physics 1.5");
+
+    private RainAssumptions() {}
+
+    private static Source chosen(String how, String row) {
+        return new Source(how, "", "", Known.DERIVED, row);
+    }
+
+    private static Assumption rain(double rain) {
+        return Assumption.stated("rain on level ground", Figures.number(rain, 3) + " mm/h", "");
+    }
+
+    static List<Assumption> driven(Exposure x, double rain) {
+        List<Assumption> out = new ArrayList<>(List.of(rain(rain)));
+        out.add(speed(x));
+        if (rain > 0) {
+            out.add(Assumption.of("median drop", Figures.number(DrivingRain.medianDropMm(rain), 2) + " mm", DROPS, ""));
+            out.add(Assumption.of("its fall", Figures.number(DrivingRain.fallMPerS(DrivingRain.medianDropMm(rain)), 2) + " m/s", FALL, ""));
+            out.add(Assumption.of("driving rain factor", Figures.number(DrivingRain.factorSPerM(rain), 3) + " s/m", DIGEST,
+                    "One over the fall of the median drop."));
+        }
+        out.add(Assumption.of("deposition", Figures.number(DrivingRain.DEPOSITION, 1), DIGEST,
+                "The most it gives, near the upper corners of a building; less elsewhere, so the litres are an upper bound."));
+        out.add(Assumption.of("wind's angle to the wall", "0 degrees", chosen("Straight on", "physics 1.1"), "The most that one wind can bring."));
+        return out;
+    }
+
+    /** The same as drives the rise; at the wall, not ten metres up in the open. */
+    private static Assumption speed(Exposure x) {
+        String figure = Figures.number(Head.speedMPerS(x).orElseThrow(), 2) + " m/s";
+        String where = "Taken as the speed at the wall, whatever its height.";
+        if (x.windMPerS().isPresent() && x.towingKmPerH().isPresent()) {
+            return Assumption.of("speed", figure, chosen("Sum of wind and towing", "physics 9"), where);
+        }
+        return Assumption.stated(x.windMPerS().isPresent() ? "wind" : "towing speed", figure, where);
+    }
+
+    static List<Assumption> byDesignRule(double rain) {
+        return List.of(rain(rain), Assumption.of("share of the rain on an upright wall", Figures.number(DrivingRain.DESIGN_RULE, 1), RULE,
+                "No wind or towing is stated: rain is taken to fall one across to two down."));
+    }
+}
