@@ -1,6 +1,9 @@
 package rainlap.geom;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 
 /** A set of disjoint, ascending, closed stretches of a line, in grid units along it. Stretches shorter than half a unit vanish. */
 public final class Intervals {
@@ -20,20 +23,45 @@ public final class Intervals {
     /** From the places where a line crosses a closed boundary, in any order: inside between the first two, and so on. */
     static Intervals ofCrossings(double[] crossings, int count, double from, double to) {
         Arrays.sort(crossings, 0, count);
-        double[] out = new double[count + 1];
-        int n = 0;
+        Sum out = new Sum(count);
         for (int i = 0; i + 1 < count; i += 2) {
             double a = Math.max(from, crossings[i]), b = Math.min(to, crossings[i + 1]);
             if (b - a >= LEAST) {
-                if (n > 0 && a - out[n - 1] < LEAST) {
-                    out[n - 1] = b;
-                } else {
-                    out[n++] = a;
-                    out[n++] = b;
-                }
+                out.add(a, b);
             }
         }
-        return n == 0 ? NONE : new Intervals(Arrays.copyOf(out, n));
+        return out.all();
+    }
+
+    /** Gathers stretches that ascend; those with next to nothing between them become one. */
+    private static final class Sum {
+        private final double[] at;
+        private int n;
+
+        Sum(int ends) {
+            at = new double[ends + 1];
+        }
+
+        void add(double from, double to) {
+            if (n > 0 && from - at[n - 1] < LEAST) {
+                at[n - 1] = Math.max(at[n - 1], to);
+            } else {
+                at[n++] = from;
+                at[n++] = to;
+            }
+        }
+
+        /** All that are long enough. */
+        Intervals all() {
+            int kept = 0;
+            for (int i = 0; i < n; i += 2) {
+                if (at[i + 1] - at[i] >= LEAST) {
+                    at[kept++] = at[i];
+                    at[kept++] = at[i + 1];
+                }
+            }
+            return kept == 0 ? NONE : new Intervals(Arrays.copyOf(at, kept));
+        }
     }
 
     public int count() {
@@ -70,11 +98,22 @@ public final class Intervals {
     }
 
     public Intervals intersect(Intervals o) {
-        return combine(o, true, true);
+        if (isEmpty() || o.spans(this)) {
+            return this;
+        }
+        return o.isEmpty() || spans(o) ? o : combine(o, true, true);
+    }
+
+    /** Whether one stretch of this holds all of the other. */
+    private boolean spans(Intervals o) {
+        return at.length == 2 && o.at.length > 0 && at[0] <= o.at[0] && at[1] >= o.at[o.at.length - 1];
     }
 
     public Intervals minus(Intervals o) {
-        return combine(o, true, false);
+        if (isEmpty() || o.isEmpty()) {
+            return this;
+        }
+        return o.spans(this) ? NONE : combine(o, true, false);
     }
 
     public Intervals union(Intervals o) {
@@ -85,61 +124,50 @@ public final class Intervals {
     }
 
     /** The union of many sets at once. */
-    public static Intervals unionOf(java.util.List<Intervals> sets) {
-        double[][] all = sets.stream().flatMap(i -> java.util.stream.IntStream.range(0, i.count())
-                .mapToObj(k -> new double[] {i.from(k), i.to(k)})).toArray(double[][]::new);
-        Arrays.sort(all, java.util.Comparator.comparingDouble(a -> a[0]));
-        double[] out = new double[2 * all.length];
-        int n = 0;
-        for (double[] a : all) {
-            if (n > 0 && a[0] - out[n - 1] < LEAST) {
-                out[n - 1] = Math.max(out[n - 1], a[1]);
-            } else {
-                out[n++] = a[0];
-                out[n++] = a[1];
+    public static Intervals unionOf(List<Intervals> sets) {
+        if (sets.size() < 2) {
+            return sets.isEmpty() ? NONE : sets.get(0);
+        }
+        List<double[]> all = new ArrayList<>();
+        for (Intervals i : sets) {
+            for (int k = 0; k < i.count(); k++) {
+                all.add(new double[] {i.from(k), i.to(k)});
             }
         }
-        return n == 0 ? NONE : new Intervals(Arrays.copyOf(out, n));
+        all.sort(Comparator.comparingDouble(a -> a[0]));
+        Sum out = new Sum(2 * all.size());
+        all.forEach(a -> out.add(a[0], a[1]));
+        return out.all();
     }
 
     /** Sweeps both sets; with {@code both}: inside this and (inside or outside) the other; else inside either. */
     private Intervals combine(Intervals o, boolean both, boolean otherIn) {
-        double[] cuts = new double[at.length + o.at.length];
-        System.arraycopy(at, 0, cuts, 0, at.length);
-        System.arraycopy(o.at, 0, cuts, at.length, o.at.length);
-        Arrays.sort(cuts);
-        double[] out = new double[cuts.length];
-        int n = 0;
-        for (int i = 0; i + 1 < cuts.length; i++) {
-            double mid = (cuts[i] + cuts[i + 1]) / 2;
-            boolean in = both ? contains(mid) && o.contains(mid) == otherIn : contains(mid) || o.contains(mid);
-            if (in && cuts[i + 1] - cuts[i] > 0) {
-                if (n > 0 && cuts[i] - out[n - 1] < LEAST) {
-                    out[n - 1] = cuts[i + 1];
-                } else {
-                    out[n++] = cuts[i];
-                    out[n++] = cuts[i + 1];
-                }
+        Sum out = new Sum(2 * (at.length + o.at.length));
+        int i = 0, k = 0;
+        double last = Double.NEGATIVE_INFINITY;
+        while (i < at.length || k < o.at.length) {
+            double next = Math.min(i < at.length ? at[i] : Double.POSITIVE_INFINITY, k < o.at.length ? o.at[k] : Double.POSITIVE_INFINITY);
+            boolean inThis = i % 2 == 1, inOther = k % 2 == 1;
+            if (next > last && (both ? inThis && inOther == otherIn : inThis || inOther)) {
+                out.add(last, next);
             }
+            i += i < at.length && at[i] == next ? 1 : 0;
+            k += k < o.at.length && o.at[k] == next ? 1 : 0;
+            last = next;
         }
-        return drop(out, n);
-    }
-
-    private static Intervals drop(double[] raw, int n) {
-        double[] out = new double[n];
-        int k = 0;
-        for (int i = 0; i < n; i += 2) {
-            if (raw[i + 1] - raw[i] >= LEAST) {
-                out[k++] = raw[i];
-                out[k++] = raw[i + 1];
-            }
-        }
-        return k == 0 ? NONE : new Intervals(Arrays.copyOf(out, k));
+        return out.all();
     }
 
     /** Every place moved by {@code by}. */
     public Intervals shifted(double by) {
-        return isEmpty() || by == 0 ? this : new Intervals(Arrays.stream(at).map(a -> a + by).toArray());
+        if (isEmpty() || by == 0) {
+            return this;
+        }
+        double[] out = at.clone();
+        for (int i = 0; i < out.length; i++) {
+            out[i] += by;
+        }
+        return new Intervals(out);
     }
 
     @Override

@@ -1,28 +1,28 @@
 package rainlap.geom;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.RandomAccess;
 
 /**
  * A shell with holes. Edges are numbered through shell and holes and keep the interior on their left: the shell
  * counter-clockwise, holes clockwise.
  */
 public final class Region {
+    private static final long[] NONE = {};
+
     private final Ring shell;
     private final List<Ring> holes;
-    private final long[] edges;
+    /** The edges of the holes, four numbers each; those of the shell are read off its ring. */
+    private final long[] holeEdges;
     private final boolean box;
 
     public Region(Ring shell, List<Ring> holes) {
         this.shell = shell;
         this.holes = List.copyOf(holes);
         this.box = holes.isEmpty() && shell.isBox();
-        int count = shell.size() + holes.stream().mapToInt(Ring::size).sum();
-        edges = new long[4 * count];
-        int at = put(shell, false, 0);
-        for (Ring h : holes) {
-            at = put(h, true, at);
-        }
+        this.holeEdges = holes.isEmpty() ? NONE : clockwise(holes);
     }
 
     public static Region of(Box b) {
@@ -33,17 +33,18 @@ public final class Region {
         return new Region(Ring.of(ring), List.of());
     }
 
-    private int put(Ring r, boolean reversed, int at) {
-        int n = r.size();
-        for (int k = 0; k < n; k++) {
-            int i = reversed ? n - 1 - k : k;
-            int j = reversed ? (i + n - 1) % n : (i + 1) % n;
-            edges[at++] = r.x(i);
-            edges[at++] = r.y(i);
-            edges[at++] = r.x(j);
-            edges[at++] = r.y(j);
+    private static long[] clockwise(List<Ring> holes) {
+        long[] out = new long[4 * holes.stream().mapToInt(Ring::size).sum()];
+        int at = 0;
+        for (Ring r : holes) {
+            for (int i = r.size(); i > 0; i--) {
+                out[at++] = r.x(i - 1);
+                out[at++] = r.y(i - 1);
+                out[at++] = r.x(i == 1 ? r.size() - 1 : i - 2);
+                out[at++] = r.y(i == 1 ? r.size() - 1 : i - 2);
+            }
         }
-        return at;
+        return out;
     }
 
     public Ring shell() {
@@ -70,12 +71,7 @@ public final class Region {
 
     /** Whether every edge is level or plumb. */
     public boolean isUpright() {
-        for (int k = 0; k < edges.length; k += 4) {
-            if (edges[k] != edges[k + 2] && edges[k + 1] != edges[k + 3]) {
-                return false;
-            }
-        }
-        return true;
+        return shell.isUpright() && holes.stream().allMatch(Ring::isUpright);
     }
 
     /** Whether two regions share an area, whatever its size. */
@@ -110,36 +106,49 @@ public final class Region {
     }
 
     public int edgeCount() {
-        return edges.length / 4;
+        return shell.size() + holeEdges.length / 4;
     }
 
     /** Edge i from its first to its second end, interior on the left. */
     public Segment edge(int i) {
-        return new Segment(new Point(edges[4 * i], edges[4 * i + 1]), new Point(edges[4 * i + 2], edges[4 * i + 3]));
+        return new Segment(new Point(ax(i), ay(i)), new Point(bx(i), by(i)));
     }
 
     public long ax(int i) {
-        return edges[4 * i];
+        return i < shell.size() ? shell.x(i) : ofHole(i, 0);
     }
 
     public long ay(int i) {
-        return edges[4 * i + 1];
+        return i < shell.size() ? shell.y(i) : ofHole(i, 1);
     }
 
     public long bx(int i) {
-        return edges[4 * i + 2];
+        return i < shell.size() ? shell.x(i + 1) : ofHole(i, 2);
     }
 
     public long by(int i) {
-        return edges[4 * i + 3];
+        return i < shell.size() ? shell.y(i + 1) : ofHole(i, 3);
     }
 
+    private long ofHole(int i, int which) {
+        return holeEdges[4 * (i - shell.size()) + which];
+    }
+
+    /** All edges, made as they are asked for. */
     public List<Segment> edges() {
-        List<Segment> out = new ArrayList<>();
-        for (int i = 0; i < edgeCount(); i++) {
-            out.add(edge(i));
+        return new Edges();
+    }
+
+    private final class Edges extends AbstractList<Segment> implements RandomAccess {
+        @Override
+        public Segment get(int i) {
+            return edge(i);
         }
-        return out;
+
+        @Override
+        public int size() {
+            return edgeCount();
+        }
     }
 
     /** Whether a place given in grid units (not necessarily on the grid) lies inside; places on an edge may go either way. */
@@ -152,9 +161,9 @@ public final class Region {
             return true;
         }
         boolean in = false;
-        for (int k = 0; k < edges.length; k += 4) {
-            double y0 = edges[k + 1], y1 = edges[k + 3];
-            if ((y0 > py) != (y1 > py) && px < edges[k] + (py - y0) * (edges[k + 2] - edges[k]) / (y1 - y0)) {
+        for (int i = 0; i < edgeCount(); i++) {
+            double y0 = ay(i), y1 = by(i);
+            if ((y0 > py) != (y1 > py) && px < ax(i) + (py - y0) * (bx(i) - ax(i)) / (y1 - y0)) {
                 in = !in;
             }
         }

@@ -1,6 +1,8 @@
 package rainlap.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -9,21 +11,25 @@ import java.util.List;
  * ({@link Overlay#flaw}).
  */
 public final class Ring {
-    private final long[] x;
-    private final long[] y;
+    /** x and y of each point by turns; the first point stands once more at the end, so that edge i ends at point i + 1. */
+    private final long[] xy;
     private final Box box;
 
-    private Ring(List<Point> points) {
-        x = points.stream().mapToLong(Point::x).toArray();
-        y = points.stream().mapToLong(Point::y).toArray();
+    private Ring(long[] xy) {
+        this.xy = xy;
         long minX = Long.MAX_VALUE, minY = Long.MAX_VALUE, maxX = Long.MIN_VALUE, maxY = Long.MIN_VALUE;
-        for (int i = 0; i < x.length; i++) {
-            minX = Math.min(minX, x[i]);
-            maxX = Math.max(maxX, x[i]);
-            minY = Math.min(minY, y[i]);
-            maxY = Math.max(maxY, y[i]);
+        for (int i = 0; i < xy.length; i += 2) {
+            minX = Math.min(minX, xy[i]);
+            maxX = Math.max(maxX, xy[i]);
+            minY = Math.min(minY, xy[i + 1]);
+            maxY = Math.max(maxY, xy[i + 1]);
         }
         box = new Box(minX, minY, maxX, maxY);
+    }
+
+    private Ring(Box b) {
+        xy = new long[] {b.minX(), b.minY(), b.maxX(), b.minY(), b.maxX(), b.maxY(), b.minX(), b.maxY(), b.minX(), b.minY()};
+        box = b;
     }
 
     /**
@@ -36,18 +42,26 @@ public final class Ring {
         if (tidy.size() < 3) {
             throw new IllegalArgumentException("a ring needs three points that are not in one line");
         }
-        Ring ring = new Ring(tidy);
+        Ring ring = new Ring(closed(tidy));
         if (ring.area2() < 0) {
-            List<Point> turned = new ArrayList<>(tidy);
-            java.util.Collections.reverse(turned);
-            ring = new Ring(turned);
+            Collections.reverse(tidy);
+            ring = new Ring(closed(tidy));
         }
         return ring;
     }
 
     public static Ring of(Box b) {
-        return new Ring(List.of(new Point(b.minX(), b.minY()), new Point(b.maxX(), b.minY()),
-                new Point(b.maxX(), b.maxY()), new Point(b.minX(), b.maxY())));
+        return new Ring(b);
+    }
+
+    private static long[] closed(List<Point> points) {
+        int n = points.size();
+        long[] xy = new long[2 * n + 2];
+        for (int i = 0; i <= n; i++) {
+            xy[2 * i] = points.get(i % n).x();
+            xy[2 * i + 1] = points.get(i % n).y();
+        }
+        return xy;
     }
 
     private static List<Point> tidy(List<Point> points) {
@@ -68,24 +82,25 @@ public final class Ring {
     }
 
     public int size() {
-        return x.length;
+        return xy.length / 2 - 1;
     }
 
+    /** Of point i; point {@link #size()} is the first again. */
     public long x(int i) {
-        return x[i];
+        return xy[2 * i];
     }
 
     public long y(int i) {
-        return y[i];
+        return xy[2 * i + 1];
     }
 
     public Point point(int i) {
-        return new Point(x[i], y[i]);
+        return new Point(x(i), y(i));
     }
 
     public List<Point> points() {
-        List<Point> out = new ArrayList<>(x.length);
-        for (int i = 0; i < x.length; i++) {
+        List<Point> out = new ArrayList<>(size());
+        for (int i = 0; i < size(); i++) {
             out.add(point(i));
         }
         return List.copyOf(out);
@@ -97,12 +112,13 @@ public final class Ring {
 
     /** Whether the ring is its own box. */
     public boolean isBox() {
-        if (x.length != 4) {
-            return false;
-        }
-        for (int i = 0; i < 4; i++) {
-            int j = (i + 1) % 4;
-            if (x[i] != x[j] && y[i] != y[j]) {
+        return size() == 4 && isUpright();
+    }
+
+    /** Whether every edge is level or plumb. */
+    boolean isUpright() {
+        for (int i = 0; i < size(); i++) {
+            if (x(i) != x(i + 1) && y(i) != y(i + 1)) {
                 return false;
             }
         }
@@ -111,9 +127,9 @@ public final class Ring {
 
     /** Whether it turns left at every point. */
     public boolean isConvex() {
-        for (int i = 0; i < x.length; i++) {
-            int j = (i + 1) % x.length, k = (i + 2) % x.length;
-            if ((x[j] - x[i]) * (y[k] - y[j]) - (y[j] - y[i]) * (x[k] - x[j]) < 0) {
+        for (int i = 0, n = size(); i < n; i++) {
+            int j = i + 1, k = i + 2 > n ? 1 : i + 2;
+            if ((x(j) - x(i)) * (y(k) - y(j)) - (y(j) - y(i)) * (x(k) - x(j)) < 0) {
                 return false;
             }
         }
@@ -123,11 +139,10 @@ public final class Ring {
     /** The least distance between two parallel lines that hold a convex ring between them, grid units. */
     public double leastWidth() {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < x.length; i++) {
-            int j = (i + 1) % x.length;
-            double ux = x[j] - x[i], uy = y[j] - y[i], furthest = 0;
-            for (int k = 0; k < x.length; k++) {
-                furthest = Math.max(furthest, ux * (y[k] - y[i]) - uy * (x[k] - x[i]));
+        for (int i = 0; i < size(); i++) {
+            double ux = x(i + 1) - x(i), uy = y(i + 1) - y(i), furthest = 0;
+            for (int k = 0; k < size(); k++) {
+                furthest = Math.max(furthest, ux * (y(k) - y(i)) - uy * (x(k) - x(i)));
             }
             least = Math.min(least, furthest / Math.sqrt(ux * ux + uy * uy));
         }
@@ -137,21 +152,20 @@ public final class Ring {
     /** Twice the signed area in square grid units, as a double (exact sums would overflow on a 10 km ring). */
     public double area2() {
         double sum = 0;
-        for (int i = 0; i < x.length; i++) {
-            int j = (i + 1) % x.length;
-            sum += (double) (x[i] - x[0]) * (y[j] - y[0]) - (double) (x[j] - x[0]) * (y[i] - y[0]);
+        for (int i = 0; i < size(); i++) {
+            sum += (double) (x(i) - x(0)) * (y(i + 1) - y(0)) - (double) (x(i + 1) - x(0)) * (y(i) - y(0));
         }
         return sum;
     }
 
     @Override
     public boolean equals(Object o) {
-        return o instanceof Ring r && java.util.Arrays.equals(x, r.x) && java.util.Arrays.equals(y, r.y);
+        return o instanceof Ring r && Arrays.equals(xy, r.xy);
     }
 
     @Override
     public int hashCode() {
-        return 31 * java.util.Arrays.hashCode(x) + java.util.Arrays.hashCode(y);
+        return Arrays.hashCode(xy);
     }
 
     @Override

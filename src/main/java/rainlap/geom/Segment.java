@@ -3,7 +3,8 @@ package rainlap.geom;
 /** A straight piece of line from a to b. */
 public record Segment(Point a, Point b) {
     public double lengthMm() {
-        return Math.hypot(b.x() - a.x(), b.y() - a.y()) / Grid.MM;
+        long dx = b.x() - a.x(), dy = b.y() - a.y();
+        return (dx == 0 || dy == 0 ? Math.abs(dx + dy) : Math.hypot(dx, dy)) / Grid.MM;
     }
 
     public boolean isLevel() {

@@ -127,17 +127,17 @@ public final class Slabs {
 
     /** How far up from the bottom of the box it is covered without a break, at each place along it (from the box's left end). */
     public Profile coveredFromBelow() {
-        List<Profile.Stretch> out = new ArrayList<>();
+        Profile.Builder out = new Profile.Builder();
         for (int i = 0; i + 1 < cuts.length; i++) {
             double a = cuts[i], b = cuts[i + 1];
             if (b - a > HAIR) {
                 List<Band> gaps = gaps(a, b);
                 double full = box.height();
                 double v0 = gaps.isEmpty() ? full : gaps.get(0).low0 - box.minY(), v1 = gaps.isEmpty() ? full : gaps.get(0).low1 - box.minY();
-                out.add(new Profile.Stretch(a - box.minX(), b - box.minX(), v0, v1));
+                out.add(a - box.minX(), b - box.minX(), v0, v1);
             }
         }
-        return Profile.of(out);
+        return out.build();
     }
 
     /** The uncovered trapezoids of one slab, lowest first. */

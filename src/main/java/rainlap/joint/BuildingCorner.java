@@ -2,7 +2,7 @@ package rainlap.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import rainlap.geom.Cuts;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Profile;
@@ -50,12 +50,14 @@ public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Tu
     }
 
     private static Profile furthest(List<Profile> wraps, double length) {
-        TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, length));
-        wraps.forEach(w -> w.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1()))));
-        List<Profile.Stretch> out = new ArrayList<>();
-        Double a = null;
-        for (Double b : cuts) {
-            if (a != null && b - a > 1e-6) {
+        Cuts cuts = new Cuts();
+        cuts.add(0);
+        cuts.add(length);
+        wraps.forEach(cuts::addEnds);
+        Profile.Builder out = new Profile.Builder();
+        double a = 0;
+        for (double b : cuts.sorted()) {
+            if (b - a > 1e-6) {
                 double mid = (a + b) / 2;
                 Profile best = null;
                 for (Profile w : wraps) {
@@ -64,10 +66,10 @@ public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Tu
                         best = w;
                     }
                 }
-                out.addAll(best == null ? List.of(new Profile.Stretch(a, b, 0, 0)) : best.part(a, b).stretches());
+                out.add(best == null ? Profile.constant(a, b, 0) : best.part(a, b));
             }
             a = b;
         }
-        return Profile.of(out);
+        return out.build();
     }
 }

@@ -14,7 +14,7 @@ import rainlap.stack.Face;
  * @param strips the strips that count, in laying order
  */
 public record Cover(Intervals taped, Profile onOuter, Profile onInner, List<Face> strips) {
-    public static final Cover NONE = new Cover(Intervals.NONE, Profile.of(List.of()), Profile.of(List.of()), List.of());
+    public static final Cover NONE = new Cover(Intervals.NONE, Profile.NONE, Profile.NONE, List.of());
 
     public Cover {
         strips = List.copyOf(strips);

@@ -1,10 +1,10 @@
 package rainlap.joint;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import rainlap.geom.Cuts;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
 import rainlap.geom.Profile;
 import rainlap.geom.Segment;
@@ -56,8 +56,12 @@ final class Facing {
 
     /** How far out the first edge of q that faces this one lies, in this edge's own s. */
     private Profile distance(Face q, double from, double to) {
-        Profile.Hits hits = new Profile.Hits(out, length - to, length - from, -out.side());
-        q.freeEdges().stream().filter(this::turnsTowardsUs).forEach(hits::add);
+        Hits hits = new Hits(out, length - to, length - from, -out.side());
+        for (Segment e : q.freeEdges()) {
+            if (turnsTowardsUs(e)) {
+                hits.add(e);
+            }
+        }
         return hits.nearest().turned(length);
     }
 
@@ -67,14 +71,16 @@ final class Facing {
     }
 
     private static double[] cuts(Map<Face, Profile> seen, double from, double to) {
-        TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
+        Cuts cuts = new Cuts();
+        cuts.add(from);
+        cuts.add(to);
         for (Profile p : seen.values()) {
-            for (Profile.Stretch s : p.stretches()) {
-                cuts.add(Math.max(from, Math.min(to, s.s0())));
-                cuts.add(Math.max(from, Math.min(to, s.s1())));
+            for (int i = 0; i < p.count(); i++) {
+                cuts.add(Math.max(from, Math.min(to, p.from(i))));
+                cuts.add(Math.max(from, Math.min(to, p.to(i))));
             }
         }
-        return cuts.stream().mapToDouble(Double::doubleValue).toArray();
+        return cuts.sorted();
     }
 
     /** Of several in one place the outermost. */

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Profile;
@@ -87,7 +88,7 @@ final class JointFinder {
 
     /** The lap of P over Q from a stretch of P's edge. */
     static Profile lap(EdgeFrame e, double from, double to, Face p, Face q) {
-        Profile.Hits hits = new Profile.Hits(e, from, to, -e.side());
+        Hits hits = new Hits(e, from, to, -e.side());
         p.addEnds(hits);
         q.addEnds(hits);
         Profile lap = hits.nearest().atLeastZero();
@@ -96,10 +97,11 @@ final class JointFinder {
 
     /** Where nothing stands against us anywhere along a short, slanting edge: the furthest one gets before either sheet ends sideways. */
     private static double untilItSlipsOut(EdgeFrame e, double from, double to, Face p, Face q) {
-        Profile.Hits hits = new Profile.Hits(e, from, to, e.side());
+        Hits hits = new Hits(e, from, to, e.side());
         p.freeEdges().forEach(hits::add);
         q.freeEdges().forEach(hits::add);
-        return hits.nearest().stretches().stream().flatMapToDouble(s -> DoubleStream.of(s.v0(), s.v1()))
+        Profile nearest = hits.nearest();
+        return IntStream.range(0, nearest.count()).mapToDouble(i -> Math.max(nearest.first(i), nearest.last(i)))
                 .filter(Double::isFinite).max().orElse(0);
     }
 }

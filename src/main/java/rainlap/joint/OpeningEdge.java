@@ -67,18 +67,18 @@ public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> 
 
     /** The covered depth where the edge is turned, nothing elsewhere. */
     private static Profile whereTurned(Profile covered, Intervals turned, double length) {
-        List<Profile.Stretch> out = new ArrayList<>();
+        Profile.Builder out = new Profile.Builder();
         double at = 0;
         for (int i = 0; i < turned.count(); i++) {
             if (turned.from(i) > at) {
-                out.add(new Profile.Stretch(at, turned.from(i), 0, 0));
+                out.add(at, turned.from(i), 0, 0);
             }
-            out.addAll(covered.part(turned.from(i), turned.to(i)).stretches());
+            out.add(covered.part(turned.from(i), turned.to(i)));
             at = turned.to(i);
         }
         if (length > at) {
-            out.add(new Profile.Stretch(at, length, 0, 0));
+            out.add(at, length, 0, 0);
         }
-        return Profile.of(out);
+        return out.build();
     }
 }

@@ -2,7 +2,7 @@ package rainlap.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import rainlap.geom.Cuts;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Profile;
@@ -55,29 +55,34 @@ final class TapeCover {
 
     /** On each part the strip that covers its worse side best; places from the stretch's first end. */
     private Cover best(List<Lying> lying, double from, double to) {
-        TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
-        for (Lying l : lying) {
-            for (Profile p : List.of(l.onOuter, l.onInner)) {
-                p.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1())));
-            }
-        }
-        List<Profile.Stretch> outer = new ArrayList<>(), inside = new ArrayList<>();
+        double[] cuts = cuts(lying, from, to);
+        Profile.Builder outer = new Profile.Builder(), inside = new Profile.Builder();
         List<Face> strips = new ArrayList<>();
         Intervals taped = Intervals.NONE;
-        Double a = null;
-        for (Double b : cuts) {
-            Lying l = a == null || b - a < 1e-6 ? null : bestOver(lying, a, b);
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            double a = cuts[i], b = cuts[i + 1];
+            Lying l = b - a < 1e-6 ? null : bestOver(lying, a, b);
             if (l != null) {
-                l.onOuter.part(a, b).stretches().forEach(outer::add);
-                l.onInner.part(a, b).stretches().forEach(inside::add);
+                outer.add(l.onOuter.part(a, b));
+                inside.add(l.onInner.part(a, b));
                 taped = taped.union(Intervals.of(a, b));
                 if (!strips.contains(l.strip)) {
                     strips.add(l.strip);
                 }
             }
-            a = b;
         }
-        return new Cover(taped.shifted(-from), Profile.of(outer).shifted(-from), Profile.of(inside).shifted(-from), strips);
+        return new Cover(taped.shifted(-from), outer.build().shifted(-from), inside.build().shifted(-from), strips);
+    }
+
+    private static double[] cuts(List<Lying> lying, double from, double to) {
+        Cuts cuts = new Cuts();
+        cuts.add(from);
+        cuts.add(to);
+        for (Lying l : lying) {
+            cuts.addEnds(l.onOuter);
+            cuts.addEnds(l.onInner);
+        }
+        return cuts.sorted();
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Profile;
@@ -24,14 +25,18 @@ public final class Face {
     private List<Segment> free;
 
     /** The face of the same piece beyond a fold, and how its places look when it is laid flat onto this surface. */
-    record Link(Face beyond, UnaryOperator<Point> flat) {
+    record Link(Face beyond, UnaryOperator<Point> flat, boolean mirrored) {
+        Link(Face beyond, UnaryOperator<Point> flat) {
+            this(beyond, flat, isMirrored(flat));
+        }
+
         /** An edge of the face beyond, interior still on the left: some surfaces are mirrored when laid flat. */
         Segment laidFlat(Segment e) {
             Segment flatEdge = new Segment(flat.apply(e.a()), flat.apply(e.b()));
-            return isMirrored() ? flatEdge.reversed() : flatEdge;
+            return mirrored ? flatEdge.reversed() : flatEdge;
         }
 
-        private boolean isMirrored() {
+        private static boolean isMirrored(UnaryOperator<Point> flat) {
             Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
             return y.side(o, x) < 0;
         }
@@ -78,8 +83,11 @@ public final class Face {
 
     /** The region's edges without the folds, interior on the left. */
     public List<Segment> freeEdges() {
+        if (folds.isEmpty()) {
+            return region.edges();
+        }
         if (free == null) {
-            free = folds.isEmpty() ? region.edges() : withoutFolds();
+            free = withoutFolds();
         }
         return free;
     }
@@ -106,8 +114,12 @@ public final class Face {
     }
 
     /** Adds what ends this piece to the left of an edge, over one fold if need be. */
-    public void addEnds(Profile.Hits hits) {
-        freeEdges().forEach(hits::addEnd);
+    public void addEnds(Hits hits) {
+        if (folds.isEmpty()) {
+            hits.addEnds(region);
+        } else {
+            hits.addEnds(freeEdges());
+        }
         for (Link link : links) {
             for (Segment e : link.beyond().freeEdges()) {
                 hits.addEnd(link.laidFlat(e));
@@ -117,7 +129,7 @@ public final class Face {
 
     /** How far this piece runs on to the left of an edge that crosses it, at each place of from..to. */
     public Profile runsOn(EdgeFrame e, double from, double to) {
-        Profile.Hits hits = new Profile.Hits(e, from, to, -e.side());
+        Hits hits = new Hits(e, from, to, -e.side());
         addEnds(hits);
         return hits.nearest().atLeastZero();
     }

@@ -5,9 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import java.util.stream.Stream;
+import rainlap.geom.Cuts;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Profile;
@@ -144,9 +145,9 @@ final class HeadEdge {
         for (Face f : over) {
             Intervals where = across(f);
             for (int i = 0; i < where.count(); i++) {
-                Profile.Hits hits = new Profile.Hits(frame, where.from(i), where.to(i), frame.side());
-                f.region().edges().forEach(hits::addEnd);
-                whole.forEach(r -> r.edges().forEach(hits::addEnd));
+                Hits hits = new Hits(frame, where.from(i), where.to(i), frame.side());
+                hits.addEnds(f.region());
+                whole.forEach(hits::addEnds);
                 laps.add(capped(hits.nearest()));
             }
         }
@@ -155,27 +156,25 @@ final class HeadEdge {
 
     private Profile capped(Profile p) {
         OptionalDouble stated = flashing.piece().material().profile().upstandMm();
-        return stated.isEmpty() ? p : Profile.of(p.stretches().stream().map(s -> new Profile.Stretch(s.s0(), s.s1(),
-                Math.min(s.v0(), stated.getAsDouble() * 100), Math.min(s.v1(), stated.getAsDouble() * 100))).toList());
+        return stated.isEmpty() ? p : p.atMost(stated.getAsDouble() * 100);
     }
 
     private static Profile furthest(List<Profile> laps) {
         if (laps.size() < 2) {
-            return laps.isEmpty() ? Profile.of(List.of()) : laps.get(0);
+            return laps.isEmpty() ? Profile.NONE : laps.get(0);
         }
-        TreeSet<Double> cuts = new TreeSet<>();
-        laps.forEach(l -> l.stretches().forEach(s -> cuts.addAll(List.of(s.s0(), s.s1()))));
-        List<Profile.Stretch> out = new ArrayList<>();
-        Double a = null;
-        for (Double b : cuts) {
-            if (a != null && b - a > 1e-6) {
-                double from = a, mid = (a + b) / 2;
+        Cuts places = new Cuts();
+        laps.forEach(places::addEnds);
+        double[] cuts = places.sorted();
+        Profile.Builder out = new Profile.Builder();
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            double a = cuts[i], b = cuts[i + 1], mid = (a + b) / 2;
+            if (b - a > 1e-6) {
                 laps.stream().filter(l -> Double.isFinite(l.leastWithin(mid, mid)))
                         .reduce((p, q) -> q.leastWithin(mid, mid) > p.leastWithin(mid, mid) ? q : p)
-                        .ifPresent(l -> out.addAll(l.part(from, b).stretches()));
+                        .ifPresent(l -> out.add(l.part(a, b)));
             }
-            a = b;
         }
-        return Profile.of(out);
+        return out.build();
     }
 }

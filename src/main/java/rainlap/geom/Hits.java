@@ -1,0 +1,163 @@
+package rainlap.geom;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Collects the edges that may end something beside an edge, in that edge's frame. */
+public final class Hits {
+    private static final double NOTHING = Profile.NOTHING;
+
+    private final EdgeFrame frame;
+    private final double from;
+    private final double to;
+    private final double beyond;
+    /** Four numbers a line, left to right along the edge: s0, t0, s1, t1. */
+    private double[] lines = new double[16];
+    private int end;
+    /** Whether every line so far runs level across the whole stretch, the common case; and the nearest of these. */
+    private boolean level = true;
+    private double nearestLevel = Double.POSITIVE_INFINITY;
+
+    /** Looks from the stretch from..to of a frame's edge to its left, at what lies further than {@code beyond} away. */
+    public Hits(EdgeFrame frame, double from, double to, double beyond) {
+        this.frame = frame;
+        this.from = from;
+        this.to = to;
+        this.beyond = beyond;
+    }
+
+    public void add(Segment e) {
+        add(e.a().x(), e.a().y(), e.b().x(), e.b().y());
+    }
+
+    private void add(double ax, double ay, double bx, double by) {
+        double s0 = frame.s(ax, ay), s1 = frame.s(bx, by);
+        if (Math.max(s0, s1) <= from || Math.min(s0, s1) >= to || Math.abs(s1 - s0) < NOTHING) {
+            return;
+        }
+        double t0 = frame.t(ax, ay), t1 = frame.t(bx, by);
+        if (Math.max(t0, t1) > beyond) {
+            if (s0 < s1) {
+                keep(s0, t0, s1, t1);
+            } else {
+                keep(s1, t1, s0, t0);
+            }
+        }
+    }
+
+    private void keep(double s0, double t0, double s1, double t1) {
+        if (end == lines.length) {
+            lines = Arrays.copyOf(lines, 2 * end);
+        }
+        lines[end++] = s0;
+        lines[end++] = t0;
+        lines[end++] = s1;
+        lines[end++] = t1;
+        level &= s0 <= from && s1 >= to && t0 == t1;
+        nearestLevel = Math.min(nearestLevel, t0);
+    }
+
+    /**
+     * Adds an edge of a region (interior on its left) if it ends the region in our direction: if it stands square to it within 60
+     * degrees. An edge that we merely slip past sideways ends nothing.
+     */
+    public void addEnd(Segment e) {
+        addEnd(e.a().x(), e.a().y(), e.b().x(), e.b().y());
+    }
+
+    /** Adds those of a region's edges that end it in our direction. */
+    public void addEnds(Region r) {
+        for (int i = 0; i < r.edgeCount(); i++) {
+            addEnd(r.ax(i), r.ay(i), r.bx(i), r.by(i));
+        }
+    }
+
+    public void addEnds(List<Segment> edges) {
+        edges.forEach(this::addEnd);
+    }
+
+    private void addEnd(double ax, double ay, double bx, double by) {
+        double dx = bx - ax, dy = by - ay, along = dx * frame.ux() + dy * frame.uy();
+        if (along < 0 && 4 * along * along >= dx * dx + dy * dy) {
+            add(ax, ay, bx, by);
+        }
+    }
+
+    /** How far one sees at each place before the nearest of the lines. */
+    public Profile nearest() {
+        if (level) {
+            return Profile.constant(from, to, nearestLevel);
+        }
+        double[] cuts = cuts();
+        Profile.Builder out = new Profile.Builder();
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            if (cuts[i + 1] - cuts[i] > NOTHING) {
+                between(cuts[i], cuts[i + 1], out, 0);
+            }
+        }
+        return out.build();
+    }
+
+    private double[] cuts() {
+        Cuts cuts = new Cuts();
+        cuts.add(from);
+        cuts.add(to);
+        for (int l = 0; l < end; l += 4) {
+            addWithin(cuts, lines[l]);
+            addWithin(cuts, lines[l + 2]);
+            if ((lines[l + 1] > beyond) != (lines[l + 3] > beyond)) {
+                addWithin(cuts, lines[l] + (beyond - lines[l + 1]) / (lines[l + 3] - lines[l + 1]) * (lines[l + 2] - lines[l]));
+            }
+        }
+        return cuts.sorted();
+    }
+
+    private void addWithin(Cuts cuts, double s) {
+        if (s > from && s < to) {
+            cuts.add(s);
+        }
+    }
+
+    private void between(double a, double b, Profile.Builder out, int depth) {
+        int low0 = lowest(a, b, a), low1 = lowest(a, b, b);
+        if (low0 < 0 || low1 < 0) {
+            out.add(a, b, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+            return;
+        }
+        double cross = low0 == low1 || depth > 40 ? a : crossing(low0, low1, a, b);
+        if (cross - a <= NOTHING || b - cross <= NOTHING) {
+            int low = lowest(a, b, (a + b) / 2);
+            out.add(a, b, value(low, a), value(low, b));
+            return;
+        }
+        between(a, cross, out, depth + 1);
+        between(cross, b, out, depth + 1);
+    }
+
+    /** The nearest line at s among those that span a..b and lie beyond the threshold there; -1 when none does. */
+    private int lowest(double a, double b, double s) {
+        int best = -1;
+        double mid = (a + b) / 2;
+        for (int l = 0; l < end; l += 4) {
+            if (lines[l] <= mid && lines[l + 2] >= mid && value(l, mid) > beyond && (best < 0 || closer(l, best, s, mid))) {
+                best = l;
+            }
+        }
+        return best;
+    }
+
+    private boolean closer(int l, int best, double s, double mid) {
+        double d = value(l, s) - value(best, s);
+        return Math.abs(d) > NOTHING ? d < 0 : value(l, mid) < value(best, mid);
+    }
+
+    private double value(int l, double s) {
+        return lines[l + 1] == lines[l + 3] ? lines[l + 1]
+                : lines[l + 1] + (s - lines[l]) / (lines[l + 2] - lines[l]) * (lines[l + 3] - lines[l + 1]);
+    }
+
+    private double crossing(int p, int q, double a, double b) {
+        double da = value(p, a) - value(q, a), db = value(p, b) - value(q, b);
+        return da == db ? a : a + da / (da - db) * (b - a);
+    }
+}
