@@ -24,7 +24,7 @@ public final class RandomWall {
     }
 
     /** Level and plumb edges only: everything is exact. */
-    static Drawn upright(long seed) {
+    public static Drawn upright(long seed) {
         return new RandomWall(seed, false).build();
     }
 

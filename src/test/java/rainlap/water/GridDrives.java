@@ -1,0 +1,123 @@
+package rainlap.water;
+
+import static rainlap.water.GridFlow.DONE;
+import static rainlap.water.GridFlow.RUNNING;
+import static rainlap.water.GridRaster.DOWN;
+import static rainlap.water.GridRaster.RIGHT;
+import static rainlap.water.GridRaster.UP;
+
+import java.util.List;
+import java.util.Optional;
+import rainlap.joint.Sheets;
+import rainlap.stack.Face;
+import rainlap.wall.Side;
+
+/** What wind does to running water: lifts, pushes and overruns. */
+final class GridDrives {
+    private final GridFlow flow;
+    private final GridRaster raster;
+    private final GridCrossing crossing;
+    private final GridSlopes slopes;
+    private final long rise;
+    private final long creep;
+
+    GridDrives(GridFlow flow, GridRaster raster, GridCrossing crossing, GridSlopes slopes, long rise, long creep) {
+        this.flow = flow;
+        this.raster = raster;
+        this.crossing = crossing;
+        this.slopes = slopes;
+        this.rise = rise;
+        this.creep = creep;
+    }
+
+    /** Wind takes running water under every piece that begins beside it. */
+    void start(int q, int f, int dir) {
+        int p = raster.next[4 * q + dir];
+        if (p < 0 || raster.stackOf[p] == raster.stackOf[q] && raster.sameSurface(p, q) || crossing.goesPast(q, f, p, dir)
+                || dir == DOWN && raster.side(p) != Side.HEAD) {
+            return;
+        }
+        boolean head = raster.side(p) == Side.HEAD || raster.side(q) == Side.HEAD;
+        int on = crossing.turned(q, p, dir);
+        for (GridCrossing.Way w : crossing.ways(q, f, p, dir)) {
+            if (w.begins() && !(raster.side(q) != Side.WALL && raster.goesOnInFront(raster.faces(p).get(w.layer()), p, dir ^ 1))) {
+                Face piece = raster.faces(p).get(w.layer());
+                long reach = reach(piece, q, p, dir, head);
+                if (reach > 0) {
+                    flow.add(p, w.layer(), w.cost(), on, reach);
+                    if (w.behind()) {
+                        flow.add(p, w.layer(), w.cost(), RUNNING, DONE);
+                    }
+                }
+                if (reach > Long.MIN_VALUE && Sheets.isSheet(piece)) {
+                    overrun(q, p, on, piece, w.cost() + 1);
+                }
+            }
+        }
+    }
+
+    /** How far beyond the cell's near side water may be driven in under a piece; least value where the drive is the other kind. */
+    private long reach(Face piece, int q, int p, int dir, boolean head) {
+        Optional<GridSlopes.Line> edge = slopes.between(piece, q, p);
+        if (edge.isEmpty()) {
+            return dir == UP && !head ? rise : creep;
+        }
+        boolean lift = Math.abs(edge.get().slope()) * creep <= rise;
+        if (!head && lift != (dir == UP)) {
+            return Long.MIN_VALUE;
+        }
+        boolean upright = dir <= DOWN;
+        double at = upright ? edge.get().yAt(raster.x(p)) : edge.get().xAt(raster.y(p));
+        double side = upright ? raster.y(p) + (dir == UP ? -1 : 1) * raster.size(p, UP) / 2.0
+                : raster.x(p) + (dir == RIGHT ? -1 : 1) * raster.size(p, RIGHT) / 2.0;
+        double gone = dir == UP || dir == RIGHT ? side - at : at - side;
+        return Math.round((dir == UP && !head ? rise : creep) - gone);
+    }
+
+    void onward(int c, int f, int dir, long left) {
+        long beyond = left - raster.size(c, dir);
+        int q = raster.next[4 * c + dir];
+        if (beyond > 0 && q >= 0 && !crossing.goesPast(c, f, q, dir)) {
+            int on = crossing.turned(c, q, dir);
+            for (GridCrossing.Way w : crossing.ways(c, f, q, dir)) {
+                flow.add(q, w.layer(), w.cost(), on, beyond);
+                if (w.behind()) {
+                    flow.add(q, w.layer(), w.cost(), RUNNING, DONE);
+                }
+            }
+        }
+    }
+
+    /** Through the lap of a sheet on whatever lies under it, right to its end. */
+    private void overrun(int q, int p, int dir, Face sheet, int more) {
+        Optional<Face> lap = under(p, sheet);
+        if (lap.isEmpty() || GridCrossing.indexOf(raster.faces(q), lap.get()) == 0) {
+            return;
+        }
+        int c = p, on = dir;
+        while (GridCrossing.indexOf(raster.faces(c), sheet) > 0) {
+            int layer = GridCrossing.indexOf(raster.faces(c), sheet) - 1;
+            if (GridCrossing.indexOf(raster.faces(c), lap.get()) == 0) {
+                flow.add(c, layer, more, RUNNING, DONE);
+                return;
+            }
+            int n = raster.next[4 * c + on];
+            if (n < 0) {
+                return;
+            }
+            on = crossing.turned(c, n, on);
+            c = n;
+        }
+    }
+
+    /** The outermost layer under a sheet that is no adhered strip. */
+    private Optional<Face> under(int c, Face sheet) {
+        List<Face> faces = raster.faces(c);
+        for (int k = GridCrossing.indexOf(faces, sheet) - 2; k >= 0; k--) {
+            if (!Sheets.isStrip(faces.get(k))) {
+                return Optional.of(faces.get(k));
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,224 @@
+package rainlap.water;
+
+import static rainlap.water.GridRaster.DOWN;
+import static rainlap.water.GridRaster.LEFT;
+import static rainlap.water.GridRaster.OUT;
+import static rainlap.water.GridRaster.PIPE;
+import static rainlap.water.GridRaster.RIGHT;
+import static rainlap.water.GridRaster.UP;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rainlap.geom.Region;
+import rainlap.material.EndDams;
+import rainlap.material.MaterialKind;
+import rainlap.stack.Face;
+import rainlap.wall.Elevation;
+import rainlap.wall.Penetration;
+import rainlap.wall.Side;
+
+/** The moves of the water in {@link GridSimulation}. */
+final class GridFlow {
+    /** Ways to move: driven in one of the four directions, driven water falling back, running. */
+    private static final int FALLING = 4, MODES = 6;
+    static final int RUNNING = 5;
+    static final long DONE = Long.MAX_VALUE;
+    private static final int[] SIDEWAYS = {LEFT, RIGHT};
+
+    private final GridSimulation sim;
+    private final GridRaster raster;
+    private final GridCrossing crossing;
+    private final GridSlopes slopes;
+    private final long creep;
+    private final GridDrives drives;
+    private final List<Region> pipes;
+    /** For each state and way to move, how far driven water may still go at most; {@link #DONE} for the others. */
+    private final long[] best;
+    private final boolean[] cut;
+    final GridTraps traps;
+    private final GridQueue[] queues = {new GridQueue(), new GridQueue(), new GridQueue()};
+    private final int[] cellOf;
+    private int cost;
+
+    GridFlow(GridSimulation sim, GridCrossing crossing, GridSlopes slopes, long rise, long creep, Elevation wall) {
+        this.sim = sim;
+        this.raster = sim.raster;
+        this.crossing = crossing;
+        this.slopes = slopes;
+        this.creep = creep;
+        this.drives = new GridDrives(this, raster, crossing, slopes, rise, creep);
+        this.pipes = wall.penetrations().stream().map(Penetration::region).toList();
+        this.traps = new GridTraps(raster, wall.outline());
+        best = new long[MODES * sim.least.length];
+        cut = new boolean[raster.stackOf.length];
+        cellOf = new int[sim.least.length];
+        for (int c = 0; c < raster.stackOf.length; c++) {
+            Arrays.fill(cellOf, sim.firstState[c], sim.firstState[c + 1], c);
+        }
+    }
+
+    void follow() {
+        for (int c = 0; c < raster.stackOf.length; c++) {
+            if (raster.stackOf[c] >= 0) {
+                queues[0].add(sim.firstState[c + 1] - 1, RUNNING, DONE);
+                aroundPipe(c);
+            }
+        }
+        for (cost = 0; cost < queues.length; cost++) {
+            GridQueue q = queues[cost];
+            while (q.next()) {
+                int state = q.state(), mode = q.mode();
+                long left = q.left();
+                if (best[MODES * state + mode] < left && best[MODES * state + RUNNING] <= (mode == FALLING ? 0 : DONE)) {
+                    best[MODES * state + mode] = left;
+                    move(cellOf[state], state - sim.firstState[cellOf[state]], mode, left);
+                }
+            }
+        }
+    }
+
+    private void move(int c, int f, int mode, long left) {
+        if (mode <= RIGHT) {
+            long size = raster.size(c, mode);
+            cut[c] |= left < size;
+            if (left * 2 < size) {
+                return;
+            }
+        }
+        int state = sim.firstState[c] + f;
+        sim.least[state] = (byte) Math.min(sim.least[state], cost);
+        switch (mode) {
+            case RUNNING -> run(c, f);
+            case FALLING -> fall(c, f, false);
+            default -> {
+                if (raster.side(c) != Side.HEAD) {
+                    fall(c, f, false);
+                }
+                drives.onward(c, f, mode, left);
+            }
+        }
+    }
+
+    void add(int c, int f, int more, int mode, long left) {
+        if (cost + more < queues.length) {
+            queues[cost + more].add(sim.firstState[c] + f, mode, left);
+        }
+    }
+
+    /** Water stands in every gap round a pipe; where an adhered layer lies outside, its seal must fail first. */
+    private void aroundPipe(int c) {
+        if (pipes.isEmpty() || raster.next[4 * c] != PIPE && raster.next[4 * c + 1] != PIPE && raster.next[4 * c + 2] != PIPE
+                && raster.next[4 * c + 3] != PIPE) {
+            return;
+        }
+        List<Face> faces = raster.faces(c);
+        boolean sealed = false;
+        for (int f = faces.size(); f >= 0; f--) {
+            sealed |= f < faces.size() && faces.get(f).piece().bond().isFull();
+            add(c, f, sealed ? 1 : 0, RUNNING, DONE);
+        }
+    }
+
+    private void run(int c, int f) {
+        Side side = raster.side(c);
+        if (side == Side.SILL) {
+            spread(c, f);
+        } else if (side != Side.HEAD) {
+            if (!fall(c, f, true)) {
+                int way = slopes.downhill(c, raster.next[4 * c + DOWN], pipes);
+                traps.held(sim.firstState[c] + f);
+                aside(c, f, way <= 0, way >= 0, true);
+            }
+            ledges(c, f);
+        }
+        for (int dir : new int[] {UP, LEFT, RIGHT, DOWN}) {
+            drives.start(c, f, dir);
+        }
+    }
+
+    private void spread(int c, int f) {
+        for (int dir = UP; dir <= RIGHT; dir++) {
+            int q = raster.next[4 * c + dir];
+            if (q >= 0 && !raster.side(q).isJamb()) {
+                crossing.ways(c, f, q, dir).forEach(w -> add(q, w.layer(), w.cost(), RUNNING, DONE));
+            }
+        }
+    }
+
+    /** Straight down. Returns whether there is a way down for nothing. */
+    private boolean fall(int c, int f, boolean running) {
+        int q = raster.next[4 * c + DOWN];
+        if (q < 0) {
+            return q == OUT;
+        }
+        if (crossing.goesPast(c, f, q, DOWN)) {
+            return true;
+        }
+        boolean free = false;
+        boolean overHead = raster.side(q) == Side.HEAD;
+        for (GridCrossing.Way w : crossing.ways(c, f, q, DOWN)) {
+            free |= w.cost() == 0;
+            if (overHead) {
+                add(q, w.layer(), w.cost(), DOWN, creep);
+            } else if (!running && !w.behind()) {
+                add(q, w.layer(), w.cost(), FALLING, 1);
+            }
+            if (w.behind() || running && !overHead) {
+                add(q, w.layer(), w.cost(), RUNNING, DONE);
+            }
+        }
+        return free;
+    }
+
+    /** Running water goes sideways: along a closed line for nothing only, along a ledge at any cost. */
+    private void aside(int c, int f, boolean left, boolean right, boolean freeOnly) {
+        for (int dir : SIDEWAYS) {
+            int q = raster.next[4 * c + dir];
+            if (!(dir == LEFT ? left : right)) {
+                continue;
+            }
+            if (q < 0 ? traps.leavesSideways(c, q, dir) : crossing.goesPast(c, f, q, dir)) {
+                traps.leaves(sim.firstState[c] + f);
+            } else if (q >= 0) {
+                for (GridCrossing.Way w : crossing.ways(c, f, q, dir)) {
+                    if (w.cost() == 0 || !freeOnly) {
+                        add(q, w.layer(), w.cost(), RUNNING, DONE);
+                        traps.leads(sim.firstState[c] + f, sim.firstState[q] + w.layer());
+                    }
+                }
+            }
+        }
+    }
+
+    private void ledges(int c, int f) {
+        int q = raster.next[4 * c + DOWN];
+        if (q >= 0 && raster.stackOf[q] != raster.stackOf[c] && crossing.ways(c, f, q, DOWN).stream()
+                .anyMatch(w -> w.begins() && raster.faces(q).get(w.layer()).piece().material().kind() == MaterialKind.BATTEN)) {
+            int way = slopes.downhill(c, q, pipes);
+            aside(c, f, way <= 0, way >= 0, false);
+        }
+        if (f > 0 && standsOnLedge(c, raster.faces(c).get(f - 1))) {
+            Optional<EndDams> dams = raster.faces(c).get(f - 1).piece().material().profile().endDams();
+            aside(c, f, !(dams.map(EndDams::atLeft).orElse(false) && ends(c, f, LEFT)),
+                    !(dams.map(EndDams::atRight).orElse(false) && ends(c, f, RIGHT)), false);
+        }
+    }
+
+    private boolean standsOnLedge(int c, Face face) {
+        if (face.piece().material().kind() != MaterialKind.FLASHING || face.piece().material().profile().upstandMm().orElse(0) == 0) {
+            return false;
+        }
+        long base = raster.side(c) == Side.WALL ? 0 : raster.block(c).opening().orElseThrow().rect().minY();
+        return raster.lattice.y[raster.row(c)] == base + GridLattice.ledge(face);
+    }
+
+    private boolean ends(int c, int f, int dir) {
+        int q = raster.next[4 * c + dir];
+        return q < 0 || GridCrossing.indexOf(raster.faces(q), raster.faces(c).get(f - 1)) == 0;
+    }
+
+    boolean isCut(int c) {
+        return cut[c];
+    }
+}

@@ -1,0 +1,126 @@
+package rainlap.water;
+
+import java.util.Arrays;
+import java.util.TreeSet;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Penetration;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * The lines between the cells of the raster, in the wall's plane; reveals are laid flat into their openings. A line at least every cell width,
+ * and further ones at every corner that is drawn, one unit beside it (a stream from the end of a line is as wide) and at the rise and the creep
+ * from it: so upright pieces are met exactly, and only sloped edges become stairs.
+ */
+final class GridLattice {
+    final long[] x;
+    final long[] y;
+
+    private GridLattice(TreeSet<Long> x, TreeSet<Long> y) {
+        this.x = x.stream().mapToLong(Long::longValue).toArray();
+        this.y = y.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    static GridLattice of(Stack stack, long rise, long creep, long cell) {
+        Lines lines = new Lines(rise, creep);
+        Region outline = stack.elevation().outline().region();
+        lines.corners(outline);
+        for (Penetration p : stack.elevation().penetrations()) {
+            lines.corners(Region.of(p.region().box()));
+        }
+        stack.on(Surface.WALL).forEach(f -> lines.face(f, f.region()));
+        Box whole = outline.box();
+        for (Opening o : stack.elevation().openings()) {
+            lines.opening(stack, o);
+            whole = whole.join(o.rect().grow(o.reveal()));
+        }
+        return new GridLattice(evenly(lines.x, whole.minX(), whole.maxX(), cell), evenly(lines.y, whole.minY(), whole.maxY(), cell));
+    }
+
+    private static TreeSet<Long> evenly(TreeSet<Long> drawn, long from, long to, long cell) {
+        TreeSet<Long> all = new TreeSet<>(drawn.subSet(from, true, to, true));
+        for (long at = from; at < to; at += cell) {
+            all.add(at);
+        }
+        all.add(to);
+        return all;
+    }
+
+    /** The lines that the drawing asks for. */
+    private record Lines(long rise, long creep, TreeSet<Long> x, TreeSet<Long> y) {
+        Lines(long rise, long creep) {
+            this(rise, creep, new TreeSet<>(), new TreeSet<>());
+        }
+
+        void across(long at) {
+            for (long d : new long[] {0, 1, creep}) {
+                x.add(at - d);
+                x.add(at + d);
+            }
+        }
+
+        void level(long at, long drive) {
+            for (long d : new long[] {0, 1, drive}) {
+                y.add(at - d);
+                y.add(at + d);
+            }
+        }
+
+        void corners(Region r) {
+            for (int i = 0; i < r.edgeCount(); i++) {
+                across(r.ax(i));
+                level(r.ay(i), rise);
+            }
+        }
+
+        void face(Face f, Region laidFlat) {
+            corners(laidFlat);
+            f.piece().material().profile().upstandMm().ifPresent(mm -> level(ledge(f), rise));
+        }
+
+        /** Depths are drawn on all four sides, so that jambs and sill meet cell by cell. */
+        void opening(Stack stack, Opening o) {
+            corners(Region.of(o.rect()));
+            depth(o, o.reveal());
+            for (Side side : GridRaster.REVEAL) {
+                for (Face f : stack.on(new Surface(o.id(), side))) {
+                    for (int i = 0; i < f.region().edgeCount(); i++) {
+                        Point own = new Point(f.region().ax(i), f.region().ay(i)), flat = o.toWall(side, own);
+                        depth(o, own.y());
+                        if (side.isJamb()) {
+                            level(flat.y(), rise);
+                        } else {
+                            across(flat.x());
+                        }
+                    }
+                }
+            }
+        }
+
+        private void depth(Opening o, long v) {
+            across(o.rect().minX() + v);
+            across(o.rect().maxX() - v);
+            level(o.rect().minY() + v, rise);
+            level(o.rect().maxY() - v, creep);
+            level(o.rect().maxY(), creep);
+        }
+    }
+
+    /** Where the upstand of a flashing ends, in the wall's plane or along a jamb. */
+    static long ledge(Face f) {
+        long up = Math.round(f.piece().material().profile().upstandMm().orElse(0) * 100);
+        boolean jamb = f.surface().side().isJamb();
+        return jamb ? Math.max(f.box().minX(), f.box().maxX() - up) : Math.max(f.box().minY(), f.box().maxY() - up);
+    }
+
+    /** The number of the cell that begins at a line, or that holds a place. */
+    static int cellAt(long[] lines, double at) {
+        int i = Arrays.binarySearch(lines, (long) Math.floor(at));
+        return i >= 0 ? i : -i - 2;
+    }
+}

@@ -1,0 +1,145 @@
+package rainlap.water;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToIntBiFunction;
+import java.util.stream.Collectors;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.material.Bond;
+import rainlap.material.MaterialKind;
+import rainlap.stack.Stack;
+import rainlap.wall.Elevation;
+import rainlap.wall.Opening;
+import rainlap.wall.Piece;
+import rainlap.wall.Shape;
+import rainlap.wall.Surface;
+
+/**
+ * Compares what something says of every place with the grid simulation. Where every face is upright the two must agree in every cell that no
+ * drive ends in; with sloped edges, cells beside any border, of the drawing or of either result, are excepted.
+ */
+final class TraceAgainstGrid {
+    private final Stack stack;
+    private final GridSimulation grid;
+    private final boolean upright;
+    private int compared;
+
+    /** A cell where the two differ. */
+    record Disagreement(Surface surface, Point centre, int grid, int trace) {
+        @Override
+        public String toString() {
+            return surface.name() + " " + mm(centre.x()) + " " + mm(centre.y()) + ": grid " + grid + ", trace " + trace;
+        }
+    }
+
+    /** Drives in grid units, the widest cell in mm. */
+    TraceAgainstGrid(Stack stack, long rise, long creep, double cellMm) {
+        this.stack = stack;
+        this.grid = GridSimulation.of(stack, rise, creep, cellMm);
+        this.upright = isUpright(stack);
+    }
+
+    static boolean isUpright(Stack stack) {
+        return stack.surfaces().stream().flatMap(s -> stack.on(s).stream()).allMatch(f -> f.region().isUpright())
+                && stack.elevation().outline().region().isUpright() && stack.elevation().penetrations().isEmpty();
+    }
+
+    /** @param trace the defences at a place of a surface's own frame, {@link GridSimulation#NOT_REACHED} from 3 on */
+    List<Disagreement> with(ToIntBiFunction<Surface, Point> trace) {
+        List<Disagreement> out = new ArrayList<>();
+        for (GridSimulation.Cell c : grid.cells()) {
+            if (upright ? grid.isCut(c) : grid.nearBorder(c)) {
+                continue;
+            }
+            compared++;
+            int told = trace.applyAsInt(c.surface(), c.centre());
+            if (told != c.defences() && (upright || !changesBeside(c, told, trace))) {
+                out.add(new Disagreement(c.surface(), c.centre(), c.defences(), told));
+            }
+        }
+        return out;
+    }
+
+    private boolean changesBeside(GridSimulation.Cell c, int told, ToIntBiFunction<Surface, Point> trace) {
+        return grid.beside(c).stream().anyMatch(n -> trace.applyAsInt(n.surface(), n.centre()) != told);
+    }
+
+    int compared() {
+        return compared;
+    }
+
+    /** The seed, the first places and the wall, to be pasted into a test. */
+    String report(long seed, List<Disagreement> all) {
+        return "seed " + seed + ", " + all.size() + " of " + compared + " cells, the first:\n"
+                + all.stream().limit(5).map(Disagreement::toString).collect(Collectors.joining("\n")) + "\n" + asDrawn(stack.elevation());
+    }
+
+    /** A wall as a test would write it with {@code joint.Drawn}. */
+    static String asDrawn(Elevation e) {
+        StringBuilder out = new StringBuilder("Drawn.wall().outline(" + rect(e.outline().box()) + ", EdgeRole."
+                + e.outline().edges().stream().filter(o -> o.line().isPlumb()).findFirst().orElseThrow().role() + ")");
+        for (Opening o : e.openings()) {
+            out.append("\n        .window(\"").append(o.id()).append("\", ").append(rect(o.rect())).append(", ").append(mm(o.reveal())).append(")");
+        }
+        for (Piece p : e.pieces()) {
+            out.append("\n        .").append(piece(p));
+            if (!p.bond().equals(p.material().kind().defaultBond())) {
+                out.append(".bond(").append(bond(p.bond())).append(")");
+            }
+        }
+        return out.append(";").toString();
+    }
+
+    private static String piece(Piece p) {
+        Shape s = p.shapes().get(0);
+        Region r = s.regions().get(0);
+        MaterialKind kind = p.material().kind();
+        boolean plain = p.shapes().size() == 1 && s.regions().size() == 1 && s.on().isWall() && r.holes().isEmpty();
+        String under = p.under().stream().map(u -> ", \"" + u + "\"").collect(Collectors.joining());
+        if (plain && r.isBox() && kind == MaterialKind.TAPE && p.cuts().isEmpty()) {
+            return "tape(\"" + p.id() + "\", " + rect(r.box()) + under + ")";
+        }
+        if (plain && kind == MaterialKind.MEMBRANE && p.cuts().size() < 2) {
+            if (r.isBox() && p.cuts().isEmpty()) {
+                return "sheet(\"" + p.id() + "\", " + rect(r.box()) + under + ")";
+            }
+            if (r.isBox() && under.isEmpty()) {
+                return p.cuts().stream().map(c -> "cutSheet(\"" + p.id() + "\", " + rect(r.box()) + ", \"" + c.opening() + "\", CutPattern."
+                        + c.pattern() + ", " + mm(c.returned()) + ")").findFirst().orElseThrow();
+            }
+            if (p.cuts().isEmpty() && under.isEmpty()) {
+                return "ring(\"" + p.id() + "\", " + points(r) + ")";
+            }
+        }
+        return "add(\"" + p.id() + "\", Material.of(\"" + p.material().id() + "\", MaterialKind." + kind + "), List.of(" + p.shapes().stream()
+                .map(TraceAgainstGrid::shape).collect(Collectors.joining(", ")) + "), List.of()" + under + ")"
+                + (p.cuts().isEmpty() ? "" : " /* and cuts */") + (p.material().profile().upstandMm().isPresent() ? " /* and a profile */" : "");
+    }
+
+    private static String shape(Shape s) {
+        String on = s.on().isWall() ? "Surface.WALL" : "new Surface(\"" + s.on().opening() + "\", Side." + s.on().side() + ")";
+        return "new Shape(" + on + ", List.of(" + s.regions().stream().map(r -> "Drawn.region(" + points(r) + ")"
+                + (r.holes().isEmpty() ? "" : " /* and holes */")).collect(Collectors.joining(", ")) + "))";
+    }
+
+    private static String bond(Bond b) {
+        return b.isFull() ? "Bond.FULL" : b.isLoose() ? "Bond.LOOSE" : "Bond.sealedAt(" + b.sealedEdges().stream()
+                .map(e -> "Edge." + e.name().toUpperCase(Locale.ROOT)).collect(Collectors.joining(", ")) + ")";
+    }
+
+    private static String points(Region r) {
+        return r.shell().points().stream().map(p -> mm(p.x()) + ", " + mm(p.y())).collect(Collectors.joining(", "));
+    }
+
+    private static String rect(Box b) {
+        return mm(b.minX()) + ", " + mm(b.minY()) + ", " + mm(b.width()) + ", " + mm(b.height());
+    }
+
+    private static String mm(long units) {
+        return BigDecimal.valueOf(units, 2).stripTrailingZeros().toPlainString();
+    }
+}
