@@ -1,0 +1,142 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import rainlap.geom.Box;
+import rainlap.geom.Region;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Penetration;
+
+/** Cuts one surface into cells, band by band when it is tall and crowded: a slab then never meets more than a band's edges. */
+final class Carving {
+    private static final long BAND = 150_000;
+    private static final int CROWDED = 600;
+
+    private final Ground ground;
+    private final Pile.Source piles;
+    private final List<Owned> all = new ArrayList<>();
+
+    private record Owned(int owner, Region region) {}
+
+    private Carving(Ground ground, Stack stack) {
+        this.ground = ground;
+        this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b));
+    }
+
+    static void carve(Ground ground, Stack stack) {
+        Carving c = new Carving(ground, stack);
+        if (ground.surface().isWall()) {
+            c.addWall(stack);
+        } else {
+            c.all.add(new Owned(Border.OUTLINE, Region.of(ground.extent())));
+        }
+        for (Map.Entry<Integer, List<Region>> e : ground.pieces(stack).entrySet()) {
+            e.getValue().forEach(r -> c.all.add(new Owned(e.getKey(), r)));
+        }
+        c.bands();
+    }
+
+    private void addWall(Stack stack) {
+        all.add(new Owned(Border.OUTLINE, stack.elevation().outline().region()));
+        List<Opening> openings = stack.elevation().openings();
+        for (int i = 0; i < openings.size(); i++) {
+            all.add(new Owned(Border.ofOpening(i), Region.of(openings.get(i).rect())));
+        }
+        for (Penetration p : stack.elevation().penetrations()) {
+            all.add(new Owned(Border.PIPE, p.region()));
+        }
+    }
+
+    private void bands() {
+        Box extent = ground.extent();
+        long height = extent.height();
+        int edges = all.stream().mapToInt(o -> o.region().edgeCount()).sum();
+        long count = edges < CROWDED ? 1 : Math.max(1, height / BAND);
+        List<List<Owned>> members = membersOf(count, extent);
+        List<Cell> below = List.of();
+        for (int i = 0; i < count; i++) {
+            long from = level(extent, i, count), to = level(extent, i + 1, count);
+            int first = ground.cells.size();
+            sweep(members.get(i), from, to);
+            List<Cell> band = ground.cells.subList(first, ground.cells.size());
+            joinBands(below, band.stream().filter(c -> c.lower.isLevel() && c.lower.ay() == from).toList());
+            below = band.stream().filter(c -> c.upper.isLevel() && c.upper.ay() == to).toList();
+        }
+    }
+
+    private static long level(Box extent, long i, long count) {
+        return extent.minY() + extent.height() * i / count;
+    }
+
+    private List<List<Owned>> membersOf(long count, Box extent) {
+        List<List<Owned>> out = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            out.add(new ArrayList<>());
+        }
+        for (Owned o : all) {
+            Box b = o.region().box();
+            for (int i = bandOf(b.minY(), count, extent); i <= bandOf(b.maxY(), count, extent); i++) {
+                out.get(i).add(o);
+            }
+        }
+        return out;
+    }
+
+    private static int bandOf(long y, long count, Box extent) {
+        long i = Math.max(0, Math.min(extent.height() - 1, y - extent.minY())) * count / Math.max(1, extent.height());
+        return (int) Math.min(count - 1, i);
+    }
+
+    private void sweep(Collection<Owned> members, long bottom, long top) {
+        List<Border> borders = new ArrayList<>();
+        TreeSet<Long> breaks = new TreeSet<>();
+        for (Owned o : members) {
+            Region r = o.region();
+            for (int k = 0; k < r.edgeCount(); k++) {
+                if (Math.max(r.ay(k), r.by(k)) >= bottom && Math.min(r.ay(k), r.by(k)) <= top) {
+                    addBreaks(r, k, bottom, top, breaks);
+                }
+                if (r.ax(k) < r.bx(k) && Math.min(r.ay(k), r.by(k)) < top) {
+                    borders.add(new Border(new Line(r.ax(k), r.ay(k), r.bx(k), r.by(k)), o.owner(), true));
+                } else if (r.ax(k) > r.bx(k) && Math.min(r.ay(k), r.by(k)) < top) {
+                    borders.add(new Border(new Line(r.bx(k), r.by(k), r.ax(k), r.ay(k)), o.owner(), false));
+                }
+            }
+        }
+        long[] at = breaks.subSet(ground.extent().minX(), true, ground.extent().maxX(), true).stream().mapToLong(x -> x).toArray();
+        new Sweep(ground, piles, borders, at, bottom, top).run();
+    }
+
+    private static void addBreaks(Region r, int k, long bottom, long top, TreeSet<Long> breaks) {
+        breaks.add(r.ax(k));
+        breaks.add(r.bx(k));
+        for (long y : new long[] {bottom, top}) {
+            if (r.ay(k) != r.by(k) && (r.ay(k) - y) * (double) (r.by(k) - y) < 0) {
+                breaks.add(Math.round(r.ax(k) + (double) (y - r.ay(k)) * (r.bx(k) - r.ax(k)) / (r.by(k) - r.ay(k))));
+            }
+        }
+    }
+
+    private static void joinBands(List<Cell> below, List<Cell> above) {
+        List<Cell> low = below.stream().sorted(Comparator.comparingLong(c -> c.x0)).toList();
+        List<Cell> high = above.stream().sorted(Comparator.comparingLong(c -> c.x0)).toList();
+        int i = 0, j = 0;
+        while (i < low.size() && j < high.size()) {
+            Cell l = low.get(i), h = high.get(j);
+            long from = Math.max(l.x0, h.x0), to = Math.min(l.x1, h.x1);
+            if (from < to) {
+                Sweep.join(h, l, from, to);
+            }
+            if (l.x1 < h.x1) {
+                i++;
+            } else {
+                j++;
+            }
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import rainlap.geom.Box;
+import rainlap.geom.Overlay;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.geom.Ring;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * A surface laid so that down is to lower y: the wall and sills as they are, a jamb with v to the right and u upwards, a head with v downwards.
+ */
+final class Ground {
+    private final Surface surface;
+    private final Box extent;
+    final List<Cell> cells = new ArrayList<>();
+
+    Ground(Surface surface, Box ownExtent) {
+        this.surface = surface;
+        this.extent = turned(ownExtent);
+    }
+
+    static Ground ofReveal(Opening o, Side side) {
+        return new Ground(new Surface(o.id(), side), o.surface(side));
+    }
+
+    Surface surface() {
+        return surface;
+    }
+
+    boolean isSill() {
+        return surface.side() == Side.SILL;
+    }
+
+    boolean isHead() {
+        return surface.side() == Side.HEAD;
+    }
+
+    Box extent() {
+        return extent;
+    }
+
+    /** A place of the surface's own frame as it lies here, and back: the same move does both. */
+    Point turned(Point p) {
+        return switch (surface.side()) {
+            case WALL, SILL -> p;
+            case HEAD -> new Point(p.x(), -p.y());
+            case LEFT, RIGHT -> new Point(p.y(), p.x());
+        };
+    }
+
+    private Box turned(Box b) {
+        Point p = turned(new Point(b.minX(), b.minY())), q = turned(new Point(b.maxX(), b.maxY()));
+        return new Box(Math.min(p.x(), q.x()), Math.min(p.y(), q.y()), Math.max(p.x(), q.x()), Math.max(p.y(), q.y()));
+    }
+
+    /** The regions of each piece here, by its number; parts that overlap are made one. */
+    TreeMap<Integer, List<Region>> pieces(Stack stack) {
+        TreeMap<Integer, List<Region>> out = new TreeMap<>();
+        for (Face f : stack.on(surface)) {
+            out.computeIfAbsent(f.number(), n -> new ArrayList<>(1)).add(turned(f.region()));
+        }
+        out.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
+        return out;
+    }
+
+    private static boolean anyOverlap(List<Region> parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = i + 1; j < parts.size(); j++) {
+                if (parts.get(i).box().overlaps(parts.get(j).box())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private Region turned(Region r) {
+        return surface.isWall() || isSill() ? r : mapped(r, this::turned);
+    }
+
+    static Region mapped(Region r, UnaryOperator<Point> to) {
+        return new Region(mapped(r.shell(), to), r.holes().stream().map(h -> mapped(h, to)).toList());
+    }
+
+    private static Ring mapped(Ring ring, UnaryOperator<Point> to) {
+        return Ring.of(ring.points().stream().map(to).toList());
+    }
+}

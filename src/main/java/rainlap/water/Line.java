@@ -1,0 +1,27 @@
+package rainlap.water;
+
+/** A straight edge that is not plumb, from left to right, grid units. */
+record Line(long ax, long ay, long bx, long by) {
+    static Line level(long y, long from, long to) {
+        return new Line(from, y, to, y);
+    }
+
+    boolean isLevel() {
+        return ay == by;
+    }
+
+    /** The height at x, also beyond the ends. */
+    double at(double x) {
+        return isLevel() ? ay : ay + (x - ax) * (by - ay) / (bx - ax);
+    }
+
+    /** Rise over run, signed. */
+    double slope() {
+        return isLevel() ? 0 : (double) (by - ay) / (bx - ax);
+    }
+
+    /** Whether two lines bound the same places: level ones by their height alone. */
+    boolean isSame(Line o) {
+        return isLevel() ? o.isLevel() && ay == o.ay : equals(o);
+    }
+}

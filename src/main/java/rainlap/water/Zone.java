@@ -1,0 +1,40 @@
+package rainlap.water;
+
+/** Where a walk from the bottom of a slab upwards has got to: what pieces lie there, and whether there is a frame behind them. */
+final class Zone {
+    private Pile pile;
+    private boolean inside;
+    private int pipes;
+    private int opening = -1;
+
+    Zone(Pile pile) {
+        this.pile = pile;
+    }
+
+    void cross(Border b) {
+        if (b.owner() >= 0) {
+            pile = pile.toggle(b.owner());
+        } else if (b.owner() == Border.OUTLINE) {
+            inside = b.enters();
+        } else if (b.owner() == Border.PIPE) {
+            pipes += b.enters() ? 1 : -1;
+        } else if (b.enters()) {
+            opening = b.opening();
+        } else if (opening == b.opening()) {
+            opening = -1;
+        }
+    }
+
+    /** Whether water can be here: on a frame, or on something that stands in front of an opening. */
+    boolean hasCell() {
+        return inside && pipes == 0 && (opening < 0 || pile.depth() > 0);
+    }
+
+    Pile pile() {
+        return pile;
+    }
+
+    int opening() {
+        return opening;
+    }
+}
