@@ -3,6 +3,7 @@ package rainlap.joint;
 import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
+import rainlap.wall.Piece;
 
 /** Who forms joints and who covers them. */
 public final class Sheets {
@@ -10,7 +11,12 @@ public final class Sheets {
 
     /** An adhered strip: it covers joints and closes gaps, and forms no joints itself. */
     public static boolean isStrip(Face f) {
-        return f.piece().bond().isFull() && switch (f.piece().material().kind()) {
+        return isStrip(f.piece());
+    }
+
+    /** The same of a piece, wherever it lies. */
+    public static boolean isStrip(Piece p) {
+        return p.bond().isFull() && switch (p.material().kind()) {
             case TAPE, CORNER_PIECE, COLLAR -> true;
             case MEMBRANE, FLASHING, BATTEN, CLADDING, TRIM, SEALANT, FRAME -> false;
         };

@@ -22,6 +22,9 @@ final class Cell {
     final List<Seam> down = new ArrayList<>(2);
     final List<Flank> flanks = new ArrayList<>(2);
     final List<Wet>[] wet;
+    List<Lifts.Lift> lifts;
+    private List<Lifts.Overrun> overruns;
+    private List<Pushes.Push> pushes;
     private Wet rain;
 
     @SuppressWarnings("unchecked")
@@ -50,5 +53,19 @@ final class Cell {
             rain = Wet.rain(this);
         }
         return rain;
+    }
+
+    /** Remembers an overrun; whether it tells anything new. */
+    boolean isNewOverrun(Lifts.Overrun o) {
+        overruns = overruns == null ? new ArrayList<>(1) : overruns;
+        boolean known = overruns.stream().anyMatch(k -> k.over() == o.over() && k.onto() == o.onto() && k.cost() <= o.cost()
+                && k.from() <= o.from() && k.to() >= o.to());
+        return !known && overruns.add(o);
+    }
+
+    /** Remembers a push; whether it tells anything new. */
+    boolean isNewPush(Pushes.Push p) {
+        pushes = pushes == null ? new ArrayList<>(1) : pushes;
+        return pushes.stream().noneMatch(k -> k.covers(p)) && pushes.add(p);
     }
 }

@@ -1,25 +1,31 @@
 package rainlap.water;
 
 import java.util.OptionalDouble;
+import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.joint.Sheets;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.EndDams;
+import rainlap.material.Layer;
 import rainlap.material.MaterialKind;
 import rainlap.material.Profile;
+import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
+import rainlap.wall.LayingOrder;
 import rainlap.wall.Piece;
 
 /** What the trace asks of each piece, by number. */
 final class Coat {
     private final Elevation elevation;
+    private final LayingOrder order;
     private final Bond[] bonds;
     private final boolean[] adhered;
     private final boolean[] strips;
 
-    Coat(Elevation elevation) {
-        this.elevation = elevation;
+    Coat(Stack stack) {
+        this.order = stack.order();
+        this.elevation = stack.elevation();
         int n = elevation.pieces().size();
         bonds = new Bond[n];
         adhered = new boolean[n];
@@ -44,6 +50,11 @@ final class Coat {
         return strips[n];
     }
 
+    /** Whether piece a lies outside piece b where they overlap. */
+    boolean isOutside(int a, int b) {
+        return order.isOutside(a, b);
+    }
+
     boolean seals(int n, Edge e) {
         return bonds[n].seals(e);
     }
@@ -55,14 +66,33 @@ final class Coat {
     /** How far the ledge of a flashing lies below its highest point, grid units; empty for what holds none. */
     OptionalDouble upstand(int n) {
         Piece p = piece(n);
-        OptionalDouble up = p.profile().upstandMm();
+        OptionalDouble up = p.material().profile().upstandMm();
         return p.material().kind() == MaterialKind.FLASHING && up.orElse(0) > 0 ? OptionalDouble.of(up.getAsDouble() * Grid.MM)
                 : OptionalDouble.empty();
     }
 
     boolean isDammed(int n, boolean right) {
-        Profile p = piece(n).profile();
+        Profile p = piece(n).material().profile();
         EndDams dams = p.endDams().orElse(EndDams.NONE);
         return right ? dams.atRight() : dams.atLeft();
+    }
+
+    /** The level at which a flashing's upstand ends, not below its lowest point. */
+    double ledge(int n, double upstand) {
+        Box b = piece(n).wallBox().orElseThrow();
+        return Math.max(b.minY(), b.maxY() - upstand);
+    }
+
+    /** Whether cladding lies over the piece outside this gap, which is none itself. */
+    boolean isSheltered(Pile pile, int gap) {
+        if (piece(pile.at(gap)).material().layer() == Layer.FACE) {
+            return false;
+        }
+        for (int k = gap + 1; k < pile.depth(); k++) {
+            if (piece(pile.at(k)).material().kind() == MaterialKind.CLADDING) {
+                return true;
+            }
+        }
+        return false;
     }
 }

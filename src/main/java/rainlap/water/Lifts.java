@@ -1,0 +1,116 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.material.Edge;
+
+/** Water on its way straight up under a free lower edge: lifted by the wind, or overrunning a lap. */
+final class Lifts {
+    private final Flow flow;
+    private final Coat coat;
+
+    Lifts(Flow flow, Coat coat) {
+        this.flow = flow;
+        this.coat = coat;
+    }
+
+    /**
+     * Water that enters a cell by its lower line and still has some way to rise, at either end.
+     *
+     * @param behind whether it has got behind what it was on: then it is running
+     */
+    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how) {
+        double rise(double x) {
+            return leftRise + (x - from) * (rightRise - leftRise) / (to - from);
+        }
+
+        /** What is left of it above the cell's upper line. */
+        double left(double x) {
+            return rise(x) - (cell.upper.at(x) - cell.lower.at(x));
+        }
+
+        Lift between(long a, long b) {
+            return a == from && b == to ? this : new Lift(cell, gap, cost, a, b, rise(a), rise(b), behind, source, how);
+        }
+
+        boolean covers(Lift o) {
+            return gap == o.gap && cost <= o.cost && (behind || !o.behind) && from <= o.from && to >= o.to
+                    && rise(o.from) >= o.leftRise && rise(o.to) >= o.rightRise;
+        }
+    }
+
+    /** @param over the upper sheet of the lap, {@code onto} the lower one */
+    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) {}
+
+    void lift(Lift l) {
+        double a = l.left(l.from()), b = l.left(l.to());
+        if (a > 0 != b > 0 && Math.abs(a - b) > 1) {
+            long at = Math.round(l.from() + (l.to() - l.from()) * a / (a - b));
+            if (at > l.from() && at < l.to()) {
+                risen(l.between(l.from(), at));
+                risen(l.between(at, l.to()));
+                return;
+            }
+        }
+        risen(l);
+    }
+
+    private void risen(Lift l) {
+        if (isKnown(l)) {
+            return;
+        }
+        Cell c = l.cell();
+        double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
+        double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
+        flow.wet(new Wet(c, l.gap(), l.behind(), l.cost(), l.from(), l.to(), a, b, l.source(), l.how()));
+        if (Math.max(l.left(l.from()), l.left(l.to())) > 1e-6) {
+            goOn(l, new Wet(c, l.gap(), l.behind(), l.cost(), l.from(), l.to(), a, b, l.source(), l.how()));
+        }
+    }
+
+    private void goOn(Lift l, Wet here) {
+        for (Seam s : l.cell().up) {
+            long a = Math.max(s.from() + s.shift(), l.from()), b = Math.min(s.to() + s.shift(), l.to());
+            if (a < b && l.left(a) > -0.5 && l.left(b) > -0.5) {
+                Cell p = s.upper();
+                Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Flow.edge(p.ground, Edge.BOTTOM));
+                for (int j = x.lo; j <= x.hi; j++) {
+                    Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), Math.max(0, l.left(a)), Math.max(0, l.left(b)),
+                            x.isFurtherIn(j), here, Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
+                    flow.later(next.cost(), () -> lift(next));
+                }
+            }
+        }
+    }
+
+    private static boolean isKnown(Lift l) {
+        List<Lift> known = l.cell().lifts == null ? l.cell().lifts = new ArrayList<>(1) : l.cell().lifts;
+        if (known.stream().anyMatch(k -> k.covers(l))) {
+            return true;
+        }
+        known.add(l);
+        return false;
+    }
+
+    /** Straight up beneath the upper sheet to where the lower one ends. */
+    void overrun(Overrun o) {
+        Cell c = o.cell();
+        int gap = c.pile.find(o.over());
+        if (gap < 0 || !c.isNewOverrun(o)) {
+            return;
+        }
+        if (!c.pile.holds(o.onto())) {
+            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()), c.lower.at(o.to()), o.source(), o.how()));
+            return;
+        }
+        Wet here = new Wet(c, gap, false, o.cost(), o.from(), o.to(), c.upper.at(o.from()), c.upper.at(o.to()), o.source(), o.how());
+        flow.wet(here);
+        for (Seam s : c.up) {
+            long a = Math.max(s.from() + s.shift(), o.from()), b = Math.min(s.to() + s.shift(), o.to());
+            if (a < b) {
+                How how = new How(How.Move.OVERRUN, o.over(), Winds.part(c.upper, a, b));
+                overrun(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, how));
+            }
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rainlap.geom.Point;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Surface;
+
+/** All cells of an elevation with the water in them. */
+final class Waters {
+    private final List<Ground> grounds = new ArrayList<>();
+    private final Flow flow;
+    private final Coat coat;
+
+    Waters(Stack stack, Drive drive) {
+        Ground wall = new Ground(Surface.WALL, stack.elevation().outline().box());
+        grounds.add(wall);
+        stack.elevation().openings().forEach(o -> grounds.addAll(Glue.reveals(o)));
+        grounds.forEach(g -> Carving.carve(g, stack));
+        glue(wall, stack.elevation().openings());
+        coat = new Coat(stack);
+        flow = new Flow(coat, drive);
+        flow.run(grounds);
+    }
+
+    private void glue(Ground wall, List<Opening> openings) {
+        Map<Long, List<Opening>> level = new HashMap<>(), plumb = new HashMap<>();
+        List<Opening> deep = openings.stream().filter(o -> o.reveal() > 0).toList();
+        for (Opening o : deep) {
+            level.computeIfAbsent(o.rect().minY(), y -> new ArrayList<>()).add(o);
+            level.computeIfAbsent(o.rect().maxY(), y -> new ArrayList<>()).add(o);
+            plumb.computeIfAbsent(o.rect().minX(), x -> new ArrayList<>()).add(o);
+            plumb.computeIfAbsent(o.rect().maxX(), x -> new ArrayList<>()).add(o);
+        }
+        Map<Opening, Set<Cell>> beside = new HashMap<>();
+        for (Cell c : wall.cells) {
+            if (c.isFramed()) {
+                note(c, level.getOrDefault(c.lower.ay(), List.of()), beside);
+                note(c, level.getOrDefault(c.upper.ay(), List.of()), beside);
+                note(c, plumb.getOrDefault(c.x0, List.of()), beside);
+                note(c, plumb.getOrDefault(c.x1, List.of()), beside);
+            }
+        }
+        for (Opening o : deep) {
+            List<Ground> sides = grounds.stream().filter(g -> g.surface().opening().equals(o.id())).toList();
+            new Glue(o, sides).join(List.copyOf(beside.getOrDefault(o, Set.of())));
+        }
+        Glue.dropFronts(wall);
+    }
+
+    private static void note(Cell c, List<Opening> met, Map<Opening, Set<Cell>> beside) {
+        for (Opening o : met) {
+            boolean touches = c.x1 >= o.rect().minX() && c.x0 <= o.rect().maxX() && c.upper.at(c.x0) >= o.rect().minY() && c.lower.at(c.x0) <= o.rect().maxY();
+            if (touches) {
+                beside.computeIfAbsent(o, k -> new LinkedHashSet<>()).add(c);
+            }
+        }
+    }
+
+    List<Ground> grounds() {
+        return grounds;
+    }
+
+    Coat coat() {
+        return coat;
+    }
+
+    Flow flow() {
+        return flow;
+    }
+
+    /** The defences of the frame at a place of a surface's own frame; 3 where no water was followed to. */
+    int defences(Surface surface, Point own) {
+        for (Ground g : grounds) {
+            if (g.surface().equals(surface)) {
+                Point p = g.turned(own);
+                for (Cell c : g.cells) {
+                    if (c.x0 <= p.x() && p.x() < c.x1 && c.lower.at(p.x()) <= p.y() && p.y() < c.upper.at(p.x())) {
+                        return defences(c, p);
+                    }
+                }
+            }
+        }
+        throw new IllegalArgumentException("no frame at " + own + " on " + surface.name());
+    }
+
+    private static int defences(Cell c, Point p) {
+        int least = c.pile.depth() == 0 ? 0 : Flow.MOST + 1;
+        for (Wet w : c.wet[0] == null ? List.<Wet>of() : c.wet[0]) {
+            if (w.from() <= p.x() && p.x() < w.to() && p.y() <= w.top(p.x())) {
+                least = Math.min(least, w.cost());
+            }
+        }
+        return least;
+    }
+}

@@ -1,0 +1,28 @@
+package rainlap.water;
+
+/**
+ * Water in one gap of a cell: everything between two x, from a top edge down to the cell's lower line.
+ *
+ * @param running else driven
+ * @param leftTop and rightTop: how high it stands at {@code from} and {@code to}
+ * @param source the water it came from; null for rain and pipes
+ * @param how how it came
+ */
+record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how) {
+    static Wet rain(Cell c) {
+        return new Wet(c, c.openGap(), true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN);
+    }
+
+    /** How high it stands at x, within its ends. */
+    double top(double x) {
+        return to == from ? leftTop : leftTop + (x - from) * (rightTop - leftTop) / (to - from);
+    }
+
+    Wet between(long a, long b) {
+        return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how);
+    }
+
+    boolean isOnFrame() {
+        return gap == 0;
+    }
+}

@@ -1,0 +1,136 @@
+package rainlap.water;
+
+import rainlap.material.Edge;
+import rainlap.water.How.Move;
+
+/** Water driven by wind or travel: lifted under lower edges, pushed under side edges, and laps overrun. */
+final class Winds {
+    /** How finely a sloped edge is cut for pushes, grid units. */
+    private static final long SLICE = 500;
+
+    private final Flow flow;
+    private final Coat coat;
+    private final Drive drive;
+    private final Lifts lifts;
+    private final Pushes pushes;
+
+    Winds(Flow flow, Coat coat, Drive drive) {
+        this.flow = flow;
+        this.coat = coat;
+        this.drive = drive;
+        this.lifts = new Lifts(flow, coat);
+        this.pushes = new Pushes(flow, coat);
+    }
+
+    /** Every drive that running water starts. */
+    void startFrom(Wet w) {
+        Cell c = w.cell();
+        for (Seam s : c.up) {
+            long a = Math.max(s.from() + s.shift(), w.from()), b = Math.min(s.to() + s.shift(), w.to());
+            if (a < b && c.pile != s.upper().pile && reaches(w, a, b)) {
+                underLower(w, s, a, b);
+            }
+        }
+        for (Seam s : c.down) {
+            long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
+            if (a < b && c.pile != s.lower().pile && !s.ontoSill() && isPushed(s.line())) {
+                aslant(w, s, s.lower(), s.line(), a, b, s.line().slope() > 0);
+            }
+        }
+        for (Flank f : c.flanks) {
+            boolean touches = f.aRight() ? w.to() == c.x1 : w.from() == c.x0;
+            double to = Math.min(f.to(), w.top(f.x()));
+            if (touches && c.pile != f.b().pile && f.from() < to) {
+                aside(w, f, f.from(), to);
+            }
+        }
+    }
+
+    private static boolean reaches(Wet w, long a, long b) {
+        return w.top(a) >= w.cell().upper.at(a) - 0.5 && w.top(b) >= w.cell().upper.at(b) - 0.5;
+    }
+
+    private boolean isPushed(Line line) {
+        return Math.abs(line.slope()) * drive.creep() > drive.rise();
+    }
+
+    private void underLower(Wet w, Seam s, long a, long b) {
+        Line line = w.cell().upper;
+        if (isPushed(line)) {
+            aslant(w, s, s.upper(), line, a, b, line.slope() < 0);
+            return;
+        }
+        Cell p = s.upper();
+        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Flow.edge(p.ground, Edge.BOTTOM));
+        for (int j = x.lo; j < x.hi; j++) {
+            int under = p.pile.at(j);
+            How how = new How(Move.LIFT, under, part(line, a, b));
+            int gap = j;
+            double rise = riseUnder(p, j);
+            flow.later(w.cost() + x.cost(j), () -> lifts.lift(new Lifts.Lift(p, gap, w.cost() + x.cost(gap), a - s.shift(), b - s.shift(), rise, rise,
+                    x.isFurtherIn(gap), w, how)));
+            int partner = lapped(p.pile, j, w.cell().pile);
+            if (partner >= 0) {
+                How over = new How(Move.OVERRUN, under, part(line, a, b));
+                flow.later(w.cost() + x.cost(j) + 1, () -> lifts.overrun(new Lifts.Overrun(p, under, partner, w.cost() + x.cost(gap) + 1,
+                        a - s.shift(), b - s.shift(), w, over)));
+            }
+        }
+    }
+
+    static Line part(Line line, long a, long b) {
+        return line.isLevel() ? Line.level(line.ay(), a, b) : line;
+    }
+
+    private double riseUnder(Cell p, int gap) {
+        if (p.ground.isHead()) {
+            return Math.max(drive.rise(), drive.creep());
+        }
+        return coat.isSheltered(p.pile, gap) ? drive.shelteredRise() : drive.rise();
+    }
+
+    /** The sheet that the piece over gap j laps, if the two make a lap that can be overrun from {@code before}; or -1. */
+    private int lapped(Pile pile, int j, Pile before) {
+        if (coat.isStrip(pile.at(j))) {
+            return -1;
+        }
+        int k = j - 1;
+        while (k >= 0 && coat.isStrip(pile.at(k))) {
+            k--;
+        }
+        return k >= 0 && before.holds(pile.at(k)) ? pile.at(k) : -1;
+    }
+
+    private void aside(Wet w, Flank f, double from, double to) {
+        if (Flow.isCarriedPast(w.cell().pile, w.gap(), f.inFront())) {
+            return;
+        }
+        Line where = new Line(f.x(), Math.round(from), f.x(), Math.round(to));
+        push(w, f.b(), !f.bRight(), from + f.shift(), to + f.shift(), f.beyondX(), where);
+    }
+
+    /** A push over a sloped line, cut into small slices, each from its nearer end. */
+    private void aslant(Wet w, Seam s, Cell p, Line line, long a, long b, boolean right) {
+        long shift = p == s.upper() ? -s.shift() : s.shift();
+        long step = Math.max(1, Math.min(SLICE, Math.round(SLICE / Math.abs(line.slope()))));
+        for (long x = a; x < b; x += step) {
+            long end = Math.min(b, x + step);
+            double low = Math.min(line.at(x), line.at(end)), high = Math.max(line.at(x), line.at(end));
+            push(w, p, right, low, high, (right ? x : end) + shift, new Line(x, Math.round(line.at(x)), end, Math.round(line.at(end))));
+        }
+    }
+
+    private void push(Wet w, Cell p, boolean right, double low, double high, long at, Line where) {
+        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Flow.edge(p.ground, right ? Edge.LEFT : Edge.RIGHT));
+        for (int j = x.lo; j < x.hi; j++) {
+            int gap = j, under = p.pile.at(j), cost = w.cost() + x.cost(j);
+            flow.later(cost, () -> pushes.push(new Pushes.Push(p, gap, cost, right, low, high, at, drive.creep(), x.isFurtherIn(gap), -1, -1, w,
+                    new How(Move.PUSH, under, where))));
+            int partner = lapped(p.pile, j, w.cell().pile);
+            if (partner >= 0) {
+                flow.later(cost + 1, () -> pushes.push(new Pushes.Push(p, gap, cost + 1, right, low, high, at, Long.MAX_VALUE / 4, false, under, partner, w,
+                        new How(Move.OVERRUN, under, where))));
+            }
+        }
+    }
+}
