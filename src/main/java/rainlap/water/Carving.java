@@ -47,8 +47,9 @@ final class Carving {
         for (int i = 0; i < openings.size(); i++) {
             all.add(new Owned(Border.ofOpening(i), Region.of(openings.get(i).rect())));
         }
-        for (Penetration p : stack.elevation().penetrations()) {
-            all.add(new Owned(Border.PIPE, p.region()));
+        List<Penetration> pipes = stack.elevation().penetrations();
+        for (int i = 0; i < pipes.size(); i++) {
+            all.add(new Owned(Border.ofPipe(i), pipes.get(i).region()));
         }
     }
 

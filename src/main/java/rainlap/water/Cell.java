@@ -16,7 +16,8 @@ final class Cell {
     final Pile pile;
     /** The opening this part of the wall's plane lies in, or -1: then there is a frame behind it. */
     final int opening;
-    boolean underPipe;
+    /** The number of the pipe it lies beneath, or -1. */
+    int pipe = -1;
     boolean overPipe;
     final List<Seam> up = new ArrayList<>(2);
     final List<Seam> down = new ArrayList<>(2);
@@ -24,7 +25,7 @@ final class Cell {
     final List<Wet>[] wet;
     List<Lifts.Lift> lifts;
     private List<Lifts.Overrun> overruns;
-    private List<Pushes.Push> pushes;
+    private List<Push> pushes;
     private Wet rain;
 
     @SuppressWarnings("unchecked")
@@ -64,7 +65,7 @@ final class Cell {
     }
 
     /** Remembers a push; whether it tells anything new. */
-    boolean isNewPush(Pushes.Push p) {
+    boolean isNewPush(Push p) {
         pushes = pushes == null ? new ArrayList<>(1) : pushes;
         return pushes.stream().noneMatch(k -> k.covers(p)) && pushes.add(p);
     }

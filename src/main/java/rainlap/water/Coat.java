@@ -59,6 +59,11 @@ final class Coat {
         return bonds[n].seals(e);
     }
 
+    /** Whether it is held to a pipe that passes it: adhered, or a collar, whose lip grips the pipe. */
+    boolean isHeldToPipe(int n) {
+        return adhered[n] || piece(n).material().kind() == MaterialKind.COLLAR;
+    }
+
     boolean isBatten(int n) {
         return piece(n).material().kind() == MaterialKind.BATTEN;
     }

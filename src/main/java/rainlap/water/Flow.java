@@ -34,7 +34,7 @@ final class Flow {
         for (Ground g : grounds) {
             for (Cell c : g.cells) {
                 moves(c.rain());
-                if (c.underPipe) {
+                if (c.pipe >= 0) {
                     wetAtPipe(c);
                 }
             }
@@ -81,7 +81,6 @@ final class Flow {
         if (there == null) {
             there = w.cell().wet[w.gap()] = new ArrayList<>(1);
         }
-        long at = w.from();
         for (Wet fresh : new Uncovered(there).partsOf(w)) {
             there.add(fresh);
             if (fresh.isOnFrame()) {
@@ -176,7 +175,7 @@ final class Flow {
     private void wetAtPipe(Cell c) {
         int cost = 0;
         for (int gap = c.openGap() - 1; gap >= 0; gap--) {
-            cost = coat.isAdhered(c.pile.at(gap)) ? 1 : cost;
+            cost = coat.isHeldToPipe(c.pile.at(gap)) ? 1 : cost;
             fill(c, gap, true, cost, c.x0, c.x1, null, new How(Move.PIPE, c.pile.at(gap), c.upper));
         }
     }

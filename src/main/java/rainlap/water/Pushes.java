@@ -5,6 +5,8 @@ import rainlap.water.How.Move;
 
 /** Water on its way sideways under a free side edge: pushed by the wind, or overrunning a lap. */
 final class Pushes {
+    private static final double LEAST = 1e-6;
+
     private final Flow flow;
     private final Coat coat;
 
@@ -13,110 +15,125 @@ final class Pushes {
         this.coat = coat;
     }
 
-    /**
-     * Water that enters a cell sideways.
-     *
-     * @param low and high: between which heights
-     * @param at the x where it enters
-     * @param creep how far it gets from there
-     * @param behind whether it has got behind what it was on: then it is running
-     * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
-     */
-    record Push(Cell cell, int gap, int cost, boolean right, double low, double high, long at, long creep, boolean behind, int over, int onto,
-            Wet source, How how) {
-        long reach() {
-            return right ? at + creep : at - creep;
-        }
-
-        boolean isOverrun() {
-            return over >= 0;
-        }
-
-        boolean covers(Push o) {
-            return gap == o.gap && cost <= o.cost && right == o.right && over == o.over && onto == o.onto && (behind || !o.behind)
-                    && low <= o.low && high >= o.high && (right ? at <= o.at && reach() >= o.reach() : at >= o.at && reach() <= o.reach());
-        }
-    }
-
     void push(Push p) {
         Cell c = p.cell();
+        if (p.high() - p.low() < LEAST) {
+            return;
+        }
         if (p.isOverrun() && !c.pile.holds(p.onto())) {
-            runs(p);
+            endOverrun(p);
             return;
         }
-        if (p.high() <= p.low() || !c.isNewPush(p)) {
+        if (!c.isNewPush(p)) {
             return;
         }
-        long end = p.right() ? Math.min(c.x1, p.reach()) : Math.max(c.x0, p.reach());
-        long from = Math.min(p.at(), end), to = Math.max(p.at(), end);
-        Wet here = stripe(p, from, to, p.behind());
-        flow.wet(here);
-        throughSides(p, here, end);
-        throughSlopes(p, here, from, to);
+        Wet here = wets(p);
+        throughSides(p, here);
+        throughSlopes(p, here);
     }
 
-    /** An overrun that has come to the end of its lap. */
-    private void runs(Push p) {
+    /** An overrun that has come to the end of its lap: a stream down that end. */
+    private void endOverrun(Push p) {
         if (p.cell().pile.holds(p.over())) {
-            flow.wet(stripe(p, p.right() ? p.at() : p.at() - 1, p.right() ? p.at() + 1 : p.at(), true));
+            double at = p.right() ? Math.min(p.lowAt(), p.highAt()) : Math.max(p.lowAt(), p.highAt()) - 1;
+            wet(p, at, at + 1 + Math.abs(p.highAt() - p.lowAt()), p.high(), p.high(), true);
         }
     }
 
-    private static Wet stripe(Push p, long from, long to, boolean running) {
-        Cell c = p.cell();
-        return new Wet(c, p.gap(), running, p.cost(), from, to, Math.min(p.high(), c.upper.at(from)), Math.min(p.high(), c.upper.at(to)), p.source(), p.how());
+    /** The places it gets to in its cell: before, at and beyond what its highest part covers. */
+    private Wet wets(Push p) {
+        double sign = p.right() ? 1 : -1;
+        if (sign * (p.highAt() - p.lowAt()) > 0) {
+            wet(p, p.lowAt(), p.highAt(), p.low(), p.high(), p.behind());
+        }
+        if (sign * (p.lowReach() - p.highReach()) > 0) {
+            wet(p, p.highReach(), p.lowReach(), p.high(), p.low(), p.behind());
+        }
+        return wet(p, p.highAt(), p.highReach(), p.high(), p.high(), p.behind());
     }
 
-    private void throughSides(Push p, Wet here, long end) {
+    /** Water from one x to another, so high at either; no higher than its cell, and no wider. */
+    private Wet wet(Push p, double x, double y, double topAtX, double topAtY, boolean running) {
         Cell c = p.cell();
-        long left = p.creep() - Math.abs(end - p.at());
-        if (left <= 0 || end != (p.right() ? c.x1 : c.x0)) {
-            return;
-        }
+        double left = Math.min(x, y), right = Math.max(x, y), leftTop = x < y ? topAtX : topAtY, rightTop = x < y ? topAtY : topAtX;
+        long from = Math.max(c.x0, Math.round(left)), to = Math.min(c.x1, Math.round(right));
+        double slope = right - left < LEAST ? 0 : (rightTop - leftTop) / (right - left);
+        Wet w = new Wet(c, p.gap(), running, p.cost(), from, to, Math.min(c.upper.at(from), leftTop + slope * (from - left)),
+                Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how());
+        flow.wet(w);
+        return w;
+    }
+
+    private void throughSides(Push p, Wet here) {
+        Cell c = p.cell();
+        double end = p.right() ? c.x1 : c.x0;
         for (Flank f : c.flanks) {
             double low = Math.max(p.low(), f.from()), high = Math.min(p.high(), f.to());
             if (f.aRight() == p.right() && low < high && !Flow.isCarriedPast(c.pile, p.gap(), f.inFront())) {
-                Line where = new Line(f.x(), Math.round(low), f.x(), Math.round(high));
-                onto(p, here, f.b(), !f.bRight(), low + f.shift(), high + f.shift(), f.beyondX(), left, where);
+                double[] part = getsTo(p, low, high, end, end);
+                if (part.length > 0) {
+                    Line where = new Line(f.x(), Math.round(part[0]), f.x(), Math.round(part[1]));
+                    onto(p, here, f.b(), !f.bRight(), part, new double[] {end, end}, new double[] {f.beyondX() - f.x(), f.shift()}, where);
+                }
             }
         }
     }
 
+    /** The heights between low and high at which it gets beyond a line that runs from one x to another; none if it nowhere does. */
+    private static double[] getsTo(Push p, double low, double high, double lowX, double highX) {
+        double atLow = p.beyond(lowX, low), atHigh = p.beyond(highX, high);
+        if (atLow <= LEAST && atHigh <= LEAST) {
+            return new double[0];
+        }
+        double cross = atLow > LEAST && atHigh > LEAST ? 0 : low + (high - low) * atLow / (atLow - atHigh);
+        return new double[] {atLow > LEAST ? low : cross, atHigh > LEAST ? high : cross};
+    }
+
     /** Over the sloped lines of its cell that it meets on its way. */
-    private void throughSlopes(Push p, Wet here, long from, long to) {
+    private void throughSlopes(Push p, Wet here) {
         Cell c = p.cell();
         if (!c.upper.isLevel() && c.upper.slope() < 0 == p.right()) {
-            c.up.forEach(s -> slope(p, here, s.upper(), c.upper, Math.max(from, s.from() + s.shift()), Math.min(to, s.to() + s.shift()), -s.shift()));
+            for (Seam s : c.up) {
+                slope(p, here, s.upper(), c.upper, s.from() + s.shift(), s.to() + s.shift(), -s.shift());
+            }
         }
         if (!c.lower.isLevel() && c.lower.slope() > 0 == p.right()) {
-            c.down.stream().filter(s -> !s.ontoSill())
-                    .forEach(s -> slope(p, here, s.lower(), c.lower, Math.max(from, s.from()), Math.min(to, s.to()), s.shift()));
+            for (Seam s : c.down) {
+                if (!s.ontoSill()) {
+                    slope(p, here, s.lower(), c.lower, s.from(), s.to(), s.shift());
+                }
+            }
         }
     }
 
     private void slope(Push p, Wet here, Cell beyond, Line line, long from, long to, long shift) {
-        if (from >= to) {
-            return;
-        }
-        double low = Math.max(p.low(), Math.min(line.at(from), line.at(to))), high = Math.min(p.high(), Math.max(line.at(from), line.at(to)));
-        long at = p.right() ? from : to, left = p.creep() - Math.abs(at - p.at());
-        if (low < high && left > 0) {
-            onto(p, here, beyond, p.right(), low, high, at + shift, left, line);
+        boolean up = line.slope() > 0;
+        double low = Math.max(p.low(), line.at(up ? from : to)), high = Math.min(p.high(), line.at(up ? to : from));
+        if (low < high) {
+            double lowX = line.ax() + (low - line.ay()) / line.slope(), highX = line.ax() + (high - line.ay()) / line.slope();
+            double[] part = getsTo(p, low, high, lowX, highX);
+            if (part.length > 0) {
+                double[] x = {line.ax() + (part[0] - line.ay()) / line.slope(), line.ax() + (part[1] - line.ay()) / line.slope()};
+                if (p.right() ? x[0] >= p.at(part[0]) - 1 : x[0] <= p.at(part[0]) + 1) {
+                    onto(p, here, beyond, p.right(), part, x, new double[] {shift, 0}, line);
+                }
+            }
         }
     }
 
-    private void onto(Push p, Wet here, Cell beyond, boolean right, double low, double high, long at, long creep, Line where) {
+    /** Into the next cell, between two heights, along a line from one x to another; x and y there are shifted. */
+    private void onto(Push p, Wet here, Cell beyond, boolean right, double[] y, double[] x, double[] shift, Line where) {
         if (p.isOverrun()) {
             int gap = beyond.pile.find(p.over());
             if (gap >= 0) {
-                push(new Push(beyond, gap, p.cost(), right, low, high, at, creep, false, p.over(), p.onto(), here, new How(Move.OVERRUN, p.over(), where)));
+                push(p.into(beyond, gap, p.cost(), right, y[0], y[1], shift[0], shift[1], x[0], x[1], false, here, new How(Move.OVERRUN, p.over(), where)));
             }
             return;
         }
-        Crossing x = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, Flow.edge(beyond.ground, right ? Edge.LEFT : Edge.RIGHT));
-        for (int j = x.lo; j <= x.hi; j++) {
-            Push next = new Push(beyond, j, p.cost() + x.cost(j), right, low, high, at, creep, x.isFurtherIn(j), -1, -1, here,
-                    Flow.how(Move.PUSH, x, j, where));
+        Crossing crossing = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, Flow.edge(beyond.ground, right ? Edge.LEFT : Edge.RIGHT));
+        for (int j = crossing.lo; j <= crossing.hi; j++) {
+            Push next = p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
+                    Flow.how(Move.PUSH, crossing, j, where));
             flow.later(next.cost(), () -> push(next));
         }
     }

@@ -68,14 +68,14 @@ final class Sweep {
             boolean done = i >= active.size() || active.height(i) >= top;
             Line line = done ? Line.level(top, from, to) : active.line(i);
             int end = done ? i : active.endOfLine(i);
-            boolean pipeAbove = false;
+            int pipeAbove = -1;
             for (int k = i; k < end; k++) {
-                pipeAbove |= active.get(k).owner() == Border.PIPE;
+                pipeAbove = Math.max(pipeAbove, active.get(k).pipe());
             }
             if (zone.hasCell() && line.at(mid) > below.at(mid)) {
                 Cell c = new Cell(ground, from, to, below, line, zone.pile(), zone.opening());
                 c.overPipe = piped;
-                c.underPipe = pipeAbove;
+                c.pipe = pipeAbove;
                 out.add(c);
             }
             if (done) {
@@ -85,7 +85,7 @@ final class Sweep {
                 zone.cross(active.get(k));
             }
             below = line;
-            piped = pipeAbove;
+            piped = pipeAbove >= 0;
             i = end;
         }
     }
@@ -118,7 +118,7 @@ final class Sweep {
             if (o.lower.at(from) > c.lower.at(from) + 1) {
                 return null;
             }
-            if (o.x1 == from && o.pile == c.pile && o.opening == c.opening && o.underPipe == c.underPipe && o.overPipe == c.overPipe
+            if (o.x1 == from && o.pile == c.pile && o.opening == c.opening && o.pipe == c.pipe && o.overPipe == c.overPipe
                     && o.lower.isSame(c.lower) && o.upper.isSame(c.upper)) {
                 return o;
             }

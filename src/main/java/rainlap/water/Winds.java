@@ -5,9 +5,6 @@ import rainlap.water.How.Move;
 
 /** Water driven by wind or travel: lifted under lower edges, pushed under side edges, and laps overrun. */
 final class Winds {
-    /** How finely a sloped edge is cut for pushes, grid units. */
-    private static final long SLICE = 500;
-
     private final Flow flow;
     private final Coat coat;
     private final Drive drive;
@@ -102,34 +99,32 @@ final class Winds {
     }
 
     private void aside(Wet w, Flank f, double from, double to) {
-        if (Flow.isCarriedPast(w.cell().pile, w.gap(), f.inFront())) {
-            return;
+        if (!Flow.isCarriedPast(w.cell().pile, w.gap(), f.inFront())) {
+            Line where = new Line(f.x(), Math.round(from), f.x(), Math.round(to));
+            push(w, f.b(), !f.bRight(), from + f.shift(), to + f.shift(), f.beyondX(), f.beyondX(), where);
         }
-        Line where = new Line(f.x(), Math.round(from), f.x(), Math.round(to));
-        push(w, f.b(), !f.bRight(), from + f.shift(), to + f.shift(), f.beyondX(), where);
     }
 
-    /** A push over a sloped line, cut into small slices, each from its nearer end. */
+    /** A push over a sloped line. */
     private void aslant(Wet w, Seam s, Cell p, Line line, long a, long b, boolean right) {
         long shift = p == s.upper() ? -s.shift() : s.shift();
-        long step = Math.max(1, Math.min(SLICE, Math.round(SLICE / Math.abs(line.slope()))));
-        for (long x = a; x < b; x += step) {
-            long end = Math.min(b, x + step);
-            double low = Math.min(line.at(x), line.at(end)), high = Math.max(line.at(x), line.at(end));
-            push(w, p, right, low, high, (right ? x : end) + shift, new Line(x, Math.round(line.at(x)), end, Math.round(line.at(end))));
-        }
+        long low = line.slope() > 0 ? a : b, high = line.slope() > 0 ? b : a;
+        push(w, p, right, line.at(low), line.at(high), low + shift, high + shift, line);
     }
 
-    private void push(Wet w, Cell p, boolean right, double low, double high, long at, Line where) {
+    private void push(Wet w, Cell p, boolean right, double low, double high, double lowAt, double highAt, Line where) {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Flow.edge(p.ground, right ? Edge.LEFT : Edge.RIGHT));
+        double sign = right ? 1 : -1, creep = sign * drive.creep(), far = sign * Push.WITHOUT_END;
         for (int j = x.lo; j < x.hi; j++) {
-            int gap = j, under = p.pile.at(j), cost = w.cost() + x.cost(j);
-            flow.later(cost, () -> pushes.push(new Pushes.Push(p, gap, cost, right, low, high, at, drive.creep(), x.isFurtherIn(gap), -1, -1, w,
-                    new How(Move.PUSH, under, where))));
+            int under = p.pile.at(j), cost = w.cost() + x.cost(j);
+            Push push = new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
+                    new How(Move.PUSH, under, where));
+            flow.later(cost, () -> pushes.push(push));
             int partner = lapped(p.pile, j, w.cell().pile);
             if (partner >= 0) {
-                flow.later(cost + 1, () -> pushes.push(new Pushes.Push(p, gap, cost + 1, right, low, high, at, Long.MAX_VALUE / 4, false, under, partner, w,
-                        new How(Move.OVERRUN, under, where))));
+                Push overrun = new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
+                        new How(Move.OVERRUN, under, where));
+                flow.later(cost + 1, () -> pushes.push(overrun));
             }
         }
     }

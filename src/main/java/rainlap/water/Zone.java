@@ -16,7 +16,7 @@ final class Zone {
             pile = pile.toggle(b.owner());
         } else if (b.owner() == Border.OUTLINE) {
             inside = b.enters();
-        } else if (b.owner() == Border.PIPE) {
+        } else if (b.pipe() >= 0) {
             pipes += b.enters() ? 1 : -1;
         } else if (b.enters()) {
             opening = b.opening();

@@ -8,7 +8,7 @@
  * <em>closed</em> where the layer outside it is adhered over its whole face. The <em>defences</em> of a state are the least sum of costs over all
  * ways to it; 0, 1 and 2 are traced, and what is not reached by then has three or more.
  *
- * <p><b>Down</b> is down the wall and the jambs, towards the front edge on a sill; a head has no down.
+ * <p><b>Down</b> is down the wall and the jambs, towards the front edge on a sill, inwards on a head.
  *
  * <h2>Sources</h2>
  * Rain: running water, for nothing, on the outermost layer of every place of every surface, the frame too where it is bare. So each sill is wet,
@@ -41,8 +41,8 @@
  * also leaves by each end there, crossing sideways, unless the end is dammed. A batten has no dams.
  * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
  * below; at the ends it stops (it does not climb the jambs).
- * <li><b>Head.</b> Water that falls past the wall's edge over an opening goes on inwards over the head by at most the creep, as driven water, then drips
- * off. Nothing falls on a head; wind pushes it by the creep in all directions.
+ * <li><b>Head.</b> A head has no down of its own: water that comes over the wall's edge above an opening is taken to run on inwards over the whole head, as if inwards were
+ * down, and drips off at its inner end. Against that, it is lifted (outwards) by the greater of rise and creep.
  * </ul>
  *
  * <h2>Drive</h2>
@@ -59,11 +59,10 @@
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
  * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
  * running. P may not end before. Strips between P and Q close nothing.
- * At the head of an opening all drives are pushes.
  *
  * <h2>Pipes</h2>
  * A penetration is a hole in every layer and in the frame. All round its edge running water stands in every gap, for nothing; at a cost of
- * one where a layer outside that gap is adhered there: that is the seal to the pipe.
+ * one where a layer outside that gap is adhered there, or is a collar: that is the seal to the pipe.
  *
  * <h2>Surfaces glued together</h2>
  * Wall over head edge: falls onto the head. Jamb over sill: falls. Sill over front edge: falls onto the wall below (and lifts go the other way). Wall
@@ -80,7 +79,7 @@
  * <h2>Exactness, ties, tolerances</h2>
  * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings
  * of sloped edges are rounded to the grid in x, and sloped edges nearer than 0.01 mm to each other are one line. A stream that falls from the end of
- * a line is one grid unit wide. Of two ways with equal cost the one found first in a fixed order is told.
+ * a line is one grid unit wide, and so is one at the end of a lap that is overrun sideways. Of two ways with equal cost the one found first in a fixed order is told.
  *
  * <h2>Left out</h2>
  * Absorption, evaporation, splashing, ice, water in the air of the cavity, capillary flow (a wetted height is stated, it is not in the rise), deflection and movement,

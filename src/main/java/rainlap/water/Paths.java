@@ -1,0 +1,91 @@
+package rainlap.water;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import rainlap.geom.Point;
+import rainlap.water.How.Move;
+
+/** Tells the way water came, step by step. */
+final class Paths {
+    private final Coat coat;
+
+    Paths(Coat coat) {
+        this.coat = coat;
+    }
+
+    /** From the rain to this water; what tells nothing new is left out. */
+    List<Step> to(Wet last) {
+        Deque<Wet> way = new ArrayDeque<>();
+        for (Wet w = last; w != null; w = w.source()) {
+            way.addFirst(w);
+        }
+        List<Step> out = new ArrayList<>();
+        for (Wet w : way) {
+            if (w.source() == null || tells(w)) {
+                out.add(step(w));
+            }
+        }
+        return out;
+    }
+
+    private static boolean tells(Wet w) {
+        How how = w.how();
+        boolean goesOn = w.source().how().move() == how.move() && w.source().how().under() == how.under();
+        return switch (how.move()) {
+            case OVERRUN -> !goesOn || layer(w) != layer(w.source());
+            case LIFT, PUSH -> how.under() >= 0 || layer(w) != layer(w.source());
+            case RAIN, PIPE, LEDGE -> true;
+            case ALONG -> !goesOn;
+            case FALL, SPREAD -> how.under() >= 0 || layer(w) != layer(w.source()) || w.cell().ground != w.source().cell().ground;
+        };
+    }
+
+    private static int layer(Wet w) {
+        return w.gap() == 0 ? -1 : w.cell().pile.at(w.gap() - 1);
+    }
+
+    String name(int piece) {
+        return piece < 0 ? Step.FRAME : coat.piece(piece).id();
+    }
+
+    private Step step(Wet w) {
+        int under = w.how().under();
+        boolean failure = w.cost() > (w.source() == null ? 0 : w.source().cost());
+        Ground ground = w.source() == null ? w.cell().ground : w.source().cell().ground;
+        return new Step(name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground), why(w, failure));
+    }
+
+    private static List<Point> where(Wet w, Ground ground) {
+        Line l = w.how().line();
+        if (l == null) {
+            return top(w);
+        }
+        return List.of(ground.turned(new Point(l.ax(), l.ay())), ground.turned(new Point(l.bx(), l.by())));
+    }
+
+    /** Where water stands highest in its cell. */
+    static List<Point> top(Wet w) {
+        Ground g = w.cell().ground;
+        return List.of(g.turned(new Point(w.from(), Math.round(w.leftTop()))), g.turned(new Point(w.to(), Math.round(w.rightTop()))));
+    }
+
+    private String why(Wet w, boolean failure) {
+        String on = layer(w) < 0 ? "the frame" : name(layer(w));
+        int under = w.how().under();
+        String piece = under < 0 ? "" : name(under);
+        String bond = failure && w.how().move() != Move.OVERRUN ? ", whose bond has failed" : "";
+        return switch (w.how().move()) {
+            case RAIN -> "rain wets " + on;
+            case FALL -> under < 0 ? "drops onto " + on : "runs in behind " + piece + bond;
+            case LIFT -> under < 0 ? "wind lifts it on, onto " + on : "wind lifts it under " + piece + bond;
+            case PUSH -> under < 0 ? "wind pushes it on, onto " + on : "wind pushes it sideways under " + piece + bond;
+            case OVERRUN -> "overruns the lap under " + piece + ", onto " + on;
+            case ALONG -> under < 0 ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
+            case LEDGE -> "runs off the end of " + piece;
+            case SPREAD -> under < 0 ? "spreads over " + on : "spreads in under " + piece + bond;
+            case PIPE -> "runs along the pipe in behind " + piece + (w.cost() > 0 ? ", whose seal has opened" : "");
+        };
+    }
+}

@@ -1,0 +1,56 @@
+package rainlap.water;
+
+/**
+ * Water that enters a cell sideways, pushed by the wind or overrunning a lap. Where it enters and how far it gets run straight from its lowest to
+ * its highest place.
+ *
+ * @param low and high: between which heights
+ * @param lowAt and highAt: the x where it enters, at these heights
+ * @param lowReach and highReach: the x it can get to
+ * @param behind whether it has got behind what it was on: then it is running
+ * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
+ */
+record Push(Cell cell, int gap, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,
+        boolean behind, int over, int onto, Wet source, How how) {
+    /** Further than any wall is wide. */
+    static final double WITHOUT_END = 1e12;
+
+    boolean isOverrun() {
+        return over >= 0;
+    }
+
+    double at(double y) {
+        return between(y, lowAt, highAt);
+    }
+
+    double reach(double y) {
+        return between(y, lowReach, highReach);
+    }
+
+    private double between(double y, double atLow, double atHigh) {
+        return atLow + (y - low) * (atHigh - atLow) / (high - low);
+    }
+
+    /** How far beyond x it can still get at a height; less than 0 if it does not get there. */
+    double beyond(double x, double y) {
+        return right ? reach(y) - x : x - reach(y);
+    }
+
+    boolean covers(Push o) {
+        return gap == o.gap && cost <= o.cost && right == o.right && over == o.over && onto == o.onto && (behind || !o.behind)
+                && low <= o.low && high >= o.high && o.isWithin(this, o.low) && o.isWithin(this, o.high);
+    }
+
+    private boolean isWithin(Push wider, double y) {
+        return right ? wider.at(y) <= at(y) && wider.reach(y) >= reach(y) : wider.at(y) >= at(y) && wider.reach(y) <= reach(y);
+    }
+
+    /** The same water on its way through the next cell, which it enters along a line from one place to another. */
+    Push into(Cell next, int nextGap, int nextCost, boolean toRight, double from, double to, double shiftX, double shiftY, double fromX, double toX,
+            boolean isBehind, Wet here, How way) {
+        double turn = toRight == right ? 1 : -1;
+        double fromReach = fromX + turn * (reach(from) - fromX), toReach = toX + turn * (reach(to) - toX);
+        return new Push(next, nextGap, nextCost, toRight, from + shiftY, to + shiftY, fromX + shiftX, toX + shiftX, fromReach + shiftX, toReach + shiftX,
+                isBehind, over, onto, here, way);
+    }
+}
