@@ -16,6 +16,8 @@ import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
+import rainlap.water.Drive;
+import rainlap.water.Trace;
 
 /**
  * All a rule is shown.
@@ -23,7 +25,7 @@ import rainlap.wall.Surface;
  * @param membraneJoints those of the joints on this wall that join membrane to membrane
  */
 public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
-        List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Practice practice) {
+        List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Trace trace, Practice practice) {
     public Evidence {
         membraneJoints = List.copyOf(membraneJoints);
         openingEdges = List.copyOf(openingEdges);
@@ -36,16 +38,16 @@ public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, L
         Stack stack = Stack.of(elevation, stage);
         Joints joints = Joints.of(stack);
         return new Evidence(stack, joints, MembraneJoints.among(stack, joints), OpeningEdge.of(stack), OpeningCorner.of(stack), BuildingCorner.of(stack),
-                Bare.of(stack, joints), practice);
+                Bare.of(stack, joints), Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)), practice);
     }
 
     public Elevation elevation() {
         return stack.elevation();
     }
 
-    /** The same wall under another practice. */
+    /** The same wall under another practice, the water driven as before. */
     public Evidence under(Practice other) {
-        return new Evidence(stack, joints, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, other);
+        return new Evidence(stack, joints, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
     }
 
     /**
