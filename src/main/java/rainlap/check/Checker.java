@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rainlap.geom.Box;
 import rainlap.practice.Practice;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
@@ -37,7 +38,12 @@ public final class Checker {
     private void apply(Rule rule, Evidence evidence) {
         String id = rule.info().id();
         try {
-            rule.check(evidence).toList().forEach(o -> take(id, o));
+            List<Outcome> outcomes = rule.check(evidence).toList();
+            outcomes.forEach(o -> take(id, o));
+            int sound = (int) outcomes.stream().filter(Outcome.Holds.class::isInstance).count();
+            if (sound > 0) {
+                held.put(id, sound);
+            }
         } catch (RuntimeException e) {
             crashes.add(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage()));
         }
@@ -46,8 +52,6 @@ public final class Checker {
     private void take(String rule, Outcome outcome) {
         if (outcome instanceof Outcome.Broken b) {
             findings.add(b.finding());
-        } else if (outcome instanceof Outcome.Holds) {
-            held.merge(rule, 1, Integer::sum);
         } else if (outcome instanceof Outcome.DoesNotApply n) {
             notApplicable.put(rule, n.why());
         } else if (outcome instanceof Outcome.CannotTell c) {
@@ -56,12 +60,22 @@ public final class Checker {
     }
 
     private List<WeakPoint> ranked() {
-        findings.sort(Comparator.comparingInt(Finding::defences).thenComparing(Finding::rule)
-                .thenComparing(f -> f.where().surface()).thenComparing(f -> f.where().box().minY(), Comparator.reverseOrder())
-                .thenComparing(f -> f.where().box().minX()).thenComparing(f -> f.where().wkt())
-                .thenComparing(f -> String.join(" ", f.pieces())));
-        List<WeakPoint> out = new ArrayList<>();
-        findings.forEach(f -> out.add(new WeakPoint(out.size() + 1, f)));
+        List<Ranked> ranked = new ArrayList<>(findings.stream().map(Ranked::new).toList());
+        ranked.sort(Ranked.ORDER);
+        List<WeakPoint> out = new ArrayList<>(ranked.size());
+        ranked.forEach(r -> out.add(new WeakPoint(out.size() + 1, r.finding)));
         return out;
+    }
+
+    /** A finding with the box of its place, which every comparison asks for. */
+    private record Ranked(Finding finding, Box box) {
+        private static final Comparator<Ranked> ORDER = Comparator.comparingInt((Ranked r) -> r.finding.defences())
+                .thenComparing(r -> r.finding.rule()).thenComparing(r -> r.finding.where().surface())
+                .thenComparing(r -> r.box.minY(), Comparator.reverseOrder()).thenComparingLong(r -> r.box.minX())
+                .thenComparing(r -> r.finding.where().wkt()).thenComparing(r -> String.join(" ", r.finding.pieces()));
+
+        Ranked(Finding finding) {
+            this(finding, finding.where().box());
+        }
     }
 }

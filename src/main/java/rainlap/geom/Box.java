@@ -1,5 +1,7 @@
 package rainlap.geom;
 
+import java.util.List;
+
 /** An upright box on the grid; a box may be flat. */
 public record Box(long minX, long minY, long maxX, long maxY) {
     public Box {
@@ -11,6 +13,22 @@ public record Box(long minX, long minY, long maxX, long maxY) {
     /** Lower left corner, width and height in millimetres, as files give a {@code rect}. */
     public static Box ofMm(double x, double y, double width, double height) {
         return new Box(Grid.of(x), Grid.of(y), Grid.of(x + width), Grid.of(y + height));
+    }
+
+    /**
+     * The least box that holds some points.
+     *
+     * @throws IllegalArgumentException when there are none
+     */
+    public static Box of(List<Point> points) {
+        long minX = Long.MAX_VALUE, minY = Long.MAX_VALUE, maxX = Long.MIN_VALUE, maxY = Long.MIN_VALUE;
+        for (Point p : points) {
+            minX = Math.min(minX, p.x());
+            minY = Math.min(minY, p.y());
+            maxX = Math.max(maxX, p.x());
+            maxY = Math.max(maxY, p.y());
+        }
+        return new Box(minX, minY, maxX, maxY);
     }
 
     public long width() {

@@ -2,8 +2,8 @@ package rainlap.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Function;
+import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Profile;
@@ -26,10 +26,18 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
         return outer.surface();
     }
 
+    /** The first point of its exposed edge. */
+    Point start() {
+        return runs.get(0).line().a();
+    }
+
     /** The exposed edge as a polyline. */
     public List<Point> line() {
+        if (runs.size() == 1) {
+            return List.of(start(), runs.get(0).line().b());
+        }
         List<Point> out = new ArrayList<>();
-        out.add(runs.get(0).line().a());
+        out.add(start());
         runs.forEach(r -> out.add(r.line().b()));
         return List.copyOf(out);
     }
@@ -50,7 +58,12 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
 
     /** Whether any of it is taped. */
     public boolean isTaped() {
-        return runs.stream().anyMatch(r -> !r.cover().taped().isEmpty());
+        for (Run r : runs) {
+            if (!r.cover().taped().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Least cover onto the outer piece where it is taped, grid units; 0 where nothing is. */
@@ -64,6 +77,9 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
 
     /** The strips that cover it, in laying order. */
     public List<Face> strips() {
+        if (runs.size() == 1 && runs.get(0).cover().strips().size() < 2) {
+            return runs.get(0).cover().strips();
+        }
         return runs.stream().flatMap(r -> r.cover().strips().stream()).distinct()
                 .sorted(java.util.Comparator.comparingInt(Face::number)).toList();
     }
@@ -86,7 +102,7 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
 
     /** The parts that neither tape nor a further sheet covers. */
     public List<Stretch> uncovered() {
-        return parts(Run::uncovered, (r, at) -> 0.0);
+        return parts(Run::uncovered, (r, from, to) -> 0);
     }
 
     /** The taped parts whose cover onto the outer piece is below a limit in grid units. */
@@ -100,31 +116,39 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
 
     /** The parts a caller chooses on each run, with the least of a length of its choice on each part. */
     public List<Stretch> stretches(Function<Run, Intervals> where, Function<Run, Profile> of) {
-        return parts(where, (r, at) -> of.apply(r).leastWithin(at[0], at[1]));
+        return parts(where, (r, from, to) -> of.apply(r).leastWithin(from, to));
+    }
+
+    /** The least of some length between two places along a run. */
+    private interface Least {
+        double of(Run r, double from, double to);
     }
 
     /** Cuts the parts out of each run and joins those that meet at a bend. */
-    private List<Stretch> parts(Function<Run, Intervals> where, BiFunction<Run, double[], Double> least) {
-        List<Stretch> out = new ArrayList<>();
+    private List<Stretch> parts(Function<Run, Intervals> where, Least least) {
+        List<Stretch> out = new ArrayList<>(2);
         for (Run r : runs) {
             Intervals parts = where.apply(r);
+            EdgeFrame frame = parts.isEmpty() ? null : EdgeFrame.of(r.line());
             for (int i = 0; i < parts.count(); i++) {
                 double from = parts.from(i), to = parts.to(i);
-                if (r.at(from).equals(r.at(to))) {
-                    continue; // shorter than the grid can show
-                }
-                Stretch s = new Stretch(List.of(r.at(from), r.at(to)), (to - from) / 100,
-                        Math.round(least.apply(r, new double[] {from, to})),
-                        Intervals.of(from, to).minus(r.cover().taped()).isEmpty());
-                Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
-                if (last != null && last.line.get(last.line.size() - 1).equals(s.line.get(0))) {
-                    out.set(out.size() - 1, joined(last, s));
-                } else {
-                    out.add(s);
+                Point a = frame.at(from), b = frame.at(to);
+                if (!a.equals(b)) { // else shorter than the grid can show
+                    append(out, new Stretch(List.of(a, b), (to - from) / 100, Math.round(least.of(r, from, to)),
+                            Intervals.of(from, to).minus(r.cover().taped()).isEmpty()));
                 }
             }
         }
         return List.copyOf(out);
+    }
+
+    private static void append(List<Stretch> out, Stretch s) {
+        Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
+        if (last != null && last.line.get(last.line.size() - 1).equals(s.line.get(0))) {
+            out.set(out.size() - 1, joined(last, s));
+        } else {
+            out.add(s);
+        }
     }
 
     private static Stretch joined(Stretch a, Stretch b) {

@@ -14,7 +14,7 @@ public final class Joints {
     private final List<Open> open;
 
     Joints(List<Joint> all, List<Open> open) {
-        this.all = all.stream().sorted(Comparator.comparing(Joint::surface).thenComparing(j -> j.line().get(0))
+        this.all = all.stream().sorted(Comparator.comparing(Joint::surface).thenComparing(Joint::start)
                 .thenComparing(Joint::id)).toList();
         this.open = List.copyOf(open);
     }

@@ -1,15 +1,14 @@
 package rainlap.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-
 /** Lengths on the grid, in hundredths of a millimetre, as text in millimetres without a unit. */
 public final class LengthText {
     private LengthText() {}
 
     /** With as many decimals as it has, at most two, and a true minus: {@code 90}, {@code 149.99}, {@code −12.5}. */
     public static String mm(long hundredths) {
-        return signed(BigDecimal.valueOf(hundredths, 2).stripTrailingZeros());
+        long size = Math.abs(hundredths), rest = size % 100;
+        String decimals = rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : (rest < 10 ? ".0" : ".") + rest;
+        return (hundredths < 0 ? "\u2212" : "") + size / 100 + decimals;
     }
 
     /**
@@ -17,22 +16,22 @@ public final class LengthText {
      * {@code 149.99}.
      */
     public static String mmBeside(long hundredths, long limit) {
-        BigDecimal exact = BigDecimal.valueOf(hundredths, 2), bar = BigDecimal.valueOf(limit, 2);
-        for (int decimals = 0; decimals < 2; decimals++) {
-            BigDecimal rounded = exact.setScale(decimals, RoundingMode.HALF_UP);
-            if (rounded.compareTo(bar) == exact.compareTo(bar)) {
-                return signed(rounded.stripTrailingZeros());
+        for (long step = 100; step > 1; step /= 10) {
+            long rounded = halfAwayFromZero(hundredths, step);
+            if (Long.compare(rounded, limit) == Long.compare(hundredths, limit)) {
+                return mm(rounded);
             }
         }
         return mm(hundredths);
     }
 
-    /** Rounded up to whole millimetres, for what is to be moved or cut: 2958 is {@code 30}. */
-    public static String mmUp(long hundredths) {
-        return signed(BigDecimal.valueOf(hundredths, 2).setScale(0, RoundingMode.CEILING));
+    private static long halfAwayFromZero(long v, long step) {
+        long size = (Math.abs(v) + step / 2) / step * step;
+        return v < 0 ? -size : size;
     }
 
-    private static String signed(BigDecimal v) {
-        return v.signum() < 0 ? "\u2212" + v.negate().toPlainString() : v.toPlainString();
+    /** Rounded up to whole millimetres, for what is to be moved or cut: 2958 is {@code 30}. */
+    public static String mmUp(long hundredths) {
+        return mm(-Math.floorDiv(-hundredths, 100) * 100);
     }
 }

@@ -61,6 +61,9 @@ public record LimitValue(
 
     /** The bare number as text: {@code 150}, {@code 62.5}, or {@code never}. */
     public String number() {
+        if (value == Math.rint(value) && value < Integer.MAX_VALUE) {
+            return Integer.toString((int) value);
+        }
         return isNever() ? "never" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 

@@ -22,11 +22,17 @@ import rainlap.water.Trace;
 /**
  * All a rule is shown.
  *
- * @param membraneJoints those of the joints on this wall that join membrane to membrane
+ * @param jointsHere those of the joints of which any part lies on this wall or on a reveal; what lies wholly beyond the outline is folded
+ *     round a corner, over the top or under the base, and the elevation there judges it, with the sheets it has there
+ * @param membraneJoints those of them that join membrane to membrane
  */
-public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
+public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
         List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Trace trace, Practice practice) {
+    /** A line further than this inside the outline lies on the wall without a closer look, grid units. */
+    private static final long NEAR = 3;
+
     public Evidence {
+        jointsHere = List.copyOf(jointsHere);
         membraneJoints = List.copyOf(membraneJoints);
         openingEdges = List.copyOf(openingEdges);
         openingCorners = List.copyOf(openingCorners);
@@ -37,8 +43,9 @@ public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, L
     public static Evidence of(Elevation elevation, Stage stage, Practice practice) {
         Stack stack = Stack.of(elevation, stage);
         Joints joints = Joints.of(stack);
-        return new Evidence(stack, joints, MembraneJoints.among(stack, joints), OpeningEdge.of(stack), OpeningCorner.of(stack), BuildingCorner.of(stack),
-                Bare.of(stack, joints), Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)), practice);
+        List<Joint> here = joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList();
+        return new Evidence(stack, joints, here, MembraneJoints.among(here), OpeningEdge.of(stack), OpeningCorner.of(stack),
+                BuildingCorner.of(stack), Bare.of(stack, joints), Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)), practice);
     }
 
     public Elevation elevation() {
@@ -47,21 +54,22 @@ public record Evidence(Stack stack, Joints joints, List<Joint> membraneJoints, L
 
     /** The same wall under another practice, the water driven as before. */
     public Evidence under(Practice other) {
-        return new Evidence(stack, joints, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
     }
 
-    /**
-     * Whether any of a line lies on this wall or on a reveal. What lies wholly beyond the outline is folded round a corner, over the top or
-     * under the base: the elevation there judges it, with the sheets it has there.
-     */
+    /** Whether any of a line lies on this wall or on a reveal; see {@link #jointsHere}. */
     public boolean isOnThisWall(Surface surface, List<Point> line) {
         return isOnWall(stack, surface, line);
     }
 
-    static boolean isOnWall(Stack stack, Surface surface, List<Point> line) {
+    private static boolean isOnWall(Stack stack, Surface surface, List<Point> line) {
         Region outline = stack.elevation().outline().region();
         for (int i = 0; surface.isWall() && i + 1 < line.size(); i++) {
-            EdgeFrame edge = EdgeFrame.of(new Segment(line.get(i), line.get(i + 1)));
+            Segment s = new Segment(line.get(i), line.get(i + 1));
+            if (outline.isBox() && outline.box().contains(s.box().grow(NEAR))) {
+                return true;
+            }
+            EdgeFrame edge = EdgeFrame.of(s);
             if (!edge.inside(outline, edge.side()).isEmpty() || !edge.inside(outline, -edge.side()).isEmpty()) {
                 return true;
             }

@@ -7,14 +7,12 @@ import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
-import rainlap.joint.Joints;
 import rainlap.joint.Run;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.practice.Practice;
 import rainlap.stack.Face;
-import rainlap.stack.Stack;
 
 /** The joints of membrane with membrane, of which the practices speak, and where they are to be taped. */
 public final class MembraneJoints {
@@ -28,9 +26,8 @@ public final class MembraneJoints {
         return e.membraneJoints().stream();
     }
 
-    static List<Joint> among(Stack stack, Joints joints) {
-        return joints.all().stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner())
-                && Evidence.isOnWall(stack, j.surface(), j.line())).toList();
+    static List<Joint> among(List<Joint> joints) {
+        return joints.stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner())).toList();
     }
 
     /** Those that lap the right way: course laps and end laps. */
@@ -49,6 +46,9 @@ public final class MembraneJoints {
 
     /** Whether a strip was laid along the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */
     public static boolean isTapedAlong(Joint j) {
+        if (!j.isTaped()) {
+            return false;
+        }
         double widest = j.strips().stream().mapToDouble(MembraneJoints::across).max().orElse(0);
         double least = Math.min(CROSSING * widest / 100, j.lengthMm() / 2);
         return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);

@@ -50,8 +50,7 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
     }
 
     public Box box() {
-        return isLine() ? line.stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow()
-                : area.stream().map(Region::box).reduce(Box::join).orElseThrow();
+        return isLine() ? Box.of(line) : area.stream().map(Region::box).reduce(Box::join).orElseThrow();
     }
 
     public String wkt() {

@@ -1,7 +1,5 @@
 package rainlap.wall;
 
-import java.util.Comparator;
-
 /**
  * A flat surface pieces lie on: the wall itself, or one side of an opening's reveal.
  *
@@ -27,6 +25,7 @@ public record Surface(String opening, Side side) implements Comparable<Surface> 
 
     @Override
     public int compareTo(Surface o) {
-        return Comparator.comparing(Surface::opening).thenComparing(Surface::side).compare(this, o);
+        int byOpening = opening.compareTo(o.opening);
+        return byOpening != 0 ? byOpening : side.compareTo(o.side);
     }
 }

@@ -39,8 +39,8 @@ final class NoLap {
     }
 
     Stream<Outcome> check(Evidence e) {
-        List<Joint> joints = e.joints().all().stream().filter(j -> j.outer().piece().material().kind() != MaterialKind.CLADDING)
-                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
+        List<Joint> joints = e.jointsHere().stream()
+                .filter(j -> j.outer().piece().material().kind() != MaterialKind.CLADDING).toList();
         if (joints.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no two sheets meet"));
         }
@@ -101,7 +101,7 @@ final class NoLap {
 
     /** The greatest width of the strip of nothing along a stretch, grid units. */
     private static long gap(Joint j, Facing facing, Joint.Stretch s) {
-        Box box = s.line().stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
+        Box box = Box.of(s.line());
         return Math.round(j.runs().stream().filter(r -> Facing.of(r) == facing && r.line().box().meets(box))
                 .mapToDouble(r -> r.lap().greatest()).max().orElse(0));
     }

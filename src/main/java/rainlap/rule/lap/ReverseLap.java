@@ -36,8 +36,8 @@ public final class ReverseLap implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> upper = e.joints().ofKind(JointKind.REVERSE_LAP).filter(j -> !isHeadFlashing(e, j) && !isCladding(j))
-                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
+        List<Joint> upper = e.jointsHere().stream()
+                .filter(j -> j.kind() == JointKind.REVERSE_LAP && !isHeadFlashing(e, j) && !isCladding(j)).toList();
         List<Outcome> sound = MembraneJoints.laps(e).filter(j -> j.kind() == JointKind.COURSE_LAP)
                 .map(j -> (Outcome) Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())).toList();
         if (upper.isEmpty() && sound.isEmpty()) {

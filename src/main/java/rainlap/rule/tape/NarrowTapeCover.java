@@ -1,7 +1,9 @@
 package rainlap.rule.tape;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
@@ -36,8 +38,7 @@ public final class NarrowTapeCover implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = e.joints().all().stream().filter(j -> isTapeNeeded(e, j)).filter(MembraneJoints::isTapedAlong)
-                .filter(j -> e.isOnThisWall(j.surface(), j.line())).toList();
+        List<Joint> taped = e.jointsHere().stream().filter(j -> isTapeNeeded(e, j) && MembraneJoints.isTapedAlong(j)).toList();
         return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
     }
 
@@ -50,14 +51,15 @@ public final class NarrowTapeCover implements Rule {
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
         LimitValue limit = e.practice().get(Limit.TAPE_COVER);
-        Where both = r -> outer(e, j, r, limit).intersect(inner(e, j, r, limit));
+        Map<Run, Low> low = new IdentityHashMap<>();
+        j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
         List<Outcome> out = new ArrayList<>();
-        parts(e, j, r -> outer(e, j, r, limit).minus(both.of(r)), r -> r.cover().onOuter())
+        parts(e, j, r -> low.get(r).outer, r -> r.cover().onOuter())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
-        parts(e, j, r -> inner(e, j, r, limit).minus(both.of(r)), r -> r.cover().onInner())
+        parts(e, j, r -> low.get(r).inner, r -> r.cover().onInner())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, false, limit), limit)));
-        List<Joint.Stretch> onOuter = parts(e, j, both, r -> r.cover().onOuter());
-        List<Joint.Stretch> onInner = parts(e, j, both, r -> r.cover().onInner());
+        List<Joint.Stretch> onOuter = parts(e, j, r -> low.get(r).both, r -> r.cover().onOuter());
+        List<Joint.Stretch> onInner = parts(e, j, r -> low.get(r).both, r -> r.cover().onInner());
         for (int i = 0; i < onOuter.size(); i++) {
             Joint.Stretch a = onOuter.get(i), b = onInner.get(i);
             out.add(broken(e, j, a.least() <= b.least() ? a : b,
@@ -66,26 +68,20 @@ public final class NarrowTapeCover implements Rule {
         return out.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())) : out.stream();
     }
 
-    private interface Where {
-        Intervals of(Run r);
+    /** Where a run is covered by too little: on the outer piece alone, on the inner one alone, on both. */
+    private record Low(Intervals outer, Intervals inner, Intervals both) {
+        static Low of(Evidence e, Joint j, Run r, LimitValue limit) {
+            Intervals asked = j.kind() == JointKind.REVERSE_LAP ? Intervals.of(0, r.length()).minus(r.hidden())
+                    : MembraneJoints.tapeAsked(j, r, e.practice());
+            Intervals outer = r.cover().onOuter().below(limit.hundredths()).intersect(asked);
+            Intervals inner = r.cover().onInner().below(limit.hundredths()).intersect(asked);
+            Intervals both = outer.intersect(inner);
+            return new Low(outer.minus(both), inner.minus(both), both);
+        }
     }
 
-    private static List<Joint.Stretch> parts(Evidence e, Joint j, Where where, Function<Run, Profile> of) {
-        return j.stretches(where::of, of).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
-    }
-
-    private static Intervals outer(Evidence e, Joint j, Run r, LimitValue limit) {
-        return low(e, j, r, r.cover().onOuter(), limit);
-    }
-
-    private static Intervals inner(Evidence e, Joint j, Run r, LimitValue limit) {
-        return low(e, j, r, r.cover().onInner(), limit);
-    }
-
-    private static Intervals low(Evidence e, Joint j, Run r, Profile cover, LimitValue limit) {
-        Intervals asked = j.kind() == JointKind.REVERSE_LAP ? Intervals.of(0, r.length()).minus(r.hidden())
-                : MembraneJoints.tapeAsked(j, r, e.practice());
-        return cover.below(limit.hundredths()).intersect(asked);
+    private static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where, Function<Run, Profile> of) {
+        return j.stretches(where, of).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     private static String oneSide(Joint j, Joint.Stretch s, boolean outer, LimitValue limit) {
