@@ -1,17 +1,23 @@
 package rainlap.geom;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntConsumer;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.hprtree.HPRtree;
 
-/** Finds the boxes that meet a box: a packed Hilbert tree (JTS HPRtree) over numbered boxes. Not thread-safe until first queried. */
+/** Finds the boxes that meet a box: a packed Hilbert tree (JTS HPRtree) over numbered boxes, or the boxes one by one where they are few. */
 public final class BoxTree {
-    private final HPRtree tree = new HPRtree();
+    private static final int FEW = 16;
+
+    private final List<Box> few;
+    private final HPRtree tree;
 
     /** The item of {@code boxes.get(i)} is i. */
     public BoxTree(List<Box> boxes) {
-        for (int i = 0; i < boxes.size(); i++) {
+        few = boxes.size() <= FEW ? List.copyOf(boxes) : List.of();
+        tree = new HPRtree();
+        for (int i = 0; i < boxes.size() && few.isEmpty(); i++) {
             tree.insert(envelope(boxes.get(i)), i);
         }
         tree.build();
@@ -19,7 +25,36 @@ public final class BoxTree {
 
     /** Hands over the number of every box that shares at least a point with {@code box}, in no particular order. */
     public void query(Box box, IntConsumer each) {
-        tree.query(envelope(box), item -> each.accept((Integer) item));
+        for (int i = 0; i < few.size(); i++) {
+            if (few.get(i).meets(box)) {
+                each.accept(i);
+            }
+        }
+        if (few.isEmpty()) {
+            tree.query(envelope(box), item -> each.accept((Integer) item));
+        }
+    }
+
+    /** The numbers of all boxes that share at least a point with {@code box}, ascending. */
+    public int[] meeting(Box box) {
+        Found found = new Found();
+        query(box, found);
+        int[] out = Arrays.copyOf(found.numbers, found.count);
+        Arrays.sort(out);
+        return out;
+    }
+
+    private static final class Found implements IntConsumer {
+        private int[] numbers = new int[16];
+        private int count;
+
+        @Override
+        public void accept(int number) {
+            if (count == numbers.length) {
+                numbers = Arrays.copyOf(numbers, 2 * count);
+            }
+            numbers[count++] = number;
+        }
     }
 
     private static Envelope envelope(Box b) {

@@ -1,35 +1,31 @@
 package rainlap.stack;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rainlap.geom.Box;
 import rainlap.geom.BoxCut;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
+import rainlap.geom.Segment;
 import rainlap.wall.Cut;
 import rainlap.wall.CutPattern;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 
-/** The part of an opening's area, laid flat, that folds about one of its edges. Empty where the pattern leaves nothing. */
-record Flap(Optional<Region> zone) {
+/**
+ * The part of an opening's area, laid flat, that folds about one of its edges.
+ *
+ * @param depth how far it reaches into the opening, grid units; nothing is left where it is 0
+ */
+record Flap(Opening opening, Side side, CutPattern pattern, long depth) {
     static final List<Side> SIDES = List.of(Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD);
 
     static Flap of(Opening o, Side side, Optional<Cut> cut) {
         CutPattern pattern = cut.map(Cut::pattern).orElse(CutPattern.DIAGONAL);
-        if (!pattern.leaves(side)) {
-            return new Flap(Optional.empty());
-        }
         long depth = Math.min(o.reveal(), cut.map(Cut::returned).orElse(o.reveal()));
-        boolean slopesAtStart = pattern.leaves(atStart(side)), slopesAtEnd = pattern.leaves(atEnd(side));
-        depth = Math.min(depth, reach(o));
-        long along = o.along(side);
-        if (depth <= 0) {
-            return new Flap(Optional.empty());
-        }
-        List<Point> flat = List.of(new Point(0, 0), new Point(along, 0),
-                new Point(along - (slopesAtEnd ? depth : 0), depth), new Point(slopesAtStart ? depth : 0, depth));
-        return new Flap(Optional.of(Region.of(flat.stream().map(p -> o.toWall(side, p)).toList())));
+        return new Flap(o, side, pattern, pattern.leaves(side) ? Math.min(depth, reach(o)) : 0);
     }
 
     /** Half the way across, and no further than where two bisectors meet. */
@@ -38,23 +34,41 @@ record Flap(Optional<Region> zone) {
     }
 
     /** The side met at u = 0. */
-    private static Side atStart(Side side) {
+    private Side atStart() {
         return side.isJamb() ? Side.SILL : Side.LEFT;
     }
 
-    private static Side atEnd(Side side) {
+    private Side atEnd() {
         return side.isJamb() ? Side.HEAD : Side.RIGHT;
+    }
+
+    private Point at(long u, long v) {
+        return opening.toWall(side, new Point(u, v));
+    }
+
+    private Region zone() {
+        long along = opening.along(side);
+        return Region.of(List.of(at(0, 0), at(along, 0), at(along - (pattern.leaves(atEnd()) ? depth : 0), depth),
+                at(pattern.leaves(atStart()) ? depth : 0, depth)));
     }
 
     /** What of this flap a sheet really fills. */
     List<Region> within(List<Region> sheet) {
-        if (zone.isEmpty()) {
+        if (depth <= 0) {
             return List.of();
         }
-        Region z = zone.get();
-        if (sheet.stream().allMatch(Region::isConvex)) {
-            return sheet.stream().flatMap(r -> BoxCut.within(z.shell(), r.shell()).stream()).toList();
+        if (!sheet.stream().allMatch(Region::isConvex)) {
+            return Overlay.intersection(sheet, List.of(zone()));
         }
-        return Overlay.intersection(sheet, List.of(z));
+        Box box = new Segment(at(0, 0), at(opening.along(side), depth)).box();
+        List<Region> out = new ArrayList<>(1);
+        for (Region r : sheet) {
+            if (r.isBox() && r.box().contains(box)) {
+                out.add(zone());
+            } else if (r.box().overlaps(box)) {
+                out.addAll(BoxCut.within(zone().shell(), r.shell()));
+            }
+        }
+        return out;
     }
 }

@@ -11,6 +11,7 @@ import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
+import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.wall.Cut;
 import rainlap.wall.Opening;
@@ -43,8 +44,10 @@ final class Folding {
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
-        List<Opening> met = openings.meeting(shape.box()).stream()
-                .filter(o -> shape.regions().stream().anyMatch(r -> r.box().overlaps(o.rect()))).toList();
+        List<Opening> met = openings.meeting(shape.box());
+        if (shape.regions().size() > 1) {
+            met = met.stream().filter(o -> shape.regions().stream().anyMatch(r -> r.box().overlaps(o.rect()))).toList();
+        }
         for (Opening o : met) {
             for (Side side : Flap.SIDES) {
                 for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
@@ -70,8 +73,12 @@ final class Folding {
         return new Region(mapped(r.shell(), to), r.holes().stream().map(h -> mapped(h, to)).toList());
     }
 
-    private static rainlap.geom.Ring mapped(rainlap.geom.Ring ring, UnaryOperator<Point> to) {
-        return rainlap.geom.Ring.of(ring.points().stream().map(to).toList());
+    private static Ring mapped(Ring ring, UnaryOperator<Point> to) {
+        List<Point> out = new ArrayList<>(ring.size());
+        for (int i = 0; i < ring.size(); i++) {
+            out.add(to.apply(ring.point(i)));
+        }
+        return Ring.of(out);
     }
 
     private void joinAtFolds(List<Face> faces) {
@@ -86,19 +93,17 @@ final class Folding {
 
     /** Marks on face a the stretches along which face b takes over. */
     private void joinOver(Face a, Face b) {
-        Hinge.between(a.surface(), b.surface(), openings).ifPresent(hinge -> {
-            List<Segment> mine = hinge.edgesOn(a.region().edges());
-            if (mine.isEmpty()) {
-                return;
+        Hinge hinge = Hinge.between(a.surface(), b.surface(), openings).orElse(null);
+        List<Segment> mine = hinge == null ? List.of() : hinge.edgesOn(a.region());
+        if (mine.isEmpty()) {
+            return;
+        }
+        List<Segment> theirs = hinge.edgesOnceFlat(b.region());
+        for (Segment m : mine) {
+            for (Segment t : theirs) {
+                hinge.shared(m, t).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
             }
-            List<Segment> theirs = hinge.edgesOn(b.region().edges().stream()
-                    .map(e -> new Segment(hinge.flat().apply(e.a()), hinge.flat().apply(e.b()))).toList());
-            for (Segment m : mine) {
-                for (Segment t : theirs) {
-                    hinge.shared(m, t).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
-                }
-            }
-        });
+        }
     }
 
     /** The part of a frame's edge that a segment lying on its line covers. */

@@ -1,9 +1,11 @@
 package rainlap.stack;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Point;
+import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
@@ -17,11 +19,31 @@ import rainlap.wall.Surface;
  */
 record Hinge(Segment line, UnaryOperator<Point> flat) {
 
-    /** Those of some edges that lie on the hinge's line; it is always level or plumb. */
-    List<Segment> edgesOn(List<Segment> edges) {
+    /** Those edges of a region on the first surface that lie on the hinge's line; it is always level or plumb. */
+    List<Segment> edgesOn(Region r) {
         boolean level = line.isLevel();
         long at = level ? line.a().y() : line.a().x();
-        return edges.stream().filter(e -> level ? e.a().y() == at && e.b().y() == at : e.a().x() == at && e.b().x() == at).toList();
+        List<Segment> out = new ArrayList<>(1);
+        for (int i = 0; i < r.edgeCount(); i++) {
+            if (level ? r.ay(i) == at && r.by(i) == at : r.ax(i) == at && r.bx(i) == at) {
+                out.add(r.edge(i));
+            }
+        }
+        return out;
+    }
+
+    /** Those edges of a region on the second surface that lie on the line, once folded flat. */
+    List<Segment> edgesOnceFlat(Region r) {
+        boolean level = line.isLevel();
+        long at = level ? line.a().y() : line.a().x();
+        List<Segment> out = new ArrayList<>(1);
+        for (int i = 0; i < r.edgeCount(); i++) {
+            Point a = flat.apply(new Point(r.ax(i), r.ay(i))), b = flat.apply(new Point(r.bx(i), r.by(i)));
+            if (level ? a.y() == at && b.y() == at : a.x() == at && b.x() == at) {
+                out.add(new Segment(a, b));
+            }
+        }
+        return out;
     }
 
     /** The stretch that two edges on the line share. */

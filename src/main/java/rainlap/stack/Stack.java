@@ -75,9 +75,15 @@ public final class Stack {
 
     /** The same in laying order. */
     public List<Face> meeting(Surface surface, Box box) {
-        List<Face> out = new ArrayList<>();
-        meeting(surface, box, out::add);
-        out.sort(java.util.Comparator.comparingInt(Face::number));
+        Layer l = surfaces.get(surface);
+        if (l == null) {
+            return List.of();
+        }
+        int[] found = l.tree().meeting(box);
+        List<Face> out = new ArrayList<>(found.length);
+        for (int i : found) {
+            out.add(l.faces().get(i));
+        }
         return Collections.unmodifiableList(out);
     }
 
@@ -104,10 +110,13 @@ public final class Stack {
 
         @Override
         public List<Opening> meeting(Box box) {
-            List<Integer> found = new ArrayList<>();
-            tree.query(box, found::add);
-            Collections.sort(found);
-            return found.stream().map(all::get).filter(o -> o.rect().overlaps(box)).toList();
+            List<Opening> out = new ArrayList<>(2);
+            for (int i : tree.meeting(box)) {
+                if (all.get(i).rect().overlaps(box)) {
+                    out.add(all.get(i));
+                }
+            }
+            return out;
         }
 
         @Override

@@ -68,14 +68,11 @@ public record Opening(String id, Kind kind, Box rect, long reveal, Optional<Stri
 
     /** The edge of the opening that a surface folds about, in wall coordinates. */
     public Segment edge(Side side) {
-        Point ll = new Point(rect.minX(), rect.minY()), lr = new Point(rect.maxX(), rect.minY());
-        Point ul = new Point(rect.minX(), rect.maxY()), ur = new Point(rect.maxX(), rect.maxY());
-        return switch (side) {
-            case SILL -> new Segment(ll, lr);
-            case HEAD -> new Segment(ul, ur);
-            case LEFT -> new Segment(ll, ul);
-            case RIGHT -> new Segment(lr, ur);
-            case WALL -> throw new IllegalArgumentException("the wall is no side of an opening");
-        };
+        long x0 = side == Side.RIGHT ? rect.maxX() : rect.minX(), x1 = side == Side.LEFT ? rect.minX() : rect.maxX();
+        long y0 = side == Side.HEAD ? rect.maxY() : rect.minY(), y1 = side == Side.SILL ? rect.minY() : rect.maxY();
+        if (side == Side.WALL) {
+            throw new IllegalArgumentException("the wall is no side of an opening");
+        }
+        return new Segment(new Point(x0, y0), new Point(x1, y1));
     }
 }

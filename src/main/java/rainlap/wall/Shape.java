@@ -24,6 +24,6 @@ public record Shape(Surface on, List<Region> regions, List<Point> run) {
     }
 
     public Box box() {
-        return regions.stream().map(Region::box).reduce(Box::join).orElseThrow();
+        return regions.size() == 1 ? regions.get(0).box() : regions.stream().map(Region::box).reduce(Box::join).orElseThrow();
     }
 }
