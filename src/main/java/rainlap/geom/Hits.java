@@ -57,6 +57,14 @@ public final class Hits {
         nearestLevel = Math.min(nearestLevel, t0);
     }
 
+    /** Whether anything of a box may lie before us. */
+    public boolean mayMeet(Box b) {
+        double s0 = frame.s(b.minX(), b.minY()), s1 = frame.s(b.maxX(), b.minY()), s2 = frame.s(b.maxX(), b.maxY()), s3 = frame.s(b.minX(), b.maxY());
+        double t0 = frame.t(b.minX(), b.minY()), t1 = frame.t(b.maxX(), b.minY()), t2 = frame.t(b.maxX(), b.maxY()), t3 = frame.t(b.minX(), b.maxY());
+        return Math.max(Math.max(s0, s1), Math.max(s2, s3)) > from && Math.min(Math.min(s0, s1), Math.min(s2, s3)) < to
+                && Math.max(Math.max(t0, t1), Math.max(t2, t3)) > beyond;
+    }
+
     /**
      * Adds an edge of a region (interior on its left) if it ends the region in our direction: if it stands square to it within 60
      * degrees. An edge that we merely slip past sideways ends nothing.

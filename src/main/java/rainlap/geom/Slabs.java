@@ -1,10 +1,8 @@
 package rainlap.geom;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * A box cut into upright slabs in which no edge of a few regions ends or crosses another; each slab is a pile of covered and uncovered
@@ -34,21 +32,23 @@ public final class Slabs {
     }
 
     private double[] cuts() {
-        TreeSet<Double> at = new TreeSet<>(List.of((double) box.minX(), (double) box.maxX()));
+        Cuts at = new Cuts();
+        at.add(box.minX());
+        at.add(box.maxX());
         for (int i = 0; i < edges.size(); i++) {
             double[] e = edges.get(i);
             add(at, e[0]);
             add(at, e[2]);
-            add(at, crossing(e, new double[] {e[0], box.minY(), e[2], box.minY()}));
-            add(at, crossing(e, new double[] {e[0], box.maxY(), e[2], box.maxY()}));
+            add(at, crossing(e, box.minY()));
+            add(at, crossing(e, box.maxY()));
             for (int j = 0; j < i; j++) {
                 add(at, crossing(e, edges.get(j)));
             }
         }
-        return at.stream().mapToDouble(Double::doubleValue).toArray();
+        return at.sorted();
     }
 
-    private void add(TreeSet<Double> at, double x) {
+    private void add(Cuts at, double x) {
         if (x > box.minX() && x < box.maxX()) {
             at.add(x);
         }
@@ -58,6 +58,12 @@ public final class Slabs {
         double a = Math.max(e[0], f[0]), b = Math.min(e[2], f[2]);
         double da = y(e, a) - y(f, a), db = y(e, b) - y(f, b);
         return a >= b || da * db >= 0 ? Double.NEGATIVE_INFINITY : a + da / (da - db) * (b - a);
+    }
+
+    /** Where an edge crosses a level line. */
+    private static double crossing(double[] e, double level) {
+        double da = e[1] - level, db = e[3] - level;
+        return da * db >= 0 ? Double.NEGATIVE_INFINITY : e[0] + da / (da - db) * (e[2] - e[0]);
     }
 
     private static double y(double[] e, double x) {
@@ -143,8 +149,13 @@ public final class Slabs {
     /** The uncovered trapezoids of one slab, lowest first. */
     private List<Band> gaps(double a, double b) {
         double mid = (a + b) / 2;
-        double[][] over = edges.stream().filter(e -> e[0] < mid && e[2] > mid).toArray(double[][]::new);
-        Arrays.sort(over, (e, f) -> {
+        List<double[]> over = new ArrayList<>(edges.size());
+        for (double[] e : edges) {
+            if (e[0] < mid && e[2] > mid) {
+                over.add(e);
+            }
+        }
+        over.sort((e, f) -> {
             int c = Double.compare(y(e, mid), y(f, mid));
             return c != 0 ? c : Double.compare(f[4], e[4]); // where one ends and one begins, they touch: no gap
         });

@@ -163,7 +163,7 @@ final class EdgeSweep {
 
     /** A run over part of the edge, its places counted from the part's own first end. */
     Run run(double from, double to, Profile lap, Face inner, JointKind kind) {
-        Cover cover = new TapeCover(this, stack, inner, kind.isLap() ? Profile.constant(from, to, 0) : lap).over(from, to);
+        Cover cover = new TapeCover(this, stack, inner, kind.isLap() ? Profile.NONE : lap).over(from, to);
         Segment line = new Segment(frame.at(from), frame.at(to));
         return new Run(line, lap.shifted(-from), cover, hiddenWithin(from, to), faces);
     }

@@ -56,9 +56,10 @@ public record OpeningCorner(Opening opening, Side level, Side jamb, List<Region>
     private static OpeningCorner of(Stack stack, Opening o, Side level, Side jamb) {
         Surface a = new Surface(o.id(), level), b = new Surface(o.id(), jamb);
         Box onA = square(o, level, jamb == Side.LEFT), onB = square(o, jamb, level == Side.SILL);
-        List<String> pieces = Stream.concat(coverers(stack, a, onA).stream(), coverers(stack, b, onB).stream())
+        List<Face> overA = coverers(stack, a, onA), overB = coverers(stack, b, onB);
+        List<String> pieces = Stream.concat(overA.stream(), overB.stream())
                 .sorted(java.util.Comparator.comparingInt(Face::number)).map(f -> f.piece().id()).distinct().toList();
-        return new OpeningCorner(o, level, jamb, bare(stack, a, onA), bare(stack, b, onB), pieces);
+        return new OpeningCorner(o, level, jamb, bare(onA, overA), bare(onB, overB), pieces);
     }
 
     /** The square at one end of a surface, as deep as the reveal. */
@@ -71,8 +72,8 @@ public record OpeningCorner(Opening opening, Side level, Side jamb, List<Region>
         return stack.meeting(s, square).stream().filter(Sheets::covers).filter(f -> f.box().overlaps(square)).toList();
     }
 
-    private static List<Region> bare(Stack stack, Surface s, Box square) {
-        List<Region> over = coverers(stack, s, square).stream().map(Face::region).toList();
+    private static List<Region> bare(Box square, List<Face> coverers) {
+        List<Region> over = coverers.stream().map(Face::region).toList();
         boolean whole = over.stream().anyMatch(r -> r.isBox() && r.box().contains(square));
         return whole ? List.of() : new Slabs(square, over).uncovered();
     }

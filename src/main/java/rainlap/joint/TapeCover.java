@@ -16,7 +16,7 @@ final class TapeCover {
     private final Face inner;
     private final Profile gap;
 
-    /** @param gap the width of nothing between the edge and the inner piece, along the edge */
+    /** @param gap the width of nothing between the edge and the inner piece, along the edge; no stretch at all where it is a lap */
     TapeCover(EdgeSweep sweep, Stack stack, Face inner, Profile gap) {
         this.sweep = sweep;
         this.stack = stack;
@@ -26,6 +26,12 @@ final class TapeCover {
 
     /** One strip over one stretch, how far it runs on to each side. */
     private record Lying(Face strip, double from, double to, Profile onOuter, Profile onInner) {
+        /** Whether it covers both sides everywhere, and each as far here as there. */
+        boolean isEven() {
+            return onOuter.count() == 1 && onInner.count() == 1 && Math.min(onOuter.least(), onInner.least()) > 0
+                    && onOuter.least() == onOuter.greatest() && onInner.least() == onInner.greatest();
+        }
+
         double worse(double a, double b) {
             return Math.min(onOuter.leastWithin(a, b), onInner.leastWithin(a, b));
         }
@@ -49,12 +55,16 @@ final class TapeCover {
             double a = where.from(i), b = where.to(i);
             Profile onOuter = t.runsOn(e, a, b);
             Profile beyond = t.runsOn(e.turned(), length - b, length - a).turned(length);
-            lying.add(new Lying(t, a, b, onOuter, beyond.minus(gap)));
+            lying.add(new Lying(t, a, b, onOuter, gap.count() == 0 ? beyond : beyond.minus(gap)));
         }
     }
 
     /** On each part the strip that covers its worse side best; places from the stretch's first end. */
     private Cover best(List<Lying> lying, double from, double to) {
+        if (lying.size() == 1 && lying.get(0).isEven()) {
+            Lying l = lying.get(0);
+            return new Cover(Intervals.of(l.from, l.to).shifted(-from), l.onOuter.shifted(-from), l.onInner.shifted(-from), List.of(l.strip));
+        }
         double[] cuts = cuts(lying, from, to);
         Profile.Builder outer = new Profile.Builder(), inside = new Profile.Builder();
         List<Face> strips = new ArrayList<>();

@@ -36,6 +36,10 @@ public final class Face {
             return mirrored ? flatEdge.reversed() : flatEdge;
         }
 
+        private Box laidFlat(Box b) {
+            return new Segment(flat.apply(new Point(b.minX(), b.minY())), flat.apply(new Point(b.maxX(), b.maxY()))).box();
+        }
+
         private static boolean isMirrored(UnaryOperator<Point> flat) {
             Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
             return y.side(o, x) < 0;
@@ -93,15 +97,16 @@ public final class Face {
     }
 
     private List<Segment> withoutFolds() {
-        List<Segment> out = new ArrayList<>();
-        for (Segment e : region.edges()) {
+        List<Segment> out = new ArrayList<>(region.edgeCount());
+        for (int k = 0; k < region.edgeCount(); k++) {
+            Segment e = region.edge(k);
             EdgeFrame frame = EdgeFrame.of(e);
-            Intervals left = Intervals.of(0, frame.length());
+            Intervals whole = Intervals.of(0, frame.length()), left = whole;
             for (Segment f : folds) {
                 left = left.minus(Folding.shared(frame, f));
             }
             for (int i = 0; i < left.count(); i++) {
-                out.add(new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
+                out.add(left == whole ? e : new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
             }
         }
         return List.copyOf(out);
@@ -120,9 +125,10 @@ public final class Face {
         } else {
             hits.addEnds(freeEdges());
         }
-        for (Link link : links) {
-            for (Segment e : link.beyond().freeEdges()) {
-                hits.addEnd(link.laidFlat(e));
+        for (int i = 0; i < links.size(); i++) {
+            Link link = links.get(i);
+            if (hits.mayMeet(link.laidFlat(link.beyond.box()).join(folds.get(i).box()))) {
+                link.beyond.freeEdges().forEach(e -> hits.addEnd(link.laidFlat(e)));
             }
         }
     }
