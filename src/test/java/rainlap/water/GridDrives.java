@@ -42,7 +42,7 @@ final class GridDrives {
         for (GridCrossing.Way w : crossing.ways(q, f, p, dir)) {
             if (w.begins() && !(raster.side(q) != Side.WALL && raster.goesOnInFront(raster.faces(p).get(w.layer()), p, dir ^ 1))) {
                 Face piece = raster.faces(p).get(w.layer());
-                long reach = reach(piece, q, p, dir, head);
+                long reach = reach(piece, q, p, on, head);
                 if (reach > 0) {
                     flow.add(p, w.layer(), w.cost(), on, reach);
                     if (w.behind()) {
@@ -68,16 +68,16 @@ final class GridDrives {
         }
         boolean upright = dir <= DOWN;
         double at = upright ? edge.get().yAt(raster.x(p)) : edge.get().xAt(raster.y(p));
-        double side = upright ? raster.y(p) + (dir == UP ? -1 : 1) * raster.size(p, UP) / 2.0
-                : raster.x(p) + (dir == RIGHT ? -1 : 1) * raster.size(p, RIGHT) / 2.0;
+        long side = raster.side(p, dir ^ 1);
         double gone = dir == UP || dir == RIGHT ? side - at : at - side;
         return Math.round((dir == UP && !head ? rise : creep) - gone);
     }
 
+    /** Driven water straight on, as far as it goes. */
     void onward(int c, int f, int dir, long left) {
         long beyond = left - raster.size(c, dir);
         int q = raster.next[4 * c + dir];
-        if (beyond > 0 && q >= 0 && !crossing.goesPast(c, f, q, dir)) {
+        if (q >= 0 && !crossing.goesPast(c, f, q, dir) && beyond + pastTrueEdge(c, f, q, dir) > 0) {
             int on = crossing.turned(c, q, dir);
             for (GridCrossing.Way w : crossing.ways(c, f, q, dir)) {
                 flow.add(q, w.layer(), w.cost(), on, beyond);
@@ -86,6 +86,16 @@ final class GridDrives {
                 }
             }
         }
+    }
+
+    /** By how much the sloped edge at which the water's layer ends comes before the stair that the raster makes of it. */
+    private double pastTrueEdge(int c, int f, int q, int dir) {
+        if (f == 0 || raster.stackOf[c] == raster.stackOf[q] || GridCrossing.indexOf(raster.faces(q), raster.faces(c).get(f - 1)) > 0) {
+            return 0;
+        }
+        Optional<GridSlopes.Line> edge = slopes.between(raster.faces(c).get(f - 1), c, q);
+        double at = edge.map(e -> dir <= DOWN ? e.yAt(raster.x(c)) : e.xAt(raster.y(c))).orElse((double) raster.side(c, dir));
+        return dir == UP || dir == RIGHT ? raster.side(c, dir) - at : at - raster.side(c, dir);
     }
 
     /** Through the lap of a sheet on whatever lies under it, right to its end. */

@@ -7,6 +7,7 @@ import static rainlap.water.GridRaster.PIPE;
 import static rainlap.water.GridRaster.RIGHT;
 import static rainlap.water.GridRaster.UP;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,8 @@ final class GridFlow {
     private static final int FALLING = 4, MODES = 6;
     static final int RUNNING = 5;
     static final long DONE = Long.MAX_VALUE;
+    /** Where the water came from that is not from another state: rain or a pipe. */
+    private static final int RAIN = -1;
     private static final int[] SIDEWAYS = {LEFT, RIGHT};
 
     private final GridSimulation sim;
@@ -39,7 +42,10 @@ final class GridFlow {
     final GridTraps traps;
     private final GridQueue[] queues = {new GridQueue(), new GridQueue(), new GridQueue()};
     private final int[] cellOf;
+    /** For each state from which other it was first reached. */
+    private final int[] cameFrom;
     private int cost;
+    private int here = RAIN;
 
     GridFlow(GridSimulation sim, GridCrossing crossing, GridSlopes slopes, long rise, long creep, Elevation wall) {
         this.sim = sim;
@@ -51,6 +57,7 @@ final class GridFlow {
         this.pipes = wall.penetrations().stream().map(Penetration::region).toList();
         this.traps = new GridTraps(raster, wall.outline());
         best = new long[MODES * sim.least.length];
+        cameFrom = new int[sim.least.length];
         cut = new boolean[raster.stackOf.length];
         cellOf = new int[sim.least.length];
         for (int c = 0; c < raster.stackOf.length; c++) {
@@ -61,7 +68,7 @@ final class GridFlow {
     void follow() {
         for (int c = 0; c < raster.stackOf.length; c++) {
             if (raster.stackOf[c] >= 0) {
-                queues[0].add(sim.firstState[c + 1] - 1, RUNNING, DONE);
+                queues[0].add(sim.firstState[c + 1] - 1, RAIN, RUNNING, DONE);
                 aroundPipe(c);
             }
         }
@@ -72,6 +79,8 @@ final class GridFlow {
                 long left = q.left();
                 if (best[MODES * state + mode] < left && best[MODES * state + RUNNING] <= (mode == FALLING ? 0 : DONE)) {
                     best[MODES * state + mode] = left;
+                    cameFrom[state] = sim.least[state] == GridSimulation.NOT_REACHED ? q.from() : cameFrom[state];
+                    here = state;
                     move(cellOf[state], state - sim.firstState[cellOf[state]], mode, left);
                 }
             }
@@ -102,7 +111,7 @@ final class GridFlow {
 
     void add(int c, int f, int more, int mode, long left) {
         if (cost + more < queues.length) {
-            queues[cost + more].add(sim.firstState[c] + f, mode, left);
+            queues[cost + more].add(sim.firstState[c] + f, here, mode, left);
         }
     }
 
@@ -216,6 +225,15 @@ final class GridFlow {
     private boolean ends(int c, int f, int dir) {
         int q = raster.next[4 * c + dir];
         return q < 0 || GridCrossing.indexOf(raster.faces(q), raster.faces(c).get(f - 1)) == 0;
+    }
+
+    /** The states by which a reached state was first reached, itself first. */
+    List<Integer> way(int state) {
+        List<Integer> out = new ArrayList<>();
+        for (int s = state; s != RAIN && out.size() < cameFrom.length; s = cameFrom[s]) {
+            out.add(s);
+        }
+        return out;
     }
 
     boolean isCut(int c) {

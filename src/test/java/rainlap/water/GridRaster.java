@@ -186,7 +186,7 @@ final class GridRaster {
                 next[4 * jamb.at(i, jamb.j0()) + DOWN] = sill.at(end, rowAtDepth(o, sill, depth(o, side, i)));
             }
             for (int j = sill.j0(); j < sill.j0() + sill.high(); j++) {
-                double v = (lattice.y[j] + lattice.y[j + 1]) / 2.0 - o.rect().minY();
+                double v = y(sill.at(end, j)) - o.rect().minY();
                 next[4 * sill.at(end, j) + (left ? LEFT : RIGHT)] =
                         jamb.at(GridLattice.cellAt(lattice.x, left ? o.rect().minX() + v : o.rect().maxX() - v), jamb.j0());
             }
@@ -194,7 +194,7 @@ final class GridRaster {
     }
 
     private double depth(Opening o, Side side, int i) {
-        double x = (lattice.x[i] + lattice.x[i + 1]) / 2.0;
+        double x = lattice.x[i] + (lattice.x[i + 1] - lattice.x[i]) / 2.0;
         return side == Side.LEFT ? x - o.rect().minX() : o.rect().maxX() - x;
     }
 
@@ -240,14 +240,26 @@ final class GridRaster {
         return b.j0() + (cell - b.base()) / b.wide();
     }
 
+    /** The place that stands for a cell: a little off its middle, so that no diagonal through the corners of cells meets it. */
     double x(int cell) {
         int i = column(cell);
-        return (lattice.x[i] + lattice.x[i + 1]) / 2.0;
+        return lattice.x[i] + 0.57 * (lattice.x[i + 1] - lattice.x[i]);
     }
 
     double y(int cell) {
         int j = row(cell);
-        return (lattice.y[j] + lattice.y[j + 1]) / 2.0;
+        return lattice.y[j] + 0.45 * (lattice.y[j + 1] - lattice.y[j]);
+    }
+
+    /** The line on a cell's side. */
+    long side(int cell, int dir) {
+        int i = column(cell), j = row(cell);
+        return switch (dir) {
+            case UP -> lattice.y[j + 1];
+            case DOWN -> lattice.y[j];
+            case LEFT -> lattice.x[i];
+            default -> lattice.x[i + 1];
+        };
     }
 
     /** How far it is through a cell in a direction, grid units. */
@@ -261,7 +273,7 @@ final class GridRaster {
         if (f.piece().material().kind().folds() || side(wallCell) != Side.WALL) {
             return false;
         }
-        double dx = dir == LEFT ? -1 : dir == RIGHT ? 1 : 0, dy = dir == UP ? 1 : dir == DOWN ? -1 : 0;
-        return f.region().covers(x(wallCell) + dx * (size(wallCell, dir) / 2.0 + 1), y(wallCell) + dy * (size(wallCell, dir) / 2.0 + 1));
+        int beyond = dir == UP || dir == RIGHT ? 1 : -1;
+        return dir <= DOWN ? f.region().covers(x(wallCell), side(wallCell, dir) + beyond) : f.region().covers(side(wallCell, dir) + beyond, y(wallCell));
     }
 }

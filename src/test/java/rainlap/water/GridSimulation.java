@@ -101,7 +101,8 @@ final class GridSimulation {
 
     private Point centre(int c) {
         GridRaster.Block b = raster.block(c);
-        Point flat = new Point((long) Math.floor(raster.x(c)), (long) Math.floor(raster.y(c)));
+        Point flat = new Point(Math.floorDiv(raster.side(c, GridRaster.LEFT) + raster.side(c, GridRaster.RIGHT), 2),
+                Math.floorDiv(raster.side(c, GridRaster.DOWN) + raster.side(c, GridRaster.UP), 2));
         return b.opening().map((Opening o) -> o.toSurface(b.surface().side(), flat)).orElse(flat);
     }
 
@@ -142,6 +143,15 @@ final class GridSimulation {
             }
         });
         return out;
+    }
+
+    /** How water first came onto the frame at a place, that place first; steps within one and the same stack of layers left out. */
+    List<Found> way(Surface surface, Point place) {
+        int state = firstState[cellAt(surface, place)];
+        List<Integer> steps = least[state] == NOT_REACHED ? List.of() : flow.way(state);
+        return IntStream.range(0, steps.size()).filter(i -> i == 0 || i == steps.size() - 1 || raster.stackOf[cellOf(steps.get(i))]
+                != raster.stackOf[cellOf(steps.get(i - 1))] || raster.stackOf[cellOf(steps.get(i))] != raster.stackOf[cellOf(steps.get(i + 1))])
+                .mapToObj(i -> found(steps.get(i))).toList();
     }
 
     private Found found(int state) {

@@ -96,7 +96,7 @@ final class GridSlopes {
                     continue;
                 }
                 Optional<Line> edge = between(f, p, q);
-                double y = edge.map(e -> e.yAt(x)).orElse(raster.y(p) - raster.size(p, GridRaster.DOWN) / 2.0);
+                double y = edge.map(e -> e.yAt(x)).orElse((double) raster.side(p, GridRaster.DOWN));
                 if (y > highest) {
                     highest = y;
                     slope = edge.map(Line::slope).orElse(0.0);

@@ -44,7 +44,7 @@ final class GridTraps {
         if (beyond == GridRaster.PIPE || !raster.block(c).surface().isWall()) {
             return false;
         }
-        double y = raster.y(c), x = raster.x(c) + (dir == GridRaster.LEFT ? -1 : 1) * (raster.size(c, dir) / 2.0 + 0.5);
+        double y = raster.y(c), x = raster.side(c, dir) + (dir == GridRaster.LEFT ? -0.5 : 0.5);
         if (outline.region().covers(x, y)) {
             return true;
         }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.ToIntBiFunction;
 import java.util.stream.Collectors;
 import rainlap.geom.Box;
@@ -62,6 +63,20 @@ final class TraceAgainstGrid {
             }
         }
         return out;
+    }
+
+    /**
+     * The same, but with sloped edges a difference counts only if it lasts when the cells are a quarter as wide, and then again: a lap that
+     * is just a cell longer than the drive decides over all that lies below it.
+     */
+    List<Disagreement> lasting(long rise, long creep, double cellMm, ToIntBiFunction<Surface, Point> trace) {
+        List<Disagreement> all = with(trace);
+        for (double cell = cellMm / 4; !upright && !all.isEmpty() && cell > cellMm / 20; cell /= 4) {
+            TraceAgainstGrid finer = new TraceAgainstGrid(stack, rise, creep, cell);
+            Set<Integer> known = all.stream().map(d -> d.trace() * 4 + d.grid()).collect(Collectors.toSet());
+            all = finer.with(trace).stream().filter(d -> known.contains(d.trace() * 4 + d.grid())).toList();
+        }
+        return all;
     }
 
     private boolean changesBeside(GridSimulation.Cell c, int told, ToIntBiFunction<Surface, Point> trace) {
