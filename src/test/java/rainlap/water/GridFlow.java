@@ -77,7 +77,7 @@ final class GridFlow {
             while (q.next()) {
                 int state = q.state(), mode = q.mode();
                 long left = q.left();
-                if (best[MODES * state + mode] < left && best[MODES * state + RUNNING] <= (mode == FALLING ? 0 : DONE)) {
+                if (isNews(state, mode, left)) {
                     best[MODES * state + mode] = left;
                     cameFrom[state] = sim.least[state] == GridSimulation.NOT_REACHED ? q.from() : cameFrom[state];
                     here = state;
@@ -109,9 +109,14 @@ final class GridFlow {
         }
     }
 
+    private boolean isNews(int state, int mode, long left) {
+        return best[MODES * state + mode] < left && (mode != FALLING || best[MODES * state + RUNNING] == 0);
+    }
+
     void add(int c, int f, int more, int mode, long left) {
-        if (cost + more < queues.length) {
-            queues[cost + more].add(sim.firstState[c] + f, here, mode, left);
+        int state = sim.firstState[c] + f;
+        if (cost + more < queues.length && isNews(state, mode, left)) {
+            queues[cost + more].add(state, here, mode, left);
         }
     }
 
