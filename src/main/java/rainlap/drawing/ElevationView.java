@@ -79,6 +79,10 @@ final class ElevationView {
         out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
                 view.scale(), title()));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
+        List<Mark> written = new ArrayList<>(out);
+        written.addAll(List.of(planes.group(), labels.group()));
+        ElevationWays ways = new ElevationWays(evidence, view, drawn, written);
+        Group water = Group.of("water", clipped(ways.draw(places.stream().map(WeakPlaces.Drawn::point).toList(), taken))).withClass("layer");
         Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
@@ -87,6 +91,7 @@ final class ElevationView {
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
         named.addAll(names.named());
+        out.add(water);
         out.add(planes.group());
         out.addAll(clipped(List.of(WeakPlaces.group(places))));
         out.add(labels.group());
@@ -112,8 +117,9 @@ final class ElevationView {
         strips.addAll(pieces.edgesUnderTape());
         OpeningMarks openings = new OpeningMarks(evidence, visibility, laps, view);
         strips.addAll(openings.edges());
-        return List.of(layer("sheets", pieces.ofRank(0)), layer("laps", laps.onWall()),
-                layer("openings", openings.all()), layer("tapes", strips),
+        WetFrame wet = new WetFrame(evidence, view);
+        return List.of(layer("sheets", pieces.ofRank(0)), layer("wet-wall", wet.onWall()), layer("laps", laps.onWall()),
+                layer("openings", openings.all()), layer("wet-reveals", wet.onReveals()), layer("tapes", strips),
                 layer("flashings", pieces.ofRank(2)), layer("battens", pieces.ofRank(3)), layer("cladding", pieces.ofRank(4)),
                 layer("trims", pieces.ofRank(5)), layer("penetrations", penetrations()),
                 layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));

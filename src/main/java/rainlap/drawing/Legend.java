@@ -34,16 +34,20 @@ final class Legend {
     private static final double HEIGHT = 3.8;
     private static final double[] COLUMNS = {230, 292.5};
     private static final double DEFENCES = 350.5;
+    /** Which ways of water are drawn. */
+    record Ways(boolean free, boolean failed) {}
+
     private final Map<String, Function<PaperBox, List<Mark>>> entries = new LinkedHashMap<>();
     private final List<Mark> out = new ArrayList<>();
 
     /**
      * @param bottom where the notes begin
      * @param planes whether planes of sections stand on the elevation
+     * @param ways which ways of water are drawn
      */
-    static Group of(Evidence evidence, List<WeakPoint> shown, boolean planes, double bottom) {
+    static Group of(Evidence evidence, List<WeakPoint> shown, boolean planes, Ways ways, double bottom) {
         Legend legend = new Legend();
-        legend.collect(evidence, planes);
+        legend.collect(evidence, planes, ways);
         legend.out.add(Text.of(230, 196, "Legend", Looks.TITLE));
         legend.out.add(Polyline.line(230, 198.6, 408, 198.6, Looks.WIDE));
         legend.draw(bottom);
@@ -51,7 +55,7 @@ final class Legend {
         return Group.of("legend", legend.out);
     }
 
-    private void collect(Evidence evidence, boolean planes) {
+    private void collect(Evidence evidence, boolean planes, Ways ways) {
         Set<MaterialKind> kinds = new TreeSet<>();
         evidence.stack().surfaces().forEach(s -> evidence.stack().on(s).forEach(f -> kinds.add(f.piece().material().kind())));
         laps(evidence, kinds);
@@ -65,6 +69,15 @@ final class Legend {
         entries.put("wall outline" + (evidence.elevation().outline().ground().isPresent() ? ", ground" : ""), b -> level(b, Looks.OUTLINE));
         if (folds(evidence)) {
             entries.put("return, fold: laid flat", b -> List.of(Area.of(PaperRegion.of(b), Looks.FOLDED, Looks.FLAT)));
+        }
+        if (WetFrame.isWet(evidence)) {
+            entries.put("frame wet as drawn, beneath", Legend::wet);
+        }
+        if (ways.free()) {
+            entries.put("water's way", b -> way(b, false));
+        }
+        if (ways.failed()) {
+            entries.put("water's way after a failure", b -> way(b, true));
         }
         if (planes) {
             entries.put("plane of a section", Legend::plane);
@@ -149,6 +162,17 @@ final class Legend {
 
     private static List<Mark> level(PaperBox b, rainlap.paper.Edge edge) {
         return List.of(Polyline.line(b.left(), b.middle().y(), b.right(), b.middle().y(), edge));
+    }
+
+    private static List<Mark> wet(PaperBox b) {
+        List<Mark> out = new ArrayList<>(Symbols.membrane(PaperRegion.of(b)));
+        out.addAll(1, WaterSigns.wet(PaperRegion.of(b)));
+        return out;
+    }
+
+    private static List<Mark> way(PaperBox b, boolean failed) {
+        List<PaperPoint> line = List.of(new PaperPoint(b.left(), b.middle().y()), new PaperPoint(b.right(), b.middle().y()));
+        return WaterSigns.way(failed ? new WaterSigns.Way(List.of(), line) : new WaterSigns.Way(line, List.of()), b.width(), false);
     }
 
     private static List<Mark> plane(PaperBox b) {

@@ -3,7 +3,6 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rainlap.paper.Area;
 import rainlap.paper.Group;
@@ -14,6 +13,7 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
+import rainlap.rule.Place;
 import rainlap.wall.Exposure;
 import rainlap.wall.Penetration;
 import rainlap.water.Drive;
@@ -50,8 +50,9 @@ final class Notes {
     private static String words(Evidence evidence) {
         List<String> out = new ArrayList<>();
         Exposure x = evidence.elevation().exposure();
-        out.add(exposure(x));
-        out.add("Defences are those of each joint alone: the water is not traced.");
+        out.add(drive(x, evidence.trace().drive()));
+        x.rainMmPerH().ifPresent(v -> out.add("Rain " + LabelText.number(v) + " mm/h."));
+        out.add("Water is followed over the whole wall as drawn; soaking through, ice and fixings not drawn are left out.");
         out.add("This sheet advises on what was drawn; it certifies nothing. Local code and licensed people decide.");
         out.add("Mind work at height and sheet edges.");
         String hot = evidence.elevation().penetrations().stream().filter(Notes::isHot).map(Penetration::id).sorted().collect(Collectors.joining(", "));
@@ -69,15 +70,21 @@ final class Notes {
         return kind.contains("flue") || kind.contains("chimney");
     }
 
-    private static String exposure(Exposure x) {
+    /** What drives the water, and how far: "Wind 26 m/s: 422 Pa, driven up 43, sideways 150." */
+    private static String drive(Exposure x, Drive d) {
         List<String> parts = new ArrayList<>();
         x.windMPerS().ifPresent(v -> parts.add("wind " + LabelText.number(v) + " m/s"));
-        x.pressurePa().ifPresent(v -> parts.add("pressure " + LabelText.number(v) + " Pa"));
-        x.rainMmPerH().ifPresent(v -> parts.add("rain " + LabelText.number(v) + " mm/h"));
         x.towingKmPerH().ifPresent(v -> parts.add("towing " + LabelText.number(v) + " km/h"));
-        OptionalDouble rise = Drive.headMm(x);
-        String stated = parts.isEmpty() ? "No wind, rain or travel is stated" : "Stated: " + String.join(", ", parts);
-        return stated + (rise.isPresent() ? "; driven rise " + Math.round(rise.getAsDouble()) + " mm." : "; the practice's course lap stands for the driven rise.");
+        x.pressurePa().ifPresent(v -> parts.add("pressure " + LabelText.number(v) + " Pa"));
+        String far = "driven up " + Place.mm(d.rise()) + (d.shelteredRise() == d.rise() ? "" : ", " + Place.mm(d.shelteredRise()) + " behind the cladding")
+                + ", sideways " + Place.mm(d.creep()) + ".";
+        if (d.pressurePa().isEmpty()) {
+            return "No wind or travel is stated: the practice's laps stand for the drive, " + far;
+        }
+        String stated = String.join(" and ", parts);
+        boolean given = x.pressurePa().isPresent() && parts.size() == 1;
+        return Character.toUpperCase(stated.charAt(0)) + stated.substring(1) + ": "
+                + (given ? "" : Math.round(d.pressurePa().getAsDouble()) + " Pa, ") + far;
     }
 
     /** The plan of the building as a box, the side seen heavy, an arrow of view. No north: the file states none. */

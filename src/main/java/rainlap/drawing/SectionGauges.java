@@ -12,6 +12,7 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
+import rainlap.rule.Place;
 
 /** Dimensions in a section: what is short and, beyond it, what is asked. */
 final class SectionGauges {
@@ -59,6 +60,13 @@ final class SectionGauges {
         if (g.asked() > 0) {
             line(grid.at(g.from(), row), grid.at(g.from() + g.sign() * g.asked(), row), LengthText.mm(g.asked()) + " asked", out);
         }
+    }
+
+    /** How far wind lifts water there, outside what is dimensioned already. */
+    void driven(SectionWater.Lift l, List<Mark> out) {
+        long rows = plan.gauge().filter(g -> g.sign() != 0).map(g -> (g.measured() > 0 ? 1L : 0L) + (g.asked() > 0 ? 1 : 0)).orElse(0L);
+        double row = furthest + FIRST + rows * NEXT;
+        line(grid.at(l.from(), row), grid.at(l.from() + l.rise(), row), "driven up " + Place.mm(l.rise()), out);
     }
 
     private static String text(SectionPlan.Gauge g) {

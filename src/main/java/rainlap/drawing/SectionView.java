@@ -31,6 +31,7 @@ final class SectionView {
     private final List<String> words;
     private final SectionGrid grid;
     private final SectionStrands strands;
+    private final SectionWater water;
     private final Occupied taken = new Occupied();
     private final Occupied drawn = new Occupied();
     private final List<Mark> out = new ArrayList<>();
@@ -49,7 +50,9 @@ final class SectionView {
         double centre = (plan.cut().from() + plan.cut().to()) / 2.0;
         this.grid = plumb ? new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre)
                 : new SectionGrid(false, plan.scale(), field.top() + 1.2 + Math.min(depth, legs() ? depth : 5), field.middle().x(), centre);
-        this.strands = new SectionStrands(stack, grid, plumb || legs() ? depth : 5);
+        double deep = plumb || legs() ? depth : 5;
+        this.strands = new SectionStrands(stack, grid, deep);
+        this.water = new SectionWater(evidence, stack, grid, strands, deep);
     }
 
     static Group of(SectionPlan plan, Evidence evidence, PaperBox cell) {
@@ -85,8 +88,11 @@ final class SectionView {
                 "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
         out.addAll(strands.frame());
         out.addAll(strands.marks());
+        water.find(new WaysIn(evidence).through(plan.first())).ifPresent(this::way);
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
-        new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn)).marks(out);
+        SectionGauges gauges = new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn));
+        gauges.marks(out);
+        water.lift().ifPresent(l -> gauges.driven(l, out));
         names();
         outside();
         if (plan.cut().plumb()) {
@@ -94,6 +100,11 @@ final class SectionView {
         } else {
             out.addAll(SectionCell.text(words, field.right() + 3, field.top() + 4));
         }
+    }
+
+    private void way(WaterSigns.Way way) {
+        drawn.add(new Polyline(way.points(), Looks.WIDE));
+        out.add(WaterSigns.named(way, WaterSigns.way(way, SectionWater.PITCH, false)));
     }
 
     private void outside() {

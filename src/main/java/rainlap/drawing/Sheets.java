@@ -27,6 +27,8 @@ public final class Sheets {
 
     private final Sections sections;
     private boolean hasPlanes;
+    private boolean hasFree;
+    private boolean hasFailed;
     private int unmarked;
 
     /** A sheet in the making; with an elevation or sections it has a slot for the table. */
@@ -82,6 +84,7 @@ public final class Sheets {
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
         hasPlanes |= view.hasPlanes();
+        noteWays(marks);
         if (!isAlone(bay)) {
             marks.addAll(key(shown, view.hasPlanes()));
         }
@@ -91,6 +94,11 @@ public final class Sheets {
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
 
+    private void noteWays(List<Mark> marks) {
+        hasFree |= WaterSigns.areIn(marks, WaterSigns.FREE);
+        hasFailed |= WaterSigns.areIn(marks, WaterSigns.FAILED);
+    }
+
     private static boolean isAlone(Bay bay) {
         return bay.placing().layout() == Slots.Layout.ALONE;
     }
@@ -98,13 +106,14 @@ public final class Sheets {
     /** Legend, notes and key plan. */
     private List<Mark> key(List<WeakPoint> shown, boolean planes) {
         Notes notes = Notes.of(result.evidence());
-        return List.of(Legend.of(result.evidence(), shown, planes, notes.top()), notes.marks(), Notes.keyPlan());
+        return List.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed), notes.top()), notes.marks(), Notes.keyPlan());
     }
 
     /** The sheet behind the elevations: further sections, and the legend where it found no place before. */
     private void behind(boolean withKey) {
         List<Mark> marks = new ArrayList<>();
         sections.further().ifPresent(marks::add);
+        noteWays(marks);
         if (withKey) {
             marks.addAll(key(result.weakPoints(), hasPlanes));
         }

@@ -8,6 +8,8 @@ public enum Pen {
     EXTRA_WIDE(0.7),
     /** 0.5 continuous. */
     WIDE(0.5),
+    /** 0.5 dashed 1.6/0.8. */
+    WIDE_DASHED(0.5, 1.6, 0.8),
     /** 0.35 continuous. */
     MEDIUM(0.35),
     /** 0.25 continuous. */
