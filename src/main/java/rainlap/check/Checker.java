@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import rainlap.geom.Box;
 import rainlap.practice.Practice;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
+import rainlap.stack.Crew;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -28,24 +31,43 @@ public final class Checker {
         return check(Evidence.of(elevation, stage, practice), Rules.all());
     }
 
+    /** On at most so many threads; the result does not depend on how many. */
+    public static CheckResult check(Elevation elevation, Stage stage, Practice practice, List<Rule> rules, int threads) {
+        Crew crew = Crew.of(threads, elevation.pieces().size());
+        return check(Evidence.of(elevation, stage, practice, crew), rules, crew);
+    }
+
     /** With rules of the caller's choice, in any order: the result does not depend on it. */
     public static CheckResult check(Evidence evidence, List<Rule> rules) {
+        return check(evidence, rules, Crew.ALONE);
+    }
+
+    static CheckResult check(Evidence evidence, List<Rule> rules, Crew crew) {
         Checker run = new Checker();
-        rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> run.apply(r, evidence));
+        List<Supplier<Judged>> all = new ArrayList<>();
+        rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> all.add(() -> judge(r, evidence)));
+        crew.all(all).forEach(run::take);
         return new CheckResult(evidence, run.ranked(), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
-    private void apply(Rule rule, Evidence evidence) {
+    /** What one rule answered; where it failed, nothing but how. */
+    private record Judged(String rule, List<Outcome> outcomes, Optional<Crash> crash) {}
+
+    private static Judged judge(Rule rule, Evidence evidence) {
         String id = rule.info().id();
         try {
-            List<Outcome> outcomes = rule.check(evidence).toList();
-            outcomes.forEach(o -> take(id, o));
-            int sound = (int) outcomes.stream().filter(Outcome.Holds.class::isInstance).count();
-            if (sound > 0) {
-                held.put(id, sound);
-            }
+            return new Judged(id, rule.check(evidence).toList(), Optional.empty());
         } catch (RuntimeException e) {
-            crashes.add(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage()));
+            return new Judged(id, List.of(), Optional.of(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage())));
+        }
+    }
+
+    private void take(Judged judged) {
+        judged.crash.ifPresent(crashes::add);
+        judged.outcomes.forEach(o -> take(judged.rule, o));
+        int sound = (int) judged.outcomes.stream().filter(Outcome.Holds.class::isInstance).count();
+        if (sound > 0) {
+            held.put(judged.rule, sound);
         }
     }
 

@@ -17,7 +17,6 @@ import rainlap.paper.Sheet;
 import rainlap.report.FindingsJson;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
-import rainlap.rule.Evidence;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -122,7 +121,7 @@ final class CheckJob implements AutoCloseable {
     }
 
     private CheckResult check(Elevation elevation) {
-        return Checker.check(Evidence.of(elevation, stage, options.practiceFor(elevation.practice())), around.rules());
+        return Checker.check(elevation, stage, options.practiceFor(elevation.practice()), around.rules(), around.processors());
     }
 
     private void print(String file, CheckResult result) {

@@ -14,9 +14,10 @@ import rainlap.rule.Rule;
  * @param folder the current folder; relative paths start here
  * @param environment the process's environment variables
  * @param rules the rules that {@code check} runs
+ * @param processors how many threads can run at once
  */
 record Surroundings(InputStream in, PrintStream out, PrintStream err, Path folder, Map<String, String> environment,
-        List<Rule> rules) {
+        List<Rule> rules, int processors) {
     /** Set to anything but nothing, stack traces are printed. */
     static final String TRACE = "RAINLAP_TRACE";
 
@@ -26,7 +27,7 @@ record Surroundings(InputStream in, PrintStream out, PrintStream err, Path folde
     }
 
     static Surroundings ofProcess(InputStream in, PrintStream out, PrintStream err) {
-        return new Surroundings(in, out, err, Path.of(""), System.getenv(), Rules.all());
+        return new Surroundings(in, out, err, Path.of(""), System.getenv(), Rules.all(), Runtime.getRuntime().availableProcessors());
     }
 
     boolean traces() {

@@ -1,21 +1,17 @@
 package rainlap.joint;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
-import rainlap.geom.Point;
 import rainlap.geom.Profile;
 import rainlap.geom.Segment;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
-import rainlap.wall.Surface;
 
-/** Finds the joints of every surface edge by edge; see the package description. */
+/** Finds the joints of some faces edge by edge; see the package description. */
 final class JointFinder {
     /** Edges this near meet: 1 mm. */
     static final long BUTT = 100;
@@ -25,29 +21,34 @@ final class JointFinder {
 
     private final Stack stack;
     private final Ground ground;
-    private final List<Joint> joints = new ArrayList<>();
+    private final List<Found> chains = new ArrayList<>();
     private final List<Joints.Open> open = new ArrayList<>();
-    private final Map<String, Integer> ids = new HashMap<>();
 
-    JointFinder(Stack stack) {
+    /** A joint before it has a name: the runs between an outer piece and what it lies on or beside. */
+    record Found(Face outer, Chain.Link link, List<Run> runs) {}
+
+    JointFinder(Stack stack, Ground ground) {
         this.stack = stack;
-        this.ground = new Ground(stack.elevation());
+        this.ground = ground;
     }
 
-    Joints find() {
-        for (Surface surface : stack.surfaces()) {
-            for (Face p : stack.on(surface)) {
-                if (Sheets.isSheet(p) || Sheets.isLooseTape(p)) {
-                    walk(p);
-                }
-            }
-        }
-        return new Joints(joints, open);
+    /** Walks round some faces. */
+    JointFinder find(List<Face> faces) {
+        faces.forEach(this::walk);
+        return this;
+    }
+
+    List<Found> chains() {
+        return chains;
+    }
+
+    List<Joints.Open> open() {
+        return open;
     }
 
     private void walk(Face p) {
         List<Face> near = stack.meeting(p.surface(), p.box().grow(BESIDE));
-        Chain chain = new Chain(p, this::add);
+        Chain chain = new Chain(p, (outer, link, runs) -> chains.add(new Found(outer, link, runs)));
         for (Segment e : p.freeEdges()) {
             new EdgeSweep(stack, p, e, near).laps(chain, this::lookOut);
         }
@@ -69,21 +70,6 @@ final class JointFinder {
             open.add(new Joints.Open(sweep.piece().surface(),
                     new Segment(sweep.frame().at(left.from(i)), sweep.frame().at(left.to(i)))));
         }
-    }
-
-    private void add(Face outer, Chain.Link key, List<Run> runs) {
-        List<Point> line = new ArrayList<>();
-        line.add(runs.get(0).line().a());
-        runs.forEach(r -> line.add(r.line().b()));
-        Point at = Joints.middle(line);
-        String base = outer.piece().id() + "/" + key.inner().piece().id() + ":" + key.kind().word() + "@"
-                + (outer.surface().isWall() ? "" : outer.surface().name() + ":") + mm(at.x()) + "," + mm(at.y());
-        int nth = ids.merge(base, 1, Integer::sum);
-        joints.add(new Joint(nth == 1 ? base : base + "#" + nth, key.kind(), outer, key.inner(), key.sealed(), runs));
-    }
-
-    private static long mm(long units) {
-        return Math.round(units / 100.0);
     }
 
     /** The lap of P over Q from a stretch of P's edge. */

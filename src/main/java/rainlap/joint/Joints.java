@@ -1,10 +1,13 @@
 package rainlap.joint;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
+import rainlap.stack.Crew;
+import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Surface;
 
@@ -23,7 +26,24 @@ public final class Joints {
     record Open(Surface surface, Segment line) {}
 
     public static Joints of(Stack stack) {
-        return new JointFinder(stack).find();
+        return of(stack, Crew.ALONE);
+    }
+
+    public static Joints of(Stack stack, Crew crew) {
+        Ground ground = new Ground(stack.elevation());
+        Naming naming = new Naming();
+        List<Open> open = new ArrayList<>();
+        for (JointFinder f : crew.inRuns(sheets(stack), run -> new JointFinder(stack, ground).find(run))) {
+            f.chains().forEach(naming::add);
+            open.addAll(f.open());
+        }
+        return new Joints(naming.joints(), open);
+    }
+
+    /** Every face that may end over, under or beside another, surface by surface in laying order. */
+    private static List<Face> sheets(Stack stack) {
+        return stack.surfaces().stream().flatMap(s -> stack.on(s).stream())
+                .filter(p -> Sheets.isSheet(p) || Sheets.isLooseTape(p)).toList();
     }
 
     public List<Joint> all() {

@@ -1,6 +1,7 @@
 package rainlap.rule;
 
 import java.util.List;
+import java.util.function.Supplier;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -12,6 +13,7 @@ import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
 import rainlap.practice.Practice;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
@@ -41,11 +43,36 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
     }
 
     public static Evidence of(Elevation elevation, Stage stage, Practice practice) {
-        Stack stack = Stack.of(elevation, stage);
-        Joints joints = Joints.of(stack);
+        return of(elevation, stage, practice, Crew.ALONE);
+    }
+
+    public static Evidence of(Elevation elevation, Stage stage, Practice practice, Crew crew) {
+        Stack stack = Stack.of(elevation, stage, crew);
+        Joints joints = Joints.of(stack, crew);
         List<Joint> here = joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList();
-        return new Evidence(stack, joints, here, MembraneJoints.among(here), OpeningEdge.of(stack), OpeningCorner.of(stack),
-                BuildingCorner.of(stack), Bare.of(stack, joints), Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)), practice);
+        Later<Trace> trace = new Later<>(() -> Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)));
+        Later<List<OpeningEdge>> edges = new Later<>(() -> OpeningEdge.of(stack));
+        Later<List<OpeningCorner>> corners = new Later<>(() -> OpeningCorner.of(stack));
+        Later<List<Bare>> bare = new Later<>(() -> Bare.of(stack, joints));
+        crew.all(List.of(trace, edges, corners, bare));
+        return new Evidence(stack, joints, here, MembraneJoints.among(here), edges.value, corners.value, BuildingCorner.of(stack), bare.value,
+                trace.value, practice);
+    }
+
+    /** Something to be found out by whichever thread comes to it. */
+    private static final class Later<T> implements Supplier<Object> {
+        private final Supplier<T> work;
+        private T value;
+
+        Later(Supplier<T> work) {
+            this.work = work;
+        }
+
+        @Override
+        public Object get() {
+            value = work.get();
+            return value;
+        }
     }
 
     public Elevation elevation() {

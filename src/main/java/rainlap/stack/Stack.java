@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.wall.Elevation;
 import rainlap.wall.LayingOrder;
 import rainlap.wall.Opening;
-import rainlap.wall.Piece;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 
@@ -32,15 +32,17 @@ public final class Stack {
     }
 
     public static Stack of(Elevation elevation, Stage stage) {
+        return of(elevation, stage, Crew.ALONE);
+    }
+
+    public static Stack of(Elevation elevation, Stage stage, Crew crew) {
         Stack stack = new Stack(elevation, stage);
         Folding folding = new Folding(new OpeningIndex(elevation.openings()));
+        List<Integer> seen = IntStream.range(0, elevation.pieces().size())
+                .filter(i -> stage.sees(elevation.pieces().get(i).material().layer())).boxed().toList();
         Map<Surface, List<Face>> bySurface = new HashMap<>();
-        for (int i = 0; i < elevation.pieces().size(); i++) {
-            Piece p = elevation.pieces().get(i);
-            if (stage.sees(p.material().layer())) {
-                folding.facesOf(i, p).forEach(f -> bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>()).add(f));
-            }
-        }
+        crew.inRuns(seen, run -> run.stream().flatMap(i -> folding.facesOf(i, elevation.pieces().get(i)).stream()).toList())
+                .forEach(faces -> faces.forEach(f -> bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>()).add(f)));
         bySurface.forEach((s, faces) -> stack.surfaces.put(s,
                 new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()))));
         return stack;

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import rainlap.joint.Joint;
 import rainlap.joint.RandomWall;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Rule;
+import rainlap.stack.Crew;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -35,6 +37,7 @@ class RandomWallsTest {
             List<Rule> turned = new ArrayList<>(Rules.all());
             Collections.reverse(turned);
             assertEquals(r.weakPoints(), Checker.check(e, turned).weakPoints(), where);
+            sameWhenShared(r, wall, practice, where);
             for (Rule rule : Rules.all()) {
                 assertTrue(!rule.check(e).toList().isEmpty(), () -> where + ": " + rule.info().id() + " is silent");
             }
@@ -42,6 +45,16 @@ class RandomWallsTest {
             r.weakPoints().forEach(w -> found.merge(w.finding().rule(), 1, Integer::sum));
         }
         assertTrue(found.size() >= 12, () -> "these walls break too few rules to say anything: " + found);
+    }
+
+    private static void sameWhenShared(CheckResult alone, Elevation wall, Practice practice, String where) {
+        Crew three = Crew.of(3, 20_000);
+        CheckResult shared = Checker.check(Evidence.of(wall, Stage.WRAP, practice, three), Rules.all(), three);
+        assertEquals(alone.weakPoints(), shared.weakPoints(), where);
+        assertEquals(alone.held(), shared.held(), where);
+        assertEquals(alone.unchecked(), shared.unchecked(), where);
+        assertEquals(alone.evidence().joints().all().stream().map(Joint::id).toList(),
+                shared.evidence().joints().all().stream().map(Joint::id).toList(), where);
     }
 
     private static void sound(Finding f, Elevation wall, String where) {

@@ -78,7 +78,7 @@ record Run(ExitStatus status, String out, String err) {
         ByteArrayOutputStream out = new ByteArrayOutputStream(), err = new ByteArrayOutputStream();
         Surroundings around = new Surroundings(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
                 new PrintStream(out, false, StandardCharsets.UTF_8), new PrintStream(err, false, StandardCharsets.UTF_8), folder,
-                environment, rules);
+                environment, rules, 2);
         ExitStatus status = Main.run(List.of(args), around);
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

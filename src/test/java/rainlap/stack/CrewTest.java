@@ -1,0 +1,59 @@
+package rainlap.stack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class CrewTest {
+    private static final Crew TWO = Crew.of(2, 20_000);
+
+    @Test void runsComeBackInTheOrderOfTheList() {
+        List<Integer> items = IntStream.range(0, 1_001).boxed().toList();
+        for (Crew crew : List.of(Crew.ALONE, TWO)) {
+            assertEquals(items, crew.inRuns(items, List::copyOf).stream().flatMap(List::stream).toList());
+            assertEquals(List.of(), crew.inRuns(List.<Integer>of(), List::copyOf).stream().flatMap(List::stream).toList());
+        }
+    }
+
+    @Test void twoThreadsWorkAtOnce() {
+        CountDownLatch both = new CountDownLatch(2);
+        Set<Thread> seen = ConcurrentHashMap.newKeySet();
+        Supplier<Boolean> waitForTheOther = () -> {
+            seen.add(Thread.currentThread());
+            both.countDown();
+            try {
+                both.await();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+            return true;
+        };
+        assertEquals(List.of(true, true), TWO.all(List.of(waitForTheOther, waitForTheOther)));
+        assertEquals(2, seen.size());
+    }
+
+    @Test void aSmallWallIsDoneOnTheCallersThread() {
+        assertSame(Crew.ALONE, Crew.of(2, 19_999));
+        assertSame(Crew.ALONE, Crew.of(1, 1_000_000));
+        assertEquals(List.of(Thread.currentThread()), Crew.ALONE.all(List.of(Thread::currentThread)));
+    }
+
+    @Test void aFailureComesBackToTheCaller() {
+        Supplier<Integer> fails = () -> {
+            throw new IllegalStateException("broken");
+        };
+        for (Crew crew : List.of(Crew.ALONE, TWO)) {
+            RuntimeException e = assertThrows(RuntimeException.class, () -> crew.all(List.of(() -> 1, fails)));
+            assertTrue(e.toString().contains("broken"));
+        }
+    }
+}
