@@ -63,12 +63,12 @@ class ShippedWallsTest {
         }));
     }
 
-    @Test void someAreSoundAndTheOthersHaveThreeToFourteenFaults() {
+    @Test void someAreSoundAndTheOthersHaveThreeToFifteenFaults() {
         assertEquals(List.of("bakery-trailer-left", "boat-shed-side", "estuary-hut-east"),
                 WALLS.stream().filter(Shipped::isSound).map(Shipped::file).toList());
         assertAll(WALLS.stream().filter(w -> !w.isSound()).map(w -> () -> {
             int faults = w.wall().expected().size();
-            assertTrue(faults >= 3 && faults <= 14, () -> w + " expects " + faults);
+            assertTrue(faults >= 3 && faults <= 15, () -> w + " expects " + faults);
         }));
     }
 

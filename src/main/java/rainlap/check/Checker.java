@@ -47,7 +47,7 @@ public final class Checker {
         List<Supplier<Judged>> all = new ArrayList<>();
         rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> all.add(() -> judge(r, evidence)));
         crew.all(all).forEach(run::take);
-        return new CheckResult(evidence, run.ranked(), run.held, run.notApplicable, run.unchecked, run.crashes);
+        return new CheckResult(evidence, ranked(OnePlace.merged(evidence, run.findings)), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
     /** What one rule answered; where it failed, nothing but how. */
@@ -81,8 +81,8 @@ public final class Checker {
         }
     }
 
-    private List<WeakPoint> ranked() {
-        List<Ranked> ranked = new ArrayList<>(findings.stream().map(Ranked::new).toList());
+    private static List<WeakPoint> ranked(List<Finding> merged) {
+        List<Ranked> ranked = new ArrayList<>(merged.stream().map(Ranked::new).toList());
         ranked.sort(Ranked.ORDER);
         List<WeakPoint> out = new ArrayList<>(ranked.size());
         ranked.forEach(r -> out.add(new WeakPoint(out.size() + 1, r.finding)));
@@ -92,6 +92,7 @@ public final class Checker {
     /** A finding with the box of its place, which every comparison asks for. */
     private record Ranked(Finding finding, Box box) {
         private static final Comparator<Ranked> ORDER = Comparator.comparingInt((Ranked r) -> r.finding.defences())
+                .thenComparing(r -> r.finding.litresPerHour().orElse(0), Comparator.reverseOrder())
                 .thenComparing(r -> r.finding.rule()).thenComparing(r -> r.finding.where().surface())
                 .thenComparing(r -> r.box.minY(), Comparator.reverseOrder()).thenComparingLong(r -> r.box.minX())
                 .thenComparing(r -> r.finding.where().wkt()).thenComparing(r -> String.join(" ", r.finding.pieces()));

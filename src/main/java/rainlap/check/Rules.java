@@ -25,6 +25,10 @@ import rainlap.rule.tape.NarrowTapeCover;
 import rainlap.rule.tape.TapeMissed;
 import rainlap.rule.tape.TapeOrder;
 import rainlap.rule.tape.UntapedJoint;
+import rainlap.rule.water.LeaksAsDrawn;
+import rainlap.rule.water.OneFailureAway;
+import rainlap.rule.water.TrappedWater;
+import rainlap.rule.water.WayRoundAnEnd;
 
 /** Every rule, sorted by id. A new rule is one line here; a test fails while it is missing. */
 public final class Rules {
@@ -34,9 +38,11 @@ public final class Rules {
             new ButtJoint(),
             new EndLapNearOpening(),
             new FlashingInFront(),
+            new LeaksAsDrawn(),
             new MissingHeadFlap(),
             new MissingHeadFlashing(),
             new NarrowTapeCover(),
+            new OneFailureAway(),
             new OpenGap(),
             new ReverseLap(),
             new ShortCornerWrap(),
@@ -47,10 +53,12 @@ public final class Rules {
             new ShortUpstand(),
             new TapeMissed(),
             new TapeOrder(),
+            new TrappedWater(),
             new UnstaggeredLaps(),
             new UntapedCorner(),
             new UntapedJoint(),
-            new UnwrappedCorner()
+            new UnwrappedCorner(),
+            new WayRoundAnEnd()
     );
 
     private Rules() {}

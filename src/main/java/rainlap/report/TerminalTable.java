@@ -21,7 +21,7 @@ public final class TerminalTable {
     /** The longest line. */
     public static final int COLUMNS = 100;
     private static final String CAUTION = "Rainlap advises, it does not certify: local code and licensed people decide."
-            + " Defences are those of each joint alone; the water's whole way is not traced.";
+            + " Defences are what must fail on the water's whole way to the frame; 3 stands for three or more.";
 
     private static final List<Columns.Column> HEADINGS = List.of(
             new Columns.Column("defences", 8, true), new Columns.Column("rule", 24, false),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rainlap.practice.LimitValue;
 import rainlap.source.Source;
+import rainlap.water.Step;
 
 /**
  * One thing that is not as asked.
@@ -22,18 +23,32 @@ import rainlap.source.Source;
  * @param spokenBy the practice that spoke
  * @param says one or two sentences: what is there, what is asked and by whom
  * @param remedy how to mend it, with dimensions
- * @param defences of this place alone
+ * @param defences how many things must fail before water reaches the frame by way of this place; {@link #MANY} for that many or more.
+ *     A rule states it only where the trace does not look; the check lowers it to what the trace tells
  * @param joint the id of the joint it concerns
+ * @param path the water's way by this place to the frame, from the rain on; empty when none comes with fewer than {@link #MANY} failures
+ * @param litresPerHour of water that comes this way; empty where that is not reckoned
  */
 public record Finding(String rule, List<String> pieces, Place where, OptionalDouble measured, OptionalDouble required, String unit,
         String drawn, String asked, Source source, String spokenBy, String says, String remedy, int defences,
-        Optional<String> joint) {
+        Optional<String> joint, List<Step> path, OptionalDouble litresPerHour) {
+    /** Ways of so many failures and more are not followed. */
+    public static final int MANY = 3;
+
     public Finding {
         pieces = List.copyOf(pieces);
+        path = List.copyOf(path);
         Objects.requireNonNull(where, "where");
-        if (says.isBlank() || remedy.isBlank() || defences < 0) {
+        Objects.requireNonNull(litresPerHour, "litresPerHour");
+        if (says.isBlank() || remedy.isBlank() || defences < 0 || defences > MANY) {
             throw new IllegalArgumentException(rule + ": a finding says what is wrong and how to mend it");
         }
+    }
+
+    /** The same finding with the water's way by its place. */
+    public Finding withWay(int failures, List<Step> way) {
+        return new Finding(rule, pieces, where, measured, required, unit, drawn, asked, source, spokenBy, says, remedy, failures, joint, way,
+                litresPerHour);
     }
 
     /** Starts a finding of a rule at a place. */
@@ -53,8 +68,9 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         private String asked = "";
         private Source source = Source.commonPractice();
         private String spokenBy = "common";
-        private int defences;
+        private int defences = MANY;
         private Optional<String> joint = Optional.empty();
+        private List<Step> path = List.of();
 
         private Builder(RuleInfo rule, Place where, List<String> pieces) {
             this.rule = rule;
@@ -111,8 +127,16 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
+        /** How many things must fail, where the trace does not look: at the fold of a building corner. */
         public Builder defences(int count) {
             defences = count;
+            return this;
+        }
+
+        /** The way water comes here, and how many things fail on it. */
+        public Builder way(int failures, List<Step> steps) {
+            defences = failures;
+            path = steps;
             return this;
         }
 
@@ -124,7 +148,7 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         /** What is wrong, and how to mend it. */
         public Outcome.Broken says(String what, String remedy) {
             return new Outcome.Broken(new Finding(rule.id(), pieces, where, measured, required, unit, drawn, asked, source,
-                    spokenBy, what, remedy, defences, joint));
+                    spokenBy, what, remedy, defences, joint, path, OptionalDouble.empty()));
         }
     }
 }

@@ -6,7 +6,7 @@
  * <em>cannot tell</em>; silence is never a pass. A {@link rainlap.rule.Finding} carries numbers, places and words, and knows nothing
  * of how it is printed.
  *
- * <p><b>Defences</b> here are those of the joint or place alone, by the table in {@link rainlap.rule.LocalDefences}: how many separate
- * things must fail before water passes that joint. What lies around it is not looked at.
+ * <p><b>Defences</b> are those of the water's whole way, which the check adds when all rules have spoken. A rule states a number only where the trace
+ * does not look: at the fold of a building corner, where what lies round the corner is not drawn.
  */
 package rainlap.rule;

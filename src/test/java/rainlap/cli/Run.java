@@ -50,7 +50,7 @@ record Run(ExitStatus status, String out, String err) {
         @Override
         public Stream<Outcome> check(rainlap.rule.Evidence e) {
             Place where = Place.area(e.elevation(), Surface.WALL, List.of(e.elevation().outline().region()));
-            return Stream.of(Finding.of(info, where, List.of("M1")).reads("this", "that").says("It is so.", "Make it otherwise."));
+            return Stream.of(Finding.of(info, where, List.of("M1")).reads("this", "that").defences(0).says("It is so.", "Make it otherwise."));
         }
     };
     /** A rule that breaks down. */

@@ -161,6 +161,6 @@ final class SampleWall {
             String asked, String says, String remedy) {
         OptionalDouble required = limit.isNever() ? OptionalDouble.empty() : OptionalDouble.of(limit.value());
         return new Finding(rule, pieces, where, OptionalDouble.empty(), required, "mm", drawn, asked, limit.source(), limit.spokenBy(), says,
-                remedy, defences, Optional.empty());
+                remedy, defences, Optional.empty(), List.of(), OptionalDouble.empty());
     }
 }

@@ -16,7 +16,7 @@ public final class Judged {
         return rule.check(Evidence.of(e, Stage.WRAP, practice)).toList();
     }
 
-    /** Findings under {@code common}, one a line: pieces, place, drawn / asked, defences. */
+    /** Findings under {@code common}, one a line: pieces, place, drawn / asked. */
     public static String found(Rule rule, Drawn wall) {
         return found(rule, wall, "common");
     }
@@ -37,7 +37,6 @@ public final class Judged {
     }
 
     private static String text(Finding f) {
-        return String.join(" ", f.pieces()) + " | " + f.where().inWords() + " | " + f.drawn() + " / " + f.asked() + " | defences "
-                + f.defences();
+        return String.join(" ", f.pieces()) + " | " + f.where().inWords() + " | " + f.drawn() + " / " + f.asked();
     }
 }

@@ -65,7 +65,7 @@ public final class Written {
         }
         Finding f = ((Outcome.Broken) o).finding();
         return "broken " + String.join(" ", f.pieces()) + " | " + f.where().inWords() + " | " + number(f.measured()) + " of "
-                + number(f.required()) + " | defences " + f.defences();
+                + number(f.required()) + (f.defences() == Finding.MANY ? "" : " | defences " + f.defences());
     }
 
     private static String number(OptionalDouble v) {

@@ -14,7 +14,6 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
@@ -74,7 +73,6 @@ public final class EndLapNearOpening implements Rule {
         boolean toLeft = EndLaps.foot(j).x() < o.edge(jamb).a().x();
         return Finding.of(INFO, where, List.of(j.outer().piece().id(), j.inner().piece().id())).asks(required).measures(least)
                 .reads(drawn + " from " + o.id(), Asked.briefly(required)).joint(j.id())
-                .defences(LocalDefences.of(j, j.lap(), j.uncovered().isEmpty() || j.sealed(), e.elevation().exposure(), e.practice()))
                 .says("The end lap " + pieces + " comes within " + drawn + " of the " + jamb.inWords() + " line of " + o.id() + ", at "
                         + where.inWords() + ". " + Asked.sentence(required),
                         "Move the end lap " + LengthText.mmUp(required.hundredths() - least) + " further to the "

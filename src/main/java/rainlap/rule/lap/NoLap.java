@@ -18,7 +18,6 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -88,7 +87,7 @@ final class NoLap {
         return Finding.of(info, where, List.of(j.outer().piece().id(), j.inner().piece().id())).asks(required).measures(gap)
                 .reads((kind == JointKind.BUTT ? "edges meet" : "gap of " + LengthText.mm(gap)) + (taped ? ", taped" : ""),
                         "lap of " + required.number())
-                .joint(j.id()).defences(LocalDefences.of(j, 0, taped, e.elevation().exposure(), e.practice()))
+                .joint(j.id())
                 .says(says(j, gap, where, taped, required)
                         + (own.orTaped() && taped ? " " + e.practice().id() + " would be content with the tape." : ""),
                         remedy(j, facing, gap, required));

@@ -12,7 +12,6 @@ import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -80,7 +79,7 @@ public final class ReverseLap implements Rule {
 
     private static Finding.Builder start(Evidence e, Joint j, Joint.Stretch s, Place where, boolean taped) {
         return Finding.of(INFO, where, List.of(j.outer().piece().id(), j.inner().piece().id())).source(SOURCE).measures(s.least())
-                .joint(j.id()).defences(LocalDefences.of(j, s.least(), taped, e.elevation().exposure(), e.practice()));
+                .joint(j.id());
     }
 
     /** Whether the inner piece has no foot beneath the outer one: it runs on below it. */

@@ -11,7 +11,6 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -68,7 +67,6 @@ final class ShortLap {
         String orTape = required.orTaped() ? ", or tape the joint" : "";
         return Finding.of(info, where, List.of(outer, inner)).asks(required).measures(s.least())
                 .reads(lap, Asked.briefly(required)).joint(j.id())
-                .defences(LocalDefences.of(j, s.least(), s.taped() || j.sealed(), e.elevation().exposure(), e.practice()))
                 .says(outer + " laps " + inner + " by " + lap + (required.orTaped() ? ", without tape," : "") + " at " + where.inWords() + ". "
                         + Asked.sentence(required),
                         remedy.of(outer, inner, missing, required.number()) + orTape + ".");

@@ -16,7 +16,6 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -93,8 +92,6 @@ public final class UnstaggeredLaps implements Rule {
         String lower = p.lower.outer().piece().id() + "/" + p.lower.inner().piece().id();
         return Finding.of(INFO, where, pieces(p)).asks(required).measures(p.apart()).reads(apart + " apart", Asked.briefly(required))
                 .joint(p.upper.id())
-                .defences(LocalDefences.of(p.upper, p.upper.lap(), p.upper.uncovered().isEmpty() || p.upper.sealed(),
-                        e.elevation().exposure(), e.practice()))
                 .says("The end lap " + upper + " stands " + apart + " from the end lap " + lower + " of the course below, at "
                         + Place.level(foot.y()) + ", x " + Place.mm(foot.x()) + ". " + Asked.sentence(required),
                         "Move the end lap " + upper + " " + move + " further " + (foot.x() >= EndLaps.top(p.lower).x() ? "to the right"

@@ -55,7 +55,7 @@ public final class BareCorner implements Rule {
     private static Outcome broken(Evidence e, OpeningCorner c, List<CornerFace> bare) {
         CornerFace worst = bare.stream().reduce((a, b) -> b.covered() < a.covered() ? b : a).orElseThrow();
         return Finding.of(INFO, place(e, c, bare), c.pieces()).asks(worst.asked().limit()).requires(worst.deep())
-                .measures(worst.covered()).reads(drawn(bare), "none bare").defences(0)
+                .measures(worst.covered()).reads(drawn(bare), "none bare")
                 .says(says(c, bare, worst), remedy(e, c, bare));
     }
 

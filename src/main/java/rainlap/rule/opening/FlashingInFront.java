@@ -33,7 +33,7 @@ public final class FlashingInFront implements Rule {
         String h = s.flashing(), m = PieceWords.list(s.membranes());
         String taped = s.isTaped() ? ", held by tape alone" : "";
         return Finding.of(INFO, s.place(), s.pieces()).asks(asked).measures(0)
-                .reads(s.isTaped() ? "0 behind, taped" : "0 behind", asked.number() + " behind").defences(s.isTaped() ? 1 : 0)
+                .reads(s.isTaped() ? "0 behind, taped" : "0 behind", asked.number() + " behind")
                 .says(h + " lies in front of " + m + taped + ", so water on " + m + " runs in behind its upstand"
                         + ". " + Asked.sentence(asked, "an upstand of " + asked.number() + " behind the membrane"),
                         "Slit " + m + " at 45° from both ends of " + h + ", lay the flap over the upstand by at least "

@@ -34,7 +34,6 @@ public final class MissingHeadFlap implements Rule {
         String h = s.flashing();
         return Finding.of(INFO, s.place(), Stream.concat(Stream.of(h), near.stream()).toList()).asks(asked).measures(0)
                 .reads(s.isTaped() ? "no flap, taped" : "no flap", asked.number() + " over the upstand")
-                .defences(s.isTaped() ? 1 : 0)
                 .says("No membrane reaches the upper edge of " + h + " over " + s.length() + ": nothing laps over its upstand"
                         + ". " + Asked.sentence(asked, "a lap of " + asked.number() + " over it"),
                         "Lay a strip of membrane " + s.length() + " long over the upstand of " + h + " by at least " + asked.number()

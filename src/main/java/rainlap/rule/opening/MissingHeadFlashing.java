@@ -78,7 +78,7 @@ public final class MissingHeadFlashing implements Rule {
         String shelter = (asked.strict() ? "more than " : "") + asked.number() + " times its height above the head";
         List<String> above = above(e, o);
         String flap = above.isEmpty() ? "lap the membrane" : "slit " + PieceWords.list(above) + " at 45° from both its ends and lay the flap";
-        return finding.reads(drawn, "flashing, or eave " + (asked.strict() ? "over " : "") + asked.number() + " x").defences(1)
+        return finding.reads(drawn, "flashing, or eave " + (asked.strict() ? "over " : "") + asked.number() + " x")
                 .says(o.id() + " has no head flashing" + eave
                         + ". " + Asked.sentence(asked, "a head flashing or an eave that overhangs " + shelter),
                         "Fit a head flashing " + LengthText.mm(o.rect().width() + 2 * past.hundredths()) + " long, " + past.number()

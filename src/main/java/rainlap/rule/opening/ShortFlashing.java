@@ -84,7 +84,7 @@ public final class ShortFlashing implements Rule {
                 : new Segment(new Point(Math.min(tip, end.jamb()), y), new Point(Math.max(tip, end.jamb()), y));
         String drawn = end.past < 0 ? LengthText.mm(-end.past) + " short of the jamb" : LengthText.mm(end.past) + " past";
         return Finding.of(INFO, Place.line(e.elevation(), Surface.WALL, line), List.of(end.id())).asks(asked).measures(end.past)
-                .reads(drawn, asked.number() + " past").defences(1)
+                .reads(drawn, asked.number() + " past")
                 .says(end.id() + " ends " + drawn + (end.past < 0 ? "" : " the " + end.side() + " jamb") + " of " + end.opening.id()
                         + (end.past < 0 ? " on the " + end.side() : "") + ". " + Asked.sentence(asked, asked.number() + " past the opening"), remedy(end, asked));
     }

@@ -87,7 +87,7 @@ public final class ShortReturn implements Rule {
                 ? Beside.membranes(e.stack(), new Segment(where.line().get(0), where.line().get(1)), AskedReturn.LEAST) : turning;
         String drawn = deep == 0 ? "not turned" : LengthText.mm(deep) + " deep";
         return Finding.of(INFO, where, pieces).asks(asked.limit()).requires(asked.deep()).measures(deep)
-                .reads(drawn, asked.inWords(edge.opening())).defences(deep == 0 ? 0 : 1)
+                .reads(drawn, asked.inWords(edge.opening()))
                 .says(says(edge, asked, deep, pieces), remedy(edge, asked, span, pieces));
     }
 

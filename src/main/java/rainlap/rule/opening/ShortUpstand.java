@@ -12,7 +12,6 @@ import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
-import rainlap.water.Drive;
 
 /** The membrane laps over the upstand of a head flashing by less than asked. */
 public final class ShortUpstand implements Rule {
@@ -33,9 +32,8 @@ public final class ShortUpstand implements Rule {
     private static Outcome broken(HeadStretch s, LimitValue asked) {
         long lap = Math.round(s.edge().lap().part(s.from(), s.to()).least());
         String h = s.flashing(), m = PieceWords.list(s.membranes()), mm = LengthText.mm(lap);
-        double rise = Drive.headMm(s.evidence().elevation().exposure()).orElse(asked.value());
         return Finding.of(INFO, s.place(), s.pieces()).asks(asked).measures(lap)
-                .reads(mm + " behind", asked.number() + " behind").defences(lap / 100.0 < rise ? 0 : 1)
+                .reads(mm + " behind", asked.number() + " behind")
                 .says(m + " laps over the upstand of " + h + " by only " + mm + ". " + Asked.sentence(asked), remedy(s, asked));
     }
 

@@ -19,7 +19,6 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -96,7 +95,7 @@ public final class NarrowTapeCover implements Rule {
                 : "the " + j.kind().inWords() + " of " + j.outer().piece().id() + " and " + j.inner().piece().id();
         long wide = 2 * limit.hundredths() + j.gap();
         return Finding.of(INFO, where, pieces).asks(limit).measures(s.least()).reads(sides, Asked.briefly(limit) + " each side")
-                .joint(j.id()).defences(LocalDefences.of(j, j.kind().isLap() ? j.lap() : 0, true, e.elevation().exposure(), e.practice()))
+                .joint(j.id())
                 .says(String.join(" and ", strips) + " covers " + joint + " by only " + sides + ", at " + where.inWords() + ". "
                         + Asked.sentence(limit, limit.number() + " to each side"),
                         "Lay a tape at least " + LengthText.mmUp(wide) + " wide over it, centred on the joint, " + limit.number()

@@ -10,7 +10,6 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -49,7 +48,6 @@ public final class TapeMissed implements Rule {
                 : Asked.sentence(free, "tape on the whole of a joint lapped by less than " + free.number());
         return Finding.of(INFO, where, List.of(outer, inner)).saidBy(free).measures(length)
                 .reads(LengthText.mm(length) + " missed", "taped from end to end").joint(j.id())
-                .defences(LocalDefences.of(j, j.kind().isLap() ? s.least() : 0, false, e.elevation().exposure(), e.practice()))
                 .says("The tape on the " + j.kind().inWords() + " of " + outer + " and " + inner + " leaves "
                         + LengthText.mm(length) + " uncovered at " + where.inWords() + ". " + asks,
                         TapeWords.cover(e.practice(), "that stretch", j.gap()));

@@ -88,7 +88,6 @@ public final class TapeOrder implements Rule {
         String low = lower.id() + " (" + lower.highest().word() + ")", up = upper.id() + " (" + upper.lowest().word() + ")";
         return Finding.of(INFO, where, List.of(lower.id(), upper.id())).source(SOURCE)
                 .reads(lower.highest().word() + " over " + upper.lowest().word(), upper.lowest().word() + " over " + lower.highest().word())
-                .defences(1)
                 .says("At " + o.id() + " strip " + low + " lies over strip " + up + ", at " + where.inWords()
                         + ": water that runs down " + upper.id() + " meets the edge of " + lower.id()
                         + ", and only its adhesive keeps it out. "

@@ -10,7 +10,6 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.LocalDefences;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -57,7 +56,6 @@ public final class UntapedJoint implements Rule {
                 : Asked.sentence(free, "tape on a lap below " + free.number());
         return Finding.of(INFO, where, List.of(outer, inner)).asks(free).measures(s.least())
                 .reads("no tape", free.isNever() ? "tape" : "tape, or lap of " + free.number()).joint(j.id())
-                .defences(LocalDefences.of(j, s.least(), false, e.elevation().exposure(), e.practice()))
                 .says("No tape runs along the " + j.kind().inWords() + " of " + outer + " over " + inner + " at " + where.inWords() + ". "
                         + asks, TapeWords.cover(e.practice(), "the joint", 0));
     }

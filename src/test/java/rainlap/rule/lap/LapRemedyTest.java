@@ -37,9 +37,9 @@ class LapRemedyTest {
     void aButtThatTurnsIsMendedSideBySide() {
         Drawn notched = wall().ring("M2", 0, 0, 2000, 0, 2000, 1000, 1500, 1000, 1500, 400, 500, 400, 500, 1000, 0, 1000)
                 .sheet("M1", 500, 400, 1000, 600);
-        assertEquals("M1 M2 | +400, x 500 to 1500 | edges meet / lap of 51 | defences 0\n"
-                + "M1 M2 | x 1500, +400 to +1000 | edges meet / lap of 152 | defences 0\n"
-                + "M1 M2 | x 500, +400 to +1000 | edges meet / lap of 152 | defences 0", Judged.found(new ButtJoint(), notched, "us-irc-2015"));
+        assertEquals("M1 M2 | +400, x 500 to 1500 | edges meet / lap of 51\n"
+                + "M1 M2 | x 1500, +400 to +1000 | edges meet / lap of 152\n"
+                + "M1 M2 | x 500, +400 to +1000 | edges meet / lap of 152", Judged.found(new ButtJoint(), notched, "us-irc-2015"));
         List<String> remedies = Judged.findings(new ButtJoint(), notched, "us-irc-2015").stream().map(Finding::remedy).toList();
         assertTrue(remedies.get(0).startsWith("Slip a strip 102 high in behind M1 and over M2"), remedies.get(0));
         assertTrue(remedies.get(1).startsWith("Slip a strip 304 wide"), remedies.get(1));

@@ -35,7 +35,7 @@ class ShortReturnTest {
         String alone = Window.tape("A1", "{'on': 'W1.sill', 'rect': [0,0,800,90]}");
         String turned = Window.tape("A1", "{'rect': [500,340,800,60]}, {'on': 'W1.sill', 'rect': [0,0,800,90]}");
         String head = Window.tape("A2", "{'rect': [500,1100,800,60]}, {'on': 'W1.head', 'rect': [0,0,800,90]}");
-        assertEquals("broken M1 | W1 sill, +400, x 550 to 1250 | 0 of 50 | defences 0",
+        assertEquals("broken M1 | W1 sill, +400, x 550 to 1250 | 0 of 50",
                 found(Window.wall(Window.W1, head, Window.sheet("i", "90"), alone)));
         assertEquals("", found(Window.wall(Window.W1, head, Window.sheet("i", "90"), turned)));
     }
@@ -43,22 +43,22 @@ class ShortReturnTest {
     @Test void aSillPieceSetBackFromTheEdgeTurnsNothing() {
         String setBack = Window.tape("A1", "{'rect': [500,340,800,60]}, {'on': 'W1.sill', 'rect': [0,0.01,800,89]}");
         String head = Window.tape("A2", "{'rect': [500,1100,800,60]}, {'on': 'W1.head', 'rect': [0,0,800,90]}");
-        assertEquals("broken M1 | W1 sill, +400, x 550 to 1250 | 0 of 50 | defences 0",
+        assertEquals("broken M1 | W1 sill, +400, x 550 to 1250 | 0 of 50",
                 found(Window.wall(Window.W1, head, Window.sheet("i", "90"), setBack)));
     }
 
     @Test void whatIsShortAndWhatIsNotTurnedAreTwoFindingsWithTheirOwnEnds() {
         String sill = Window.tape("A1", "{'rect': [500,340,300,60]}, {'on': 'W1.sill', 'rect': [0,0,300,30]}");
         String head = Window.tape("A2", "{'rect': [500,1100,800,60]}, {'on': 'W1.head', 'rect': [0,0,800,90]}");
-        assertEquals("broken M1 | W1 sill, +400, x 800 to 1250 | 0 of 50 | defences 0\n"
-                + "broken A1 | W1 sill, +400, x 550 to 800 | 30 of 50 | defences 1",
+        assertEquals("broken M1 | W1 sill, +400, x 800 to 1250 | 0 of 50\n"
+                + "broken A1 | W1 sill, +400, x 550 to 800 | 30 of 50",
                 found(Window.wall(Window.W1, head, Window.sheet("i", "90"), sill)));
     }
 
     @Test void aSlopedReturnIsShortWhereItIsShort() {
         String sill = Window.tape("A1", "{'rect': [500,340,800,60]}, {'on': 'W1.sill', 'ring': [[0,0],[800,0],[800,80],[0,40]]}");
         String head = Window.tape("A2", "{'rect': [500,1100,800,60]}, {'on': 'W1.head', 'rect': [0,0,800,90]}");
-        assertEquals("broken A1 | W1 sill, +400, x 550 to 700 | 42.5 of 50 | defences 1",
+        assertEquals("broken A1 | W1 sill, +400, x 550 to 700 | 42.5 of 50",
                 found(Window.wall(Window.W1, head, Window.sheet("i", "90"), sill)));
     }
 
@@ -67,9 +67,9 @@ class ShortReturnTest {
                 + " 'cuts': [{'at': 'W1', 'pattern': 'diagonal', 'return': 90}]}";
         String upper = "{'id': 'M2', 'material': 'foil-membrane', 'rect': [-50,650,1900,1000],"
                 + " 'cuts': [{'at': 'W1', 'pattern': 'diagonal', 'return': 40}]}";
-        assertEquals("broken M2 | W1 left jamb, x 500, +800 to +1050 | 40 of 50 | defences 1\n"
-                + "broken M2 | W1 right jamb, x 1300, +800 to +1050 | 40 of 50 | defences 1\n"
-                + "broken M2 | W1 head, +1100, x 550 to 1250 | 40 of 50 | defences 1", found(Window.wall(Window.W1, lower, upper)));
+        assertEquals("broken M2 | W1 left jamb, x 500, +800 to +1050 | 40 of 50\n"
+                + "broken M2 | W1 right jamb, x 1300, +800 to +1050 | 40 of 50\n"
+                + "broken M2 | W1 head, +1100, x 550 to 1250 | 40 of 50", found(Window.wall(Window.W1, lower, upper)));
     }
 
     @Test void theFootOfADoorHasNoWallToTurnFrom() {
@@ -82,7 +82,7 @@ class ShortReturnTest {
         String vent = "{'id': 'V1', 'kind': 'vent', 'rect': [500,400,80,80], 'reveal': 90}";
         String sheet = Window.sheet("diagonal", "90").replace("W1", "V1");
         assertEquals("holds M1\nholds M1\nholds M1\nholds M1", said(Window.wall(vent, sheet)));
-        assertEquals("broken M1 | V1 sill, +400, x 539 to 541 | 38 of 39 | defences 1",
+        assertEquals("broken M1 | V1 sill, +400, x 539 to 541 | 38 of 39",
                 found(Window.wall(vent, sheet.replace("'return': 90", "'return': 38"))).lines().findFirst().orElse(""));
     }
 
@@ -92,7 +92,7 @@ class ShortReturnTest {
         String near = Window.tape("A2", "{'rect': [900.99,340,399,60]}, {'on': 'W1.sill', 'rect': [400.99,0,399.01,90]}");
         String far = Window.tape("A2", "{'rect': [901,340,399,60]}, {'on': 'W1.sill', 'rect': [401,0,399,90]}");
         assertEquals("", found(Window.wall(Window.W1, head, Window.sheet("i", "90"), left, near)));
-        assertEquals("broken M1 | W1 sill, +400, x 900 to 901 | 0 of 50 | defences 0",
+        assertEquals("broken M1 | W1 sill, +400, x 900 to 901 | 0 of 50",
                 found(Window.wall(Window.W1, head, Window.sheet("i", "90"), left, far)));
     }
 }

@@ -1,0 +1,66 @@
+package rainlap.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.RuleInfo;
+import rainlap.water.Arrival;
+
+/**
+ * Findings of dimensions and of the trace at the same place are one weak point.
+ *
+ * <ol>
+ * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that get under or run over one of its pieces go before
+ * ways that only come by. Where the frame lies bare at the place rain wets it, and there are none.
+ * <li>A finding of the trace whose way passes the place of a finding of dimensions that has no more defences than it is left out; so is
+ * trapped water whose way does.
+ * </ol>
+ */
+final class OnePlace {
+    private final List<Finding> dimensions = new ArrayList<>();
+    private final List<Finding> traced = new ArrayList<>();
+
+    private OnePlace() {}
+
+    static List<Finding> merged(Evidence e, List<Finding> findings) {
+        OnePlace all = new OnePlace();
+        for (Finding f : findings) {
+            (isTraced(f) ? all.traced : all.dimensions).add(f);
+        }
+        return all.merged(e);
+    }
+
+    private static boolean isTraced(Finding f) {
+        return Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
+    }
+
+    private List<Finding> merged(Evidence e) {
+        Passing passing = dimensions.isEmpty() ? null : new Passing(e);
+        List<Finding> out = new ArrayList<>();
+        dimensions.forEach(f -> out.add(withWay(e, passing, f)));
+        traced.stream().filter(t -> out.subList(0, dimensions.size()).stream().noneMatch(saysItAlready(e, t))).toList().forEach(out::add);
+        return out;
+    }
+
+    private static Finding withWay(Evidence e, Passing passing, Finding f) {
+        List<Arrival> by = passing.by(f.where());
+        List<Arrival> named = by.stream().filter(a -> Passing.names(a, f.pieces())).toList();
+        Optional<Arrival> worst = (named.isEmpty() ? by : named).stream()
+                .min(Comparator.comparingInt(Arrival::defences).thenComparing(a -> a.path().size()));
+        if (worst.filter(a -> a.defences() == 0).isEmpty()) {
+            Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
+            if (bare.isPresent()) {
+                return bare.get();
+            }
+        }
+        return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
+    }
+
+    private static Predicate<Finding> saysItAlready(Evidence e, Finding t) {
+        return f -> (f.defences() <= t.defences() || t.defences() == Finding.MANY) && Passing.passes(e, t, f.where());
+    }
+}

@@ -1,0 +1,56 @@
+package rainlap.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.geom.Box;
+import rainlap.geom.Overlay;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
+import rainlap.rule.Evidence;
+import rainlap.rule.Place;
+import rainlap.wall.Opening;
+import rainlap.wall.Surface;
+import rainlap.water.Step;
+
+/** Whether the frame lies bare at a place, so that rain wets it. */
+final class Uncovered {
+    /** To each side of a line on the wall: 10 mm. */
+    private static final long BESIDE = 1_000;
+    /** Less than this is left by rounding: a square millimetre. */
+    private static final double LEAST_MM2 = 1;
+
+    private Uncovered() {}
+
+    static Optional<Step> at(Evidence e, Place place) {
+        Surface on = place.surface();
+        List<Region> look = on.isWall() ? onWall(e, place) : onReveal(e, place);
+        List<Region> over = new ArrayList<>();
+        look.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
+        List<Region> bare = Overlay.difference(look, over);
+        return bare.stream().mapToDouble(Region::areaMm2).sum() < LEAST_MM2 ? Optional.empty() : Optional.of(rain(on, bare));
+    }
+
+    private static Step rain(Surface on, List<Region> bare) {
+        Box b = bare.stream().map(Region::box).reduce(Box::join).orElseThrow();
+        return new Step(Step.FRAME, "", false, on, List.of(new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY())), "rain wets the frame");
+    }
+
+    private static List<Region> onWall(Evidence e, Place place) {
+        List<Region> near = place.isLine() ? Overlay.run(place.line(), 2 * BESIDE) : place.area();
+        List<Region> holes = new ArrayList<>(e.elevation().openings().stream().map(o -> Region.of(o.rect())).toList());
+        e.elevation().penetrations().forEach(p -> holes.add(p.region()));
+        return Overlay.difference(Overlay.intersection(near, List.of(e.elevation().outline().region())), holes);
+    }
+
+    /** As deep as the reveal goes, in its own frame. */
+    private static List<Region> onReveal(Evidence e, Place place) {
+        Surface on = place.surface();
+        Opening o = e.elevation().findOpening(on.opening()).orElseThrow();
+        Box flat = place.box();
+        Point a = o.toSurface(on.side(), new Point(flat.minX(), flat.minY())), b = o.toSurface(on.side(), new Point(flat.maxX(), flat.maxY()));
+        Box all = o.surface(on.side());
+        long from = Math.max(all.minX(), Math.min(a.x(), b.x())), to = Math.min(all.maxX(), Math.max(a.x(), b.x()));
+        return from >= to ? List.of() : List.of(Region.of(new Box(from, all.minY(), to, all.maxY())));
+    }
+}

@@ -1,0 +1,54 @@
+package rainlap.rule.water;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+import rainlap.water.Step;
+
+/** Water comes onto the frame with nothing failing. */
+public final class LeaksAsDrawn implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("leaks-as-drawn", "leaks as drawn", RuleInfo.Theme.WATER);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Way> ways = Ways.of(e, 0).stream().filter(w -> !w.leavesALedge() && !w.startsInsideAnOpening()).toList();
+        return ways.isEmpty() ? Stream.of(Outcome.Holds.of()) : ways.stream().map(w -> broken(e, w));
+    }
+
+    private static Outcome broken(Evidence e, Way w) {
+        Place where = w.place(e);
+        return Finding.of(INFO, where, w.pieces()).way(0, w.path()).reads("frame is wet", "dry as drawn")
+                .says("Water comes onto the frame at " + where.inWords() + " with nothing failing: " + Steps.told(w.path()) + ".",
+                        w.last().map(s -> remedy(e, s)).orElse("Cover the frame there with membrane."));
+    }
+
+    /** By how the water got under the last piece. */
+    private static String remedy(Evidence e, Step s) {
+        String p = s.piece(), cover = e.practice().get(Limit.TAPE_COVER).number();
+        if (Steps.isLift(s)) {
+            return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mmUp(e.trace().drive().rise())
+                    + ", the height wind lifts water to, or tape that edge.";
+        }
+        if (Steps.isPush(s)) {
+            return "Let what lies beneath " + p + " reach in behind its side edge by at least " + LengthText.mmUp(e.trace().drive().creep())
+                    + ", as far as wind pushes water, or tape that edge.";
+        }
+        if (Steps.isAlongAPipe(s)) {
+            return "Seal the pipe to " + p + " all round: a collar, taped by " + cover + " onto the sheet, the foot first.";
+        }
+        return "Tuck the edge of " + p + " that meets the water in behind the sheet above it by " + e.practice().get(Limit.COURSE_LAP).number()
+                + ", or tape it, " + cover + " to each side.";
+    }
+}

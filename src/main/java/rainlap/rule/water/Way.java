@@ -1,0 +1,56 @@
+package rainlap.rule.water;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainlap.geom.Point;
+import rainlap.geom.Segment;
+import rainlap.rule.Evidence;
+import rainlap.rule.Place;
+import rainlap.wall.Surface;
+import rainlap.water.Step;
+
+/**
+ * One way by which water comes onto the frame.
+ *
+ * @param where the line along which it arrives, in the surface's own frame
+ */
+record Way(int defences, Surface surface, List<Point> where, List<Step> path) {
+    /** The pieces it gets under, leaves by or passes, the last first: that one let it onto the frame. */
+    List<String> pieces() {
+        List<String> under = path.stream().map(Step::piece).filter(p -> !p.isEmpty()).toList();
+        Stream<String> on = path.stream().map(Step::layer).filter(p -> !p.equals(Step.FRAME));
+        return (under.isEmpty() ? on : Stream.iterate(under.size() - 1, i -> i >= 0, i -> i - 1).map(under::get)).distinct().toList();
+    }
+
+    /** What tells it from other ways: the pieces it gets under, and which of them fail. */
+    String told() {
+        return path.stream().filter(s -> !s.piece().isEmpty()).map(s -> s.piece() + (s.failure() ? "!" : "")).reduce("", (a, b) -> a + " " + b);
+    }
+
+    Optional<Step> failing() {
+        return path.stream().filter(Step::failure).findFirst();
+    }
+
+    /** The last step by which it got under, behind or past a piece. */
+    Optional<Step> last() {
+        return path.stream().filter(s -> !s.piece().isEmpty()).reduce((a, b) -> b);
+    }
+
+    boolean leavesALedge() {
+        return path.stream().anyMatch(Steps::isOffALedge);
+    }
+
+    /** Whether it starts on frame that lies bare inside an opening. */
+    boolean startsInsideAnOpening() {
+        return path.get(0).layer().equals(Step.FRAME) && !path.get(0).on().isWall();
+    }
+
+    Place place(Evidence e) {
+        return Place.line(e.elevation(), surface, where);
+    }
+
+    double lengthMm() {
+        return Stream.iterate(1, i -> i < where.size(), i -> i + 1).mapToDouble(i -> new Segment(where.get(i - 1), where.get(i)).lengthMm()).sum();
+    }
+}

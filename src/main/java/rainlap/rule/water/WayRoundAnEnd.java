@@ -1,0 +1,46 @@
+package rainlap.rule.water;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+import rainlap.wall.Piece;
+
+/** Water runs off an end of a ledge that has no dam there, and from there it reaches the frame. */
+public final class WayRoundAnEnd implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("way-round-an-end", "way round an end", RuleInfo.Theme.WATER);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Piece> ledges = e.elevation().pieces().stream().filter(p -> e.stage().sees(p.material().layer()) && isLedge(p)).toList();
+        if (ledges.isEmpty()) {
+            return Stream.of(new Outcome.DoesNotApply("no batten and no flashing with an upstand is drawn at this stage"));
+        }
+        List<Outcome> found = Stream.of(0, 1).flatMap(n -> Ways.of(e, n).stream()).filter(Way::leavesALedge).map(w -> broken(e, w)).toList();
+        return found.isEmpty() ? ledges.stream().map(p -> Outcome.Holds.of(p.id())) : found.stream();
+    }
+
+    private static boolean isLedge(Piece p) {
+        return p.material().kind() == MaterialKind.BATTEN || p.material().kind() == MaterialKind.FLASHING && p.material().profile().upstandMm().isPresent();
+    }
+
+    private static Outcome broken(Evidence e, Way w) {
+        Place where = w.place(e);
+        String ledge = w.path().stream().filter(Steps::isOffALedge).findFirst().orElseThrow().piece();
+        return Finding.of(INFO, where, Stream.concat(Stream.of(ledge), w.pieces().stream()).distinct().toList()).way(w.defences(), w.path())
+                .reads("no end dam", "end dam")
+                .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()
+                        + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path()) + ".",
+                        "Turn that end of " + ledge + " up as an end dam, or carry " + ledge + " on until its end lies over sound membrane.");
+    }
+}

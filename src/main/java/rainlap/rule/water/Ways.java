@@ -1,0 +1,79 @@
+package rainlap.rule.water;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.rule.Evidence;
+import rainlap.wall.Surface;
+import rainlap.water.Arrival;
+
+/** Gathers the lines along which water comes onto the frame into ways: one for each cause. */
+final class Ways {
+    /** Lines nearer than this belong together: 10 mm. */
+    private static final long NEAR = 1_000;
+
+    private Ways() {}
+
+    private record Cause(Surface surface, String told) {}
+
+    /** All ways of so many failures; of several at one place only the one told in the fewest steps. */
+    static List<Way> of(Evidence e, int defences) {
+        Map<Cause, List<Way>> byCause = new LinkedHashMap<>();
+        for (Arrival a : e.trace().arrivals()) {
+            if (a.defences() == defences) {
+                Way w = new Way(a.defences(), a.surface(), a.where(), a.path());
+                byCause.computeIfAbsent(new Cause(a.surface(), w.told()), k -> new ArrayList<>()).add(w);
+            }
+        }
+        List<Way> all = new ArrayList<>();
+        byCause.values().forEach(ways -> gathered(ways).forEach(together -> all.add(joined(together))));
+        all.sort(Comparator.comparingInt((Way w) -> w.path().size()).thenComparing(Way::lengthMm, Comparator.reverseOrder()));
+        return atOnePlace(all);
+    }
+
+    /** Those of one cause that touch. */
+    private static List<List<Way>> gathered(List<Way> ways) {
+        List<List<Way>> out = new ArrayList<>();
+        for (Way w : ways) {
+            List<Way> home = new ArrayList<>(List.of(w));
+            Box near = box(w).grow(NEAR);
+            out.removeIf(group -> group.stream().anyMatch(o -> box(o).meets(near)) && home.addAll(group));
+            out.add(home);
+        }
+        return out;
+    }
+
+    /** The longest, drawn out over all that lie in one line with it. */
+    private static Way joined(List<Way> ways) {
+        Way longest = ways.stream().max(Comparator.comparingDouble(Way::lengthMm)).orElseThrow();
+        Box line = box(longest);
+        if (line.width() > 0 && line.height() > 0 || longest.where().size() != 2) {
+            return longest;
+        }
+        Box all = ways.stream().map(Ways::box).filter(b -> line.width() > 0 ? b.minY() == line.minY() && b.maxY() == line.minY()
+                : b.minX() == line.minX() && b.maxX() == line.minX()).reduce(line, Box::join);
+        return new Way(longest.defences(), longest.surface(), List.of(new Point(all.minX(), all.minY()), new Point(all.maxX(), all.maxY())), longest.path());
+    }
+
+    private static List<Way> atOnePlace(List<Way> all) {
+        List<Way> out = new ArrayList<>();
+        Map<Surface, List<Box>> taken = new LinkedHashMap<>();
+        for (Way w : all) {
+            List<Box> there = taken.computeIfAbsent(w.surface(), k -> new ArrayList<>());
+            Box b = box(w);
+            if (there.stream().noneMatch(t -> t.contains(b))) {
+                out.add(w);
+                there.add(b.grow(NEAR));
+            }
+        }
+        return out;
+    }
+
+    private static Box box(Way w) {
+        return w.where().stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
+    }
+}
