@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.hprtree.HPRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import rainlap.check.Checker;
+import rainlap.check.Rules;
 import rainlap.geom.Region;
 import rainlap.paper.Edge;
 import rainlap.paper.Mark;
@@ -36,10 +37,12 @@ import rainlap.wall.Stage;
 
 /**
  * Measures, never judges. CPU time of the one thread that works, median of the runs; everything in the same JVM, so that the ratios hold
- * on any machine. Prints a Markdown table. Run as DEVELOPERS.md says; an argument caps the number of pieces.
+ * on any machine. Prints a Markdown table. Run as DEVELOPERS.md says; an argument is the largest number
+ * of pieces, 100 000 where there is none and up to a million. The two-thread column is the one figure in clock time: it says something
+ * only where nothing else runs.
  */
 public final class Bench {
-    private static final int[] SIZES = {100, 1_000, 10_000, 100_000};
+    private static final int[] SIZES = {100, 1_000, 10_000, 100_000, 1_000_000};
     private static final int PAIRWISE_UP_TO = 10_000;
     private static final GeometryFactory JTS = new GeometryFactory(new PrecisionModel(1));
     private static final Practice PRACTICE = Practices.find("common").orElseThrow();
@@ -48,8 +51,8 @@ public final class Bench {
 
     public static void main(String[] args) throws Exception {
         int most = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
-        System.out.println("| wall | pieces | self-join ms | check ms | check / self-join | growth | pairwise overlay / self-join | heap kB a piece |");
-        System.out.println("|---|---|---|---|---|---|---|---|");
+        System.out.println("| wall | pieces | self-join ms | check ms | check / self-join | growth | two threads / one | pairwise overlay / self-join | heap kB a piece |");
+        System.out.println("|---|---|---|---|---|---|---|---|---|");
         for (String kind : List.of("aligned", "jittered", "shuffled")) {
             double before = 0;
             int beforeSize = 0;
@@ -71,8 +74,9 @@ public final class Bench {
         double check = median(runs, () -> Checker.check(e, Stage.WRAP, PRACTICE).weakPoints().size());
         String growth = before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log(check / before) / Math.log(n / (double) beforeSize));
         String pairwise = n > PAIRWISE_UP_TO ? "not run" : String.format(Locale.ROOT, "%.0f", median(3, () -> pairwise(e)) / join);
-        System.out.printf(Locale.ROOT, "| %s | %d | %.2f | %.1f | %.1f | %s | %s | %s |%n", kind, n, join, check,
-                check / join, growth, pairwise, n < 5_000 ? "too small" : String.format(Locale.ROOT, "%.2f", heapKb(e) / n));
+        double shared = clock(runs, e, 2) / clock(runs, e, 1);
+        System.out.printf(Locale.ROOT, "| %s | %d | %.2f | %.1f | %.1f | %s | %.2f | %s | %s |%n", kind, n, join, check,
+                check / join, growth, shared, pairwise, n < 5_000 ? "too small" : String.format(Locale.ROOT, "%.2f", heapKb(e) / n));
         return check;
     }
 
@@ -88,6 +92,17 @@ public final class Bench {
         }
         Arrays.sort(ms);
         return ms[runs / 2];
+    }
+
+    /** The least clock time of a check on so many threads, in milliseconds. */
+    private static double clock(int runs, Elevation e, int threads) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < runs; i++) {
+            long start = System.nanoTime();
+            Checker.check(e, Stage.WRAP, PRACTICE, Rules.all(), threads);
+            least = Math.min(least, (System.nanoTime() - start) / 1e6);
+        }
+        return least;
     }
 
     private static List<Region> regions(Elevation e) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Edges;
 import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -20,14 +21,13 @@ public final class Face {
     private final Piece piece;
     private final Surface surface;
     private final Region region;
-    private final List<Segment> folds = new ArrayList<>();
-    private final List<Link> links = new ArrayList<>();
-    private List<Segment> free;
+    private List<Link> links = List.of();
+    private Edges free;
 
-    /** The face of the same piece beyond a fold, and how its places look when it is laid flat onto this surface. */
-    record Link(Face beyond, UnaryOperator<Point> flat, boolean mirrored) {
-        Link(Face beyond, UnaryOperator<Point> flat) {
-            this(beyond, flat, isMirrored(flat));
+    /** A fold, the face of the same piece beyond it, and how that one's places look when it is laid flat onto this surface. */
+    record Link(Segment along, Face beyond, UnaryOperator<Point> flat, boolean mirrored) {
+        Link(Segment along, Face beyond, UnaryOperator<Point> flat) {
+            this(along, beyond, flat, isMirrored(flat));
         }
 
         /** An edge of the face beyond, interior still on the left: some surfaces are mirrored when laid flat. */
@@ -74,42 +74,46 @@ public final class Face {
         return region.box();
     }
 
-    void fold(Segment along, Link link) {
-        folds.add(along);
+    void fold(Link link) {
+        if (links.isEmpty()) {
+            links = new ArrayList<>(2);
+        }
         links.add(link);
         free = null;
     }
 
     /** The stretches along which the piece goes on over a fold. */
     public List<Segment> folds() {
-        return List.copyOf(folds);
+        return links.stream().map(Link::along).toList();
     }
 
     /** The region's edges without the folds, interior on the left. */
     public List<Segment> freeEdges() {
-        if (folds.isEmpty()) {
+        if (links.isEmpty()) {
             return region.edges();
         }
-        if (free == null) {
-            free = withoutFolds();
+        Edges known = free; // read once: two threads may both come first, and then both find the same
+        if (known == null) {
+            known = withoutFolds();
+            free = known;
         }
-        return free;
+        return known;
     }
 
-    private List<Segment> withoutFolds() {
+    private Edges withoutFolds() {
         List<Segment> out = new ArrayList<>(region.edgeCount());
         for (int k = 0; k < region.edgeCount(); k++) {
             Segment e = region.edge(k);
             EdgeFrame frame = EdgeFrame.of(e);
             Intervals whole = Intervals.of(0, frame.length()), left = whole;
-            for (Segment f : folds) {
-                left = left.minus(Folding.shared(frame, f));
+            for (Link l : links) {
+                left = left.minus(Folding.shared(frame, l.along));
             }
             for (int i = 0; i < left.count(); i++) {
                 out.add(left == whole ? e : new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
             }
         }
-        return List.copyOf(out);
+        return Edges.copyOf(out);
     }
 
     /** Where the piece lies on both sides of an edge's line, within from..to. */
@@ -120,14 +124,13 @@ public final class Face {
 
     /** Adds what ends this piece to the left of an edge, over one fold if need be. */
     public void addEnds(Hits hits) {
-        if (folds.isEmpty()) {
+        if (links.isEmpty()) {
             hits.addEnds(region);
         } else {
             hits.addEnds(freeEdges());
         }
-        for (int i = 0; i < links.size(); i++) {
-            Link link = links.get(i);
-            if (hits.mayMeet(link.laidFlat(link.beyond.box()).join(folds.get(i).box()))) {
+        for (Link link : links) {
+            if (hits.mayMeet(link.laidFlat(link.beyond.box()).join(link.along.box()))) {
                 link.beyond.freeEdges().forEach(e -> hits.addEnd(link.laidFlat(e)));
             }
         }

@@ -101,7 +101,7 @@ final class Folding {
         List<Segment> theirs = hinge.edgesOnceFlat(b.region());
         for (Segment m : mine) {
             for (Segment t : theirs) {
-                hinge.shared(m, t).ifPresent(s -> a.fold(s, new Face.Link(b, hinge.flat())));
+                hinge.shared(m, t).ifPresent(s -> a.fold(new Face.Link(s, b, hinge.flat())));
             }
         }
     }

@@ -1,0 +1,36 @@
+package rainlap.geom;
+
+import java.util.AbstractList;
+import java.util.List;
+import java.util.RandomAccess;
+
+/** Segments kept as bare numbers and made as they are asked for: a wall holds many. */
+public final class Edges extends AbstractList<Segment> implements RandomAccess {
+    private final long[] ends;
+
+    private Edges(long[] ends) {
+        this.ends = ends;
+    }
+
+    public static Edges copyOf(List<Segment> segments) {
+        long[] ends = new long[4 * segments.size()];
+        int n = 0;
+        for (Segment s : segments) {
+            ends[n++] = s.a().x();
+            ends[n++] = s.a().y();
+            ends[n++] = s.b().x();
+            ends[n++] = s.b().y();
+        }
+        return new Edges(ends);
+    }
+
+    @Override
+    public Segment get(int i) {
+        return new Segment(new Point(ends[4 * i], ends[4 * i + 1]), new Point(ends[4 * i + 2], ends[4 * i + 3]));
+    }
+
+    @Override
+    public int size() {
+        return ends.length / 4;
+    }
+}
