@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.RuleInfo;
@@ -39,10 +38,14 @@ final class OnePlace {
     }
 
     private List<Finding> merged(Evidence e) {
-        Passing passing = dimensions.isEmpty() ? null : new Passing(e);
-        List<Finding> out = new ArrayList<>();
-        dimensions.forEach(f -> out.add(withWay(e, passing, f)));
-        traced.stream().filter(t -> out.subList(0, dimensions.size()).stream().noneMatch(saysItAlready(e, t))).toList().forEach(out::add);
+        if (dimensions.isEmpty()) {
+            return traced;
+        }
+        Passing passing = new Passing(e);
+        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> withWay(e, passing, f)).toList());
+        Passed passed = new Passed(e, out);
+        List<Finding> left = traced.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t))).toList();
+        out.addAll(left);
         return out;
     }
 
@@ -60,7 +63,7 @@ final class OnePlace {
         return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
     }
 
-    private static Predicate<Finding> saysItAlready(Evidence e, Finding t) {
-        return f -> (f.defences() <= t.defences() || t.defences() == Finding.MANY) && Passing.passes(e, t, f.where());
+    private static boolean saysItAlready(Finding f, Finding t) {
+        return f.defences() <= t.defences() || t.defences() == Finding.MANY;
     }
 }

@@ -7,7 +7,6 @@ import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.rule.Evidence;
-import rainlap.rule.Finding;
 import rainlap.rule.Place;
 import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
@@ -26,7 +25,7 @@ final class Passing {
     private final BoxTree tree;
 
     /** A line on a way, laid flat. */
-    private record Mark(Surface on, Segment line) {}
+    record Mark(Surface on, Segment line) {}
 
     Passing(Evidence e) {
         this.elevation = e.elevation();
@@ -57,13 +56,8 @@ final class Passing {
         return a.path().stream().anyMatch(s -> pieces.contains(s.piece()) || pieces.contains(s.layer()));
     }
 
-    /** Whether the way of a finding of the trace passes a place. */
-    static boolean passes(Evidence e, Finding traced, Place place) {
-        return marks(e.elevation(), traced.where(), traced.path()).stream().anyMatch(m -> isNear(e.elevation(), m, place));
-    }
-
     /** Where rain falls is no mark: it falls everywhere. */
-    private static List<Mark> marks(Elevation e, Place arrival, List<Step> path) {
+    static List<Mark> marks(Elevation e, Place arrival, List<Step> path) {
         List<Mark> out = new ArrayList<>();
         add(arrival.surface(), arrival.line(), out);
         path.stream().skip(path.size() > 1 ? 1 : 0).forEach(s -> add(s.on(), Place.line(e, s.on(), s.where()).line(), out));
@@ -76,7 +70,7 @@ final class Passing {
         }
     }
 
-    private static boolean isNear(Elevation e, Mark m, Place place) {
+    static boolean isNear(Elevation e, Mark m, Place place) {
         boolean sameOpening = !m.on.isWall() && m.on.opening().equals(place.surface().opening());
         boolean folded = m.on.isWall() != place.surface().isWall();
         return (m.on.equals(place.surface()) || sameOpening || folded)
@@ -84,7 +78,7 @@ final class Passing {
     }
 
     /** In a reveal all that lies within its depth is one place. */
-    private static long near(Elevation e, Place place) {
+    static long near(Elevation e, Place place) {
         return place.surface().isWall() ? NEAR : Math.max(NEAR, e.findOpening(place.surface().opening()).orElseThrow().reveal());
     }
 }

@@ -38,8 +38,10 @@ final class Uncovered {
 
     private static List<Region> onWall(Evidence e, Place place) {
         List<Region> near = place.isLine() ? Overlay.run(place.line(), 2 * BESIDE) : place.area();
-        List<Region> holes = new ArrayList<>(e.elevation().openings().stream().map(o -> Region.of(o.rect())).toList());
-        e.elevation().penetrations().forEach(p -> holes.add(p.region()));
+        Box box = place.box().grow(BESIDE);
+        List<Region> holes = new ArrayList<>();
+        e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> holes.add(Region.of(o.rect())));
+        e.elevation().penetrations().stream().filter(p -> p.region().box().meets(box)).forEach(p -> holes.add(p.region()));
         return Overlay.difference(Overlay.intersection(near, List.of(e.elevation().outline().region())), holes);
     }
 

@@ -22,13 +22,12 @@ import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
-import rainlap.source.Source;
 import rainlap.wall.Elevation;
 
 /**
  * The findings file: JSON in UTF-8, keys in a fixed order, lengths in mm, geometry as well-known text in wall coordinates (what lies in a
- * reveal is laid flat into the opening). The water is not traced: {@code water} says so, {@code litres_per_hour} is null, {@code path}
- * and {@code reach} are empty, and {@code defences} are those of the joint alone.
+ * reveal is laid flat into the opening). {@code defences} are those of the water's whole way, 3 standing for three or more; {@code litres_per_hour}
+ * is null where it is not reckoned.
  */
 public final class FindingsJson {
     /** Version of the form, the value of the key {@code findings}. */
@@ -70,12 +69,14 @@ public final class FindingsJson {
         json.writeStringField("practice", result.evidence().practice().id());
         json.writeStringField("stage", result.evidence().stage().word());
         json.writeStringField("units", "mm");
-        json.writeStringField("water", "not traced");
-        json.writeStringField("defences_of", "the joint alone");
+        json.writeStringField("water", "traced");
+        json.writeStringField("defences_of", "the whole way");
+        WaterJson water = new WaterJson(json, elevation);
+        water.assumptions(TakenForGranted.all(result.evidence()));
         list("joints", result.evidence().joints().all(), this::write);
         new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
-        list("reach", List.of(), x -> {});
+        water.reach(result.evidence().trace().reach());
         list("unchecked", result.unchecked(), this::write);
         writeCounts(result);
         list("failed", result.crashes(), this::write);
@@ -143,8 +144,8 @@ public final class FindingsJson {
         json.writeStringField("drawn", f.drawn());
         json.writeStringField("asked", f.asked());
         json.writeNumberField("defences", f.defences());
-        json.writeNullField("litres_per_hour");
-        write(f.source());
+        number("litres_per_hour", f.litresPerHour());
+        new WaterJson(json, elevation).source(f.source());
         json.writeStringField("spoken_by", f.spokenBy());
         json.writeStringField("says", f.says());
         json.writeStringField("remedy", f.remedy());
@@ -153,16 +154,7 @@ public final class FindingsJson {
         } else {
             json.writeNullField("joint");
         }
-        list("path", List.of(), x -> {});
-        json.writeEndObject();
-    }
-
-    private void write(Source source) throws IOException {
-        json.writeObjectFieldStart("source");
-        json.writeStringField("document", source.document());
-        json.writeStringField("edition", source.edition());
-        json.writeStringField("clause", source.clause());
-        json.writeStringField("known", source.known().text());
+        new WaterJson(json, elevation).path(f.path());
         json.writeEndObject();
     }
 

@@ -43,6 +43,7 @@ public final class TerminalTable {
         TerminalTable table = new TerminalTable(file, result);
         table.addHeading();
         table.addWeakPoints();
+        table.lines.addAll(TakenForGranted.lines(result));
         table.addJoints();
         table.addUnchecked();
         table.addNotApplicable();

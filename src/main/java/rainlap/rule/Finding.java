@@ -51,6 +51,12 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
                 litresPerHour);
     }
 
+    /** The same finding with how much water comes its way. */
+    public Finding withLitres(double perHour) {
+        return new Finding(rule, pieces, where, measured, required, unit, drawn, asked, source, spokenBy, says, remedy, defences, joint, path,
+                OptionalDouble.of(perHour));
+    }
+
     /** Starts a finding of a rule at a place. */
     public static Builder of(RuleInfo rule, Place where, List<String> pieces) {
         return new Builder(rule, where, pieces);

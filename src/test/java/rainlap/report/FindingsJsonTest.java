@@ -39,7 +39,7 @@ class FindingsJsonTest {
     }
 
     @Test void theFixedKeysAreThereInOrder() throws IOException {
-        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "joints",
+        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "assumptions", "joints",
                 "opening_edges", "opening_corners", "building_corners", "weak_points", "reach", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
         assertTrue(keys(mixed().at("/joints/0")).containsAll(List.of("id", "kind", "pieces", "where", "lap", "tape", "litres_per_hour")));
         assertTrue(keys(mixed().at("/weak_points/0")).containsAll(List.of("number", "rule", "pieces", "where", "measured", "required",
@@ -91,12 +91,36 @@ class FindingsJsonTest {
         assertEquals("97.38", laps.at("/0/to").toString());
     }
 
-    @Test void waterThatIsNotTracedIsNotMadeUp() throws IOException {
-        assertEquals("not traced", mixed().get("water").asText());
-        assertEquals("the joint alone", mixed().get("defences_of").asText());
-        assertEquals("[]", mixed().get("reach").toString());
-        assertEquals("[]", mixed().at("/weak_points/0/path").toString());
+    @Test void litresThatAreNotReckonedAreNotMadeUp() throws IOException {
         assertTrue(mixed().at("/weak_points/0/litres_per_hour").isNull());
+    }
+
+    /** A reverse lap of 100 at +800: the frame below its foot is wet as drawn, and above it as high as wind lifts water, 150. */
+    @Test void theWaysOfTheWaterAndTheWetFrameAreWritten() throws IOException {
+        Drawn wall = Drawn.wall().outline(0, 0, 1000, 2000, EdgeRole.EXTERNAL_CORNER).sheet("M2", -300, 800, 1600, 1300).sheet("M1", -300, -40, 1600, 940);
+        JsonNode found = new ObjectMapper().readTree(bytes(Checker.check(wall.elevation(), Stage.WRAP, Practices.common())));
+        assertEquals("traced", found.get("water").asText());
+        assertEquals("the whole way", found.get("defences_of").asText());
+        JsonNode lap = found.at("/weak_points/0");
+        assertEquals("reverse-lap", lap.get("rule").asText());
+        assertEquals("0", lap.get("defences").toString());
+        assertEquals("{\"surface\":\"wall\",\"where\":\"LINESTRING (0 900, 1000 900)\",\"why\":\"runs in behind M1\",\"failure\":false}",
+                lap.at("/path/1").toString());
+        assertEquals("{\"defences\":0,\"surface\":\"wall\",\"where\":\"POLYGON ((1000 0, 1000 950, 0 950, 0 0, 1000 0))\"}", found.at("/reach/0").toString());
+    }
+
+    @Test void everyAssumptionStandsBesideItsFigure() throws IOException {
+        JsonNode all = mixed().get("assumptions");
+        assertEquals(List.of("rise", "creep", "height wetted by itself"), texts(all, "what"), "no speed, no rain: nothing else goes in");
+        assertEquals(List.of("what", "figure", "source", "note"), keys(all.get(0)));
+        assertEquals("150 mm", all.at("/0/figure").asText());
+        assertTrue(all.at("/0/note").asText().startsWith("No wind, towing or pressure is stated"), all.toString());
+    }
+
+    private static List<String> texts(JsonNode list, String key) {
+        List<String> out = new ArrayList<>();
+        list.forEach(n -> out.add(n.get(key).asText()));
+        return out;
     }
 
     @Test void nothingThatFailedOrDidNotApplyIsLeftOut() throws IOException {

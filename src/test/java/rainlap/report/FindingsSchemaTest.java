@@ -76,7 +76,7 @@ class FindingsSchemaTest {
     @Test void everyKeyIsAskedForAndNoOtherIsLetIn() throws IOException {
         JsonNode whole = written(Samples.mixed());
         List<String> open = new ArrayList<>();
-        for (String pointer : List.of("", "/joints/0", "/weak_points/0", "/weak_points/0/source", "/unchecked/0", "/failed/0")) {
+        for (String pointer : List.of("", "/joints/0", "/weak_points/0", "/weak_points/0/source", "/unchecked/0", "/failed/0", "/assumptions/0", "/assumptions/0/source", "/reach/0", "/weak_points/0/path/0")) {
             List<String> names = new ArrayList<>();
             whole.at(pointer).fieldNames().forEachRemaining(names::add);
             for (String name : names) {
@@ -101,7 +101,7 @@ class FindingsSchemaTest {
         ObjectNode f = (ObjectNode) written(Samples.mixed());
         ((ObjectNode) f.at("/joints/0")).put("kind", "sideways");
         ((ObjectNode) f.at("/joints/1")).set("tape", JSON.createArrayNode().add(1));
-        ((ObjectNode) f.at("/weak_points/0")).put("defences", -1).put("where", "POINT (1 1)");
+        ((ObjectNode) f.at("/weak_points/0")).put("defences", 4).put("where", "POINT (1 1)");
         ((ArrayNode) f.at("/weak_points/1/pieces")).add(7);
         Set<String> places = SCHEMA.validate(f).stream().map(e -> e.getInstanceLocation().toString()).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(new TreeSet<>(Set.of("/joints/0/kind", "/joints/1/tape", "/weak_points/0/defences", "/weak_points/0/where",

@@ -53,6 +53,18 @@ class TerminalTableTest {
         assertTrue(text.contains("\nAs asked: 3 places by 2 rules\nNot checked, 0"), text);
     }
 
+    @Test void whatWasTakenForGrantedStandsBesideItsFigure() {
+        assertTrue(mixed().contains("""
+
+                Water was followed over the whole wall: lifted 150 mm under lower edges, pushed 150 mm under side
+                edges. Taken for granted:
+                  rise                     150 mm   ABCB Housing Provisions 2022, 7.5.2(3)(c),
+                                                    published. No wind, towing or pressure is stated:
+                                                    the course lap of au-abcb-2022 stands for the rise.
+                """), mixed());
+        assertTrue(String.join(" ", TerminalTable.caution()).contains("3 stands for three or more"));
+    }
+
     @Test void noLineIsWiderThan100() {
         mixed().lines().forEach(l -> assertTrue(l.length() <= TerminalTable.COLUMNS, l));
         TerminalTable.caution().forEach(l -> assertTrue(l.length() <= TerminalTable.COLUMNS, l));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.rule.Evidence;
 import rainlap.wall.Surface;
@@ -60,14 +61,16 @@ final class Ways {
     }
 
     private static List<Way> atOnePlace(List<Way> all) {
+        BoxTree near = new BoxTree(all.stream().map(w -> box(w).grow(NEAR)).toList());
+        boolean[] kept = new boolean[all.size()];
         List<Way> out = new ArrayList<>();
-        Map<Surface, List<Box>> taken = new LinkedHashMap<>();
-        for (Way w : all) {
-            List<Box> there = taken.computeIfAbsent(w.surface(), k -> new ArrayList<>());
-            Box b = box(w);
-            if (there.stream().noneMatch(t -> t.contains(b))) {
+        for (int i = 0; i < kept.length; i++) {
+            Way w = all.get(i);
+            boolean[] told = {false};
+            near.query(box(w), j -> told[0] |= kept[j] && all.get(j).surface().equals(w.surface()) && box(all.get(j)).grow(NEAR).contains(box(w)));
+            kept[i] = !told[0];
+            if (kept[i]) {
                 out.add(w);
-                there.add(b.grow(NEAR));
             }
         }
         return out;

@@ -1,0 +1,107 @@
+package rainlap.rule.water;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import rainlap.joint.Drawn;
+import rainlap.material.Bond;
+import rainlap.material.Edge;
+import rainlap.material.MaterialKind;
+import rainlap.practice.Practices;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.Judged;
+import rainlap.rule.Rule;
+import rainlap.rule.Written;
+import rainlap.wall.EdgeRole;
+import rainlap.wall.Elevation;
+import rainlap.wall.Shape;
+import rainlap.wall.Stage;
+import rainlap.wall.Surface;
+import rainlap.water.Step;
+
+/** Each rule on its own, on both sides. Rise and creep 150. */
+class WaterRulesTest {
+    private static Drawn wall() {
+        return Drawn.wall().outline(0, 0, 2000, 2000, EdgeRole.FREE);
+    }
+
+    /** A sheet with a slot of 10 by 10 at (x, 1000), open to its right-hand side so that it needs no hole. */
+    private static Drawn cut(double x) {
+        return wall().ring("M1", -50, -50, 2050, -50, 2050, 1000, x, 1000, x, 1010, 2050, 1010, 2050, 2050, -50, 2050);
+    }
+
+    private static String said(Rule rule, Drawn wall) {
+        return Judged.found(rule, wall);
+    }
+
+    @Test void aCourseLapBelowTheRiseLeaksAsDrawn() {
+        assertEquals("M2 | +1000, x 0 to 2000 | frame is wet / dry as drawn", said(new LeaksAsDrawn(), lap(149.99)));
+        assertEquals("", said(new LeaksAsDrawn(), lap(150)), "at exactly the rise it holds");
+    }
+
+    private static Drawn lap(double lap) {
+        return wall().sheet("M1", -50, -50, 2100, 1050).sheet("M2", -50, 1000 - lap, 2100, 2000);
+    }
+
+    @Test void theRemedyNamesHowFarWaterIsDriven() {
+        Finding f = Judged.findings(new LeaksAsDrawn(), lap(100), "common").get(0);
+        assertTrue(f.remedy().contains("at least 150, the height wind lifts water to"), f.remedy());
+        assertTrue(f.says().contains("rain wets M1; wind lifts it under M2; wind lifts it on, onto the frame"), f.says());
+        Drawn beside = wall().sheet("Ma", -50, -50, 1050, 2100).sheet("Mb", 900, -50, 1150, 2100);
+        assertTrue(Judged.findings(new LeaksAsDrawn(), beside, "common").get(0).remedy().contains("at least 150, as far as wind pushes water"));
+    }
+
+    @Test void aSlitUnderTapeIsOneFailureAwayAndWithASheetBehindItIsNot() {
+        assertEquals("T1 | +1010, x 500 to 2000 | 1 failure / 2 failures", first(said(new OneFailureAway(), cut(500).tape("T1", 400, 950, 1650, 120))));
+        Drawn behind = wall().sheet("A1", -50, -50, 2100, 2100)
+                .ring("M1", -50, -50, 2050, -50, 2050, 1000, 500, 1000, 500, 1010, 2050, 1010, 2050, 2050, -50, 2050).tape("T1", 400, 950, 1650, 120);
+        assertEquals("", said(new OneFailureAway(), behind));
+    }
+
+    private static String first(String lines) {
+        return lines.lines().findFirst().orElse("");
+    }
+
+    @Test void aCornerPieceAloneIsAllThatIsAsked() {
+        Shape patch = new Shape(Surface.WALL, List.of(Drawn.region(400, 950, 2050, 950, 2050, 1070, 400, 1070)));
+        assertEquals("", said(new OneFailureAway(), cut(500).piece("K1", MaterialKind.CORNER_PIECE, patch)));
+    }
+
+    /** The window's upper left corner is at 500, 1100: what lies wholly within 200 of it asks for one strip. */
+    @Test void nearACornerOfAnOpeningOneStripIsAllThatIsAsked() {
+        assertEquals("holds T1", Written.said(new OneFailureAway(), holeBy("1300")));
+        assertEquals("broken T1 | +1300, x 600 to 620 | - of -", Written.said(new OneFailureAway(), holeBy("1300.01")).replace("| defences 1", "").strip());
+    }
+
+    private static Elevation holeBy(String top) {
+        return Written.wall("'free', 'free', 'free', 'free'", "{'id': 'W1', 'kind': 'window', 'rect': [500, 400, 800, 700], 'reveal': 0}",
+                "{'id': 'M1', 'material': 'foil-membrane', 'ring': [[-50,-50],[1850,-50],[1850,1650],[-50,1650]], 'holes': [[[600,1290],[620,1290],[620,%s],[600,%s]]]}"
+                        .formatted(top, top),
+                "{'id': 'T1', 'material': 'foil-tape-100', 'rect': [550, 1245, 120, 100]}");
+    }
+
+    @Test void waterBehindAFlangeSealedButForItsTopIsTrapped() {
+        Shape flange = new Shape(Surface.WALL, List.of(Drawn.region(400, 500, 800, 500, 800, 535, 400, 535)));
+        Drawn w = wall().sheet("M1", -50, -50, 2100, 2100).piece("F1", MaterialKind.FRAME, flange);
+        assertEquals("F1 M1 | +500, x 400 to 800 | water stands / a way out", said(new TrappedWater(), w.bond(Bond.sealedAt(Edge.LEFT, Edge.RIGHT, Edge.BOTTOM))));
+        assertEquals("", said(new TrappedWater(), w.bond(Bond.sealedAt(Edge.LEFT, Edge.BOTTOM))), "out at the right end");
+    }
+
+    /** The rules tell kinds of steps by their reasons: each is met in a way that the trace tells. */
+    @Test void theReasonsOfStepsAreTheTraces() {
+        Set<String> met = new TreeSet<>();
+        Drawn w = lap(150).tape("T1", -50, 812.5, 2100, 75);
+        List.of(w, lap(100), wall().sheet("Ma", -50, -50, 1050, 2100).sheet("Mb", 900, -50, 1150, 2100)).forEach(d -> Evidence.of(d.elevation(), Stage.WRAP,
+                Practices.common()).trace().arrivals().forEach(a -> a.path().forEach(s -> met.add(kind(s)))));
+        assertTrue(met.containsAll(Set.of("lift", "push", "overrun")), met::toString);
+    }
+
+    private static String kind(Step s) {
+        return Steps.isLift(s) ? "lift" : Steps.isPush(s) ? "push" : Steps.isOverrun(s) ? "overrun" : "other";
+    }
+}
