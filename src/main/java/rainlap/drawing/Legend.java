@@ -32,6 +32,13 @@ import rainlap.wall.Surface;
 final class Legend {
     private static final double WIDTH = 11;
     private static final double HEIGHT = 3.8;
+    private static final double PITCH = 6.3;
+    private static final double TOP = 202.3;
+    /** Close beneath the title. */
+    private static final double HIGHEST = 199.6;
+    private static final double APART = 0.4;
+    /** From the middle of a sign to the foot of its words. */
+    private static final double BASE = 1.25;
     private static final double[] COLUMNS = {230, 292.5};
     private static final double DEFENCES = 350.5;
     /** Which ways of water are drawn. */
@@ -122,18 +129,22 @@ final class Legend {
                 || evidence.stack().on(Surface.WALL).stream().map(Face::box).anyMatch(b -> !outline.contains(b));
     }
 
+    /** Rows at their usual pitch, or as close as they must stand; then the signs are lower too. */
     private void draw(double bottom) {
         int rows = (entries.size() + 2) / 2;
-        double pitch = Math.min(6.3, (bottom - 201.5) / Math.max(1, rows));
+        boolean crowded = TOP + (rows - 1) * (HEIGHT + APART) + HEIGHT + APART > bottom;
+        double top = crowded ? HIGHEST : TOP;
+        double pitch = crowded ? (bottom - HIGHEST) / rows : Math.min(PITCH, (bottom - APART - top - HEIGHT) / Math.max(1, rows - 1));
+        double height = Math.min(HEIGHT, pitch - APART);
         int i = 0;
         for (Map.Entry<String, Function<PaperBox, List<Mark>>> e : entries.entrySet()) {
-            double x = COLUMNS[i / rows], y = 202.3 + (i % rows) * pitch;
-            out.addAll(e.getValue().apply(PaperBox.ofSize(x, y, WIDTH, HEIGHT)));
+            double x = COLUMNS[i / rows], y = top + (i % rows) * pitch;
+            out.addAll(e.getValue().apply(PaperBox.ofSize(x, y, WIDTH, height)));
             double room = (i / rows == 0 ? COLUMNS[1] : DEFENCES) - x - WIDTH - 3.4;
-            out.add(Text.of(x + WIDTH + 3, y + 3.15, TextMetrics.shorten(e.getKey(), room, Looks.PLAIN), Looks.PLAIN));
+            out.add(Text.of(x + WIDTH + 3, y + height / 2 + BASE, TextMetrics.shorten(e.getKey(), room, Looks.PLAIN), Looks.PLAIN));
             i++;
         }
-        out.add(Text.of(COLUMNS[1], 202.3 + (rows - 1) * pitch + 3.15, "ticks: towards the sheet beneath", Looks.SECOND));
+        out.add(Text.of(COLUMNS[1], top + (rows - 1) * pitch + height / 2 + BASE, "ticks: towards the sheet beneath", Looks.SECOND));
     }
 
     private void defences(List<WeakPoint> shown, double bottom) {

@@ -52,7 +52,7 @@ final class Notes {
         Exposure x = evidence.elevation().exposure();
         out.add(drive(x, evidence.trace().drive()));
         x.rainMmPerH().ifPresent(v -> out.add("Rain " + LabelText.number(v) + " mm/h."));
-        out.add("Water is followed over the whole wall as drawn; soaking through, ice and fixings not drawn are left out.");
+        out.add("Defences: what must fail before the frame is wet; 3: or more. Not followed: soaking, ice, fixings not drawn.");
         out.add("This sheet advises on what was drawn; it certifies nothing. Local code and licensed people decide.");
         out.add("Mind work at height and sheet edges.");
         String hot = evidence.elevation().penetrations().stream().filter(Notes::isHot).map(Penetration::id).sorted().collect(Collectors.joining(", "));

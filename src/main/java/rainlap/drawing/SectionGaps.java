@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rainlap.paper.PaperPoint;
 import rainlap.water.Step;
 
@@ -12,6 +13,8 @@ final class SectionGaps {
     private static final double FRAME_HALF = 0.25;
     /** Distance from a face over which nothing lies. */
     private static final double OPEN = 0.85;
+    /** A shorter bare stretch has no room for an arrow, printed mm. */
+    private static final double LEAST_BARE = 1.6;
     private final CutStack stack;
     private final SectionGrid grid;
     private final SectionStrands strands;
@@ -75,6 +78,46 @@ final class SectionGaps {
         return OptionalDouble.empty();
     }
 
+    /** Whether a piece outside a layer begins at a place and goes on from there, so that water gets in only just at its edge. */
+    boolean isFilledFrom(double place, double sign, String layer) {
+        double inner = layer.equals(Step.FRAME) ? 0 : out(layer, place).orElse(0);
+        for (CutStack.Strand s : stack.strands()) {
+            for (CutStack.Step step : s.steps()) {
+                double end = sign > 0 ? step.from() : step.to();
+                boolean begins = s.steps().stream().noneMatch(o -> (sign > 0 ? o.to() : o.from()) == end);
+                if (begins && Math.abs(end - place) < 1 && !s.piece().id().equals(layer) && strands.out(step.level()) > inner) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The middle of the stretch without any piece at or beside a place; empty when pieces lie on both sides. */
+    OptionalDouble bare(double place) {
+        for (double beside : new double[] {0, 50, -50}) {
+            double p = place + beside;
+            if (stack.frameFrom() < p && p < stack.frameTo() && all().noneMatch(s -> s.from() <= p && p <= s.to())) {
+                double from = all().mapToDouble(CutStack.Step::to).filter(x -> x < p).max().orElse(stack.frameFrom());
+                double to = all().mapToDouble(CutStack.Step::from).filter(x -> x > p).min().orElse(stack.frameTo());
+                return OptionalDouble.of((from + to) / 2);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The middle of what is shown of a turned frame beyond all that lies on it; empty when that is too little to point at. */
+    OptionalDouble bareLeg(WayInPlane.Turned turn, long reveal) {
+        double covered = stack.strands().stream().flatMap(s -> (turn == WayInPlane.Turned.LOW ? s.lowLeg() : s.highLeg()).stream())
+                .mapToDouble(CutStack.Step::to).max().orElse(0);
+        double end = Math.min(reveal, grid.units(depth));
+        return grid.length(end - covered) < LEAST_BARE ? OptionalDouble.empty() : OptionalDouble.of((covered + end) / 2);
+    }
+
+    private Stream<CutStack.Step> all() {
+        return stack.strands().stream().flatMap(s -> s.steps().stream());
+    }
+
     private double along(PaperPoint p) {
         return grid.plumb() ? p.y() : p.x();
     }
@@ -84,15 +127,15 @@ final class SectionGaps {
     }
 
     /** Where water on a layer goes round a turn. */
-    PaperPoint corner(String layer, SectionWater.Turned turn) {
-        double place = turn == SectionWater.Turned.LOW ? stack.frameFrom() : stack.frameTo();
+    PaperPoint corner(String layer, WayInPlane.Turned turn) {
+        double place = turn == WayInPlane.Turned.LOW ? stack.frameFrom() : stack.frameTo();
         PaperPoint wall = onWall(layer, place), leg = onLeg(layer, turn, 0);
         return grid.plumb() ? new PaperPoint(wall.x(), leg.y()) : new PaperPoint(leg.x(), wall.y());
     }
 
     /** @param inwards from the turn, grid units */
-    PaperPoint onLeg(String layer, SectionWater.Turned turn, double inwards) {
-        boolean low = turn == SectionWater.Turned.LOW;
+    PaperPoint onLeg(String layer, WayInPlane.Turned turn, double inwards) {
+        boolean low = turn == WayInPlane.Turned.LOW;
         double face = FRAME_HALF, next = Double.POSITIVE_INFINITY;
         for (CutStack.Strand s : stack.strands()) {
             for (CutStack.Step step : low ? s.lowLeg() : s.highLeg()) {

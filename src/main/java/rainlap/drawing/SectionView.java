@@ -88,7 +88,7 @@ final class SectionView {
                 "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
         out.addAll(strands.frame());
         out.addAll(strands.marks());
-        water.find(new WaysIn(evidence).through(plan.first())).ifPresent(this::way);
+        (WaysIn.isRainOnFrame(plan.first().finding()) ? water.bare() : water.find(new WaysIn(evidence).through(plan.first()))).ifPresent(this::way);
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
         SectionGauges gauges = new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn));
         gauges.marks(out);

@@ -3,12 +3,15 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rainlap.geom.Box;
+import java.util.OptionalDouble;
+import rainlap.drawing.WayInPlane.Moment;
+import rainlap.drawing.WayInPlane.Turned;
+import rainlap.geom.Point;
 import rainlap.paper.PaperPoint;
 import rainlap.rule.Evidence;
-import rainlap.rule.Place;
+import rainlap.wall.Opening;
+import rainlap.wall.Surface;
 import rainlap.water.Arrival;
-import rainlap.water.Step;
 
 /**
  * The water's way in the plane of a section: in the gap outside each layer that the trace says it is on, from one line it crosses to the
@@ -22,6 +25,11 @@ final class SectionWater {
     /** How far water goes past an end before it moves inwards, and takes to do so. */
     private static final double PAST = 0.5;
     private static final double DROP = 0.9;
+    /** Where an arrow touches the frame's face, and where rain comes from. */
+    private static final double TOUCH = 0.3;
+    private static final double OUTSIDE = 8;
+    /** Short of the dimensions there. */
+    private static final double OUTSIDE_LEG = 4.6;
     private static final double SAMPLE = 0.4;
     static final double PITCH = 7;
     private final Evidence evidence;
@@ -32,14 +40,9 @@ final class SectionWater {
     private final long rise;
     private final List<Moment> moments = new ArrayList<>();
     private Optional<Lift> lift = Optional.empty();
-
-    /** Water that gets on a layer at a place along the cut: {@code depth} is 0 on the wall, else how far inwards past the turn. */
-    private record Moment(String layer, double place, double depth, Turned on, boolean failed) {}
-
-    /** Which part of the frame. */
-    enum Turned {
-        WALL, LOW, HIGH
-    }
+    /** Where the line has got to along the wall, and which way it went last. */
+    private double at;
+    private double heading;
 
     /** Where water is driven up from. */
     record Lift(double from, long rise) {}
@@ -60,84 +63,41 @@ final class SectionWater {
 
     /** The first of some ways that reaches the frame in this plane; empty where none does. */
     Optional<WaterSigns.Way> find(List<Arrival> ways) {
+        WayInPlane plane = new WayInPlane(evidence, stack);
         for (Arrival a : ways) {
-            if (isInPlane(Place.line(evidence.elevation(), a.surface(), a.where()).box()) && follow(a) && moments.size() > 1) {
+            List<Moment> found = plane.moments(a);
+            if (found.size() > 1) {
+                moments.addAll(found);
                 return Optional.of(drawn());
             }
         }
         return Optional.empty();
     }
 
-    private boolean isInPlane(Box b) {
-        long low = cut.plumb() ? b.minX() : b.minY(), high = cut.plumb() ? b.maxX() : b.maxY();
-        long from = cut.plumb() ? b.minY() : b.minX(), to = cut.plumb() ? b.maxY() : b.maxX();
-        return low <= cut.across() && cut.across() <= high && from <= cut.to() && to >= cut.from();
-    }
-
-    /** Notes where the water is, step by step; whether it comes to the frame within the section. */
-    private boolean follow(Arrival a) {
-        moments.clear();
-        boolean failed = false;
-        for (Step s : a.path()) {
-            failed |= s.failure();
-            Optional<Moment> m = moment(s, failed);
-            if (m.isEmpty()) {
-                moments.clear();
-            }
-            m.ifPresent(moments::add);
-        }
-        return !moments.isEmpty() && moments.get(moments.size() - 1).layer().equals(Step.FRAME);
-    }
-
-    private Optional<Moment> moment(Step s, boolean failed) {
-        Optional<Turned> on = part(s);
-        if (on.isEmpty()) {
-            return Optional.empty();
-        }
-        if (on.get() != Turned.WALL) {
-            double v = (s.where().get(0).y() + s.where().get(s.where().size() - 1).y()) / 2.0;
-            return Optional.of(new Moment(s.layer(), on.get() == Turned.LOW ? stack.frameFrom() : stack.frameTo(), v, on.get(), failed));
-        }
-        double a = along(s, 0), b = along(s, s.where().size() - 1);
-        double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
-        double place = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
-        return Optional.of(new Moment(s.layer(), place, 0, Turned.WALL, failed));
-    }
-
-    private double along(Step s, int i) {
-        return cut.plumb() ? s.where().get(i).y() : s.where().get(i).x();
-    }
-
-    private Optional<Turned> part(Step s) {
-        if (s.on().isWall()) {
-            return Optional.of(Turned.WALL);
-        }
-        if (isTurn(stack.low(), s)) {
-            return Optional.of(Turned.LOW);
-        }
-        return isTurn(stack.high(), s) ? Optional.of(Turned.HIGH) : Optional.empty();
-    }
-
-    private static boolean isTurn(Optional<CutStack.Turn> turn, Step s) {
-        return turn.filter(t -> t.side() == s.on().side() && t.opening().filter(o -> o.id().equals(s.on().opening())).isPresent()).isPresent();
-    }
-
     private WaterSigns.Way drawn() {
         List<PaperPoint> free = new ArrayList<>(), failed = new ArrayList<>();
         moments.set(0, start());
+        at = moments.get(0).place();
         for (int i = 0; i + 1 < moments.size(); i++) {
             Moment a = moments.get(i), b = moments.get(i + 1);
             stretch(a, b, a.failed() ? failed : free);
             if (!a.failed() && b.failed() && !free.isEmpty()) {
                 failed.add(free.get(free.size() - 1));
             }
-            if (a.place() < b.place() && cut.plumb() && b.place() - a.place() <= rise && i > 0 && lift.isEmpty()) {
-                lift = Optional.of(new Lift(a.place(), rise));
+            if (i > 0) {
+                noteLift(a, b);
             }
         }
         Moment last = moments.get(moments.size() - 1);
         end(last, last.failed() ? failed : free);
         return new WaterSigns.Way(free, failed);
+    }
+
+    /** The last climb counts, if it is no higher than wind lifts water: a higher one is a lap that is overrun. */
+    private void noteLift(Moment a, Moment b) {
+        if (cut.plumb() && a.place() < b.place()) {
+            lift = b.place() - a.place() <= rise ? Optional.of(new Lift(a.place(), rise)) : Optional.empty();
+        }
     }
 
     /** Water comes from a little before the line that it meets first. */
@@ -154,25 +114,32 @@ final class SectionWater {
         return new Moment(first.layer(), Math.max(cut.from(), Math.min(cut.to(), from)), first.depth(), first.on(), first.failed());
     }
 
-    /** Along a layer's outer face from where water got on it to the line it crosses next. */
+    /** Along a layer's outer face from where water got on it to a little past the line it crosses next. */
     private void stretch(Moment a, Moment b, List<PaperPoint> out) {
-        if (a.on() == Turned.WALL && b.on() == Turned.WALL) {
-            double way = b.place() - a.place(), sign = Math.signum(way), from = a.place() + (out.isEmpty() ? 0 : sign * grid.units(PAST + DROP));
-            double to = b.place() + sign * grid.units(PAST);
-            int n = (int) Math.max(1, Math.ceil(grid.length(Math.abs(to - from)) / SAMPLE));
-            for (int i = 0; i <= n && (to - from) * sign > 0; i++) {
-                add(out, gaps.onWall(a.layer(), from + (to - from) * i / n));
-            }
-            return;
-        }
-        if (a.on() == Turned.WALL) {
-            double turn = b.place(), sign = Math.signum(turn - a.place());
-            stretch(a, new Moment(a.layer(), turn - sign * grid.units(PAST), 0, Turned.WALL, a.failed()), out);
-            add(out, gaps.corner(a.layer(), b.on()));
-            add(out, gaps.onLeg(a.layer(), b.on(), b.depth()));
-        } else {
+        if (a.on() != Turned.WALL) {
             add(out, gaps.onLeg(a.layer(), a.on(), a.depth()));
             add(out, gaps.onLeg(a.layer(), a.on(), b.depth()));
+            return;
+        }
+        boolean turns = b.on() != Turned.WALL;
+        double sign = Math.signum(b.place() - a.place());
+        run(a.layer(), b.place() + sign * grid.units(turns ? -PAST : gaps.isFilledFrom(b.place(), sign, b.layer()) ? 0 : PAST), out);
+        if (turns) {
+            add(out, gaps.corner(a.layer(), b.on()));
+            add(out, gaps.onLeg(a.layer(), b.on(), b.depth()));
+        }
+    }
+
+    /** On along the wall on a layer, from where the water is now: slantwise on to it where it goes on the same way. */
+    private void run(String layer, double to, List<PaperPoint> out) {
+        double sign = Math.signum(to - at), from = at + (sign == heading ? sign * grid.units(DROP) : 0);
+        if ((to - from) * sign > 0) {
+            int n = (int) Math.max(1, Math.ceil(grid.length(Math.abs(to - from)) / SAMPLE));
+            for (int i = 0; i <= n; i++) {
+                add(out, gaps.onWall(layer, from + (to - from) * i / n));
+            }
+            at = to;
+            heading = sign;
         }
     }
 
@@ -180,18 +147,42 @@ final class SectionWater {
     private void end(Moment last, List<PaperPoint> out) {
         if (last.on() != Turned.WALL) {
             add(out, gaps.onLeg(last.layer(), last.on(), last.depth()));
-            return;
+        } else if (cut.plumb()) {
+            add(out, gaps.onWall(last.layer(), at - (heading < 0 ? grid.units(DROP) : 0)));
+            double foot = Math.max(Math.max(cut.from(), stack.frameFrom()), at - grid.units(AFTER));
+            run(last.layer(), foot, out);
+        } else {
+            PaperPoint p = out.isEmpty() ? gaps.onWall(last.layer(), at) : out.get(out.size() - 1);
+            add(out, new PaperPoint(p.x(), grid.face() + TOUCH));
         }
-        if (!cut.plumb()) {
-            PaperPoint p = out.isEmpty() ? gaps.onWall(last.layer(), last.place()) : out.get(out.size() - 1);
-            add(out, new PaperPoint(p.x(), grid.face() + 0.3));
-            return;
+    }
+
+    /** Rain straight on to a frame that lies bare at or beside the place of interest, or past a turn beyond what is folded there. */
+    Optional<WaterSigns.Way> bare() {
+        OptionalDouble place = gaps.bare(cut.centre());
+        if (place.isPresent()) {
+            long along = Math.round(place.getAsDouble());
+            Point p = cut.plumb() ? new Point(cut.across(), along) : new Point(along, cut.across());
+            return evidence.trace().defences(Surface.WALL, p) > 0 ? Optional.empty() : onTo(grid.at(along, OUTSIDE), grid.at(along, TOUCH));
         }
-        double before = moments.size() > 1 ? moments.get(moments.size() - 2).place() : last.place();
-        double at = last.place() + Math.signum(last.place() - before) * grid.units(PAST + DROP);
-        double foot = Math.max(Math.max(cut.from(), stack.frameFrom()), at - grid.units(AFTER));
-        add(out, gaps.onWall(last.layer(), at));
-        add(out, gaps.onWall(last.layer(), Math.min(foot, at)));
+        return stack.low().flatMap(t -> bareLeg(t, Turned.LOW)).or(() -> stack.high().flatMap(t -> bareLeg(t, Turned.HIGH)));
+    }
+
+    private Optional<WaterSigns.Way> bareLeg(CutStack.Turn turn, Turned side) {
+        OptionalDouble inwards = turn.opening().isPresent() ? gaps.bareLeg(side, turn.opening().get().reveal()) : OptionalDouble.empty();
+        if (inwards.isEmpty()) {
+            return Optional.empty();
+        }
+        Opening o = turn.opening().get();
+        long u = cut.across() - (turn.side().isJamb() ? o.rect().minY() : o.rect().minX());
+        boolean dry = evidence.trace().defences(new Surface(o.id(), turn.side()), new Point(u, Math.round(inwards.getAsDouble()))) > 0;
+        double away = (side == Turned.LOW ? -1 : 1), at = (side == Turned.LOW ? stack.frameFrom() : stack.frameTo());
+        return dry ? Optional.empty() : onTo(grid.at(at + away * grid.units(OUTSIDE_LEG), -grid.length(inwards.getAsDouble())),
+                grid.at(at + away * grid.units(TOUCH), -grid.length(inwards.getAsDouble())));
+    }
+
+    private static Optional<WaterSigns.Way> onTo(PaperPoint from, PaperPoint face) {
+        return Optional.of(new WaterSigns.Way(List.of(from, face), List.of()));
     }
 
     /** Adds a point that lies apart from the last; straight on, it takes the last one's place. */

@@ -2,15 +2,20 @@ package rainlap.drawing;
 
 import java.util.Comparator;
 import java.util.List;
+import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
+import rainlap.rule.RuleInfo;
 import rainlap.water.Arrival;
 import rainlap.water.Step;
 
-/** Which of the ways that water takes to the frame pass through a weak point: those that get past one of its pieces at its place. */
+/**
+ * The ways of water to show for a weak point, fewest failures first. Of equal ones the first is the one that crosses its pieces along the
+ * most of its place, because that is what a section there cuts; a finding of the trace itself is shown by the way that it tells.
+ */
 final class WaysIn {
     /** A way touches a place that it passes this near by, grid units. */
     private static final long NEAR = 100;
@@ -20,13 +25,21 @@ final class WaysIn {
         this.evidence = evidence;
     }
 
-    /** Fewest failures first, then those that pass along more of the place, then the shortest. */
+    /** Empty where no way comes there with so few failures that it is followed, and where rain wets a bare frame without any way. */
     List<Arrival> through(WeakPoint point) {
         Finding f = point.finding();
+        if (f.path().isEmpty() || isRainOnFrame(f)) {
+            return List.of();
+        }
         Box place = f.where().box().grow(NEAR);
-        return evidence.trace().arrivals().stream().filter(a -> shared(a, f, place) >= 0)
+        boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
+        return evidence.trace().arrivals().stream().filter(a -> a.path().equals(f.path()) || !traced && shared(a, f, place) >= 0)
                 .sorted(Comparator.comparingInt(Arrival::defences).thenComparingLong(a -> -shared(a, f, place))
-                        .thenComparingInt(a -> a.path().size())).toList();
+                        .thenComparing(a -> !a.path().equals(f.path())).thenComparingInt(a -> a.path().size())).toList();
+    }
+
+    static boolean isRainOnFrame(Finding f) {
+        return f.path().size() == 1 && f.path().get(0).layer().equals(Step.FRAME) && f.path().get(0).piece().isEmpty();
     }
 
     /** How much of a place the lines share that the water crosses there, grid units; -1 where it crosses none. */

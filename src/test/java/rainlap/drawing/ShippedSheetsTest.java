@@ -37,6 +37,7 @@ class ShippedSheetsTest {
             CheckResult result = Checker.check(e, stage, practice);
             for (Sheet s : Sheets.of(result, TitleBlock.BLANK)) {
                 assertEquals(List.of(), SheetCheck.of(s), file + " " + stage);
+                assertEquals(List.of(), WrittenOver.by(s.marks()), file + " " + stage + ": words under the water's way");
             }
         }
     }

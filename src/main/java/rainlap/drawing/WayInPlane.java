@@ -1,0 +1,104 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainlap.geom.Box;
+import rainlap.rule.Evidence;
+import rainlap.rule.Place;
+import rainlap.water.Arrival;
+import rainlap.water.Step;
+
+/** Reads a way of water in the plane of a section: on which layer it is from which place along the cut on. */
+final class WayInPlane {
+    private final Evidence evidence;
+    private final CutStack stack;
+    private final Cut cut;
+    private final List<Moment> moments = new ArrayList<>();
+
+    /**
+     * Water that gets on a layer.
+     *
+     * @param place along the cut, grid units; that of the turn where it is past one
+     * @param depth how far inwards past the turn, grid units; 0 on the wall
+     * @param failed whether something had to fail by then
+     */
+    record Moment(String layer, double place, double depth, Turned on, boolean failed) {}
+
+    /** Which part of the frame: its face, or what is turned inwards at the lower or the upper end of the cut. */
+    enum Turned {
+        WALL, LOW, HIGH
+    }
+
+    WayInPlane(Evidence evidence, CutStack stack) {
+        this.evidence = evidence;
+        this.stack = stack;
+        this.cut = stack.cut();
+    }
+
+    private boolean isInPlane(Box b) {
+        long low = cut.plumb() ? b.minX() : b.minY(), high = cut.plumb() ? b.maxX() : b.maxY();
+        long from = cut.plumb() ? b.minY() : b.minX(), to = cut.plumb() ? b.maxY() : b.maxX();
+        return low <= cut.across() && cut.across() <= high && from <= cut.to() && to >= cut.from();
+    }
+
+    /** Where the water is, step by step, from where it last enters the plane; empty unless it comes to the frame within the section. */
+    List<Moment> moments(Arrival a) {
+        moments.clear();
+        if (!isInPlane(Place.line(evidence.elevation(), a.surface(), a.where()).box())) {
+            return List.of();
+        }
+        boolean failed = false;
+        for (Step s : a.path()) {
+            failed |= s.failure();
+            Optional<Moment> m = moment(s, failed);
+            if (m.isEmpty()) {
+                moments.clear();
+            }
+            m.ifPresent(this::add);
+        }
+        return !moments.isEmpty() && moments.get(moments.size() - 1).layer().equals(Step.FRAME) ? List.copyOf(moments) : List.of();
+    }
+
+    /** Water that only passes a place on its way to the next is not drawn there. */
+    private void add(Moment m) {
+        int last = moments.size() - 1;
+        if (last > 0 && moments.get(last).place() == m.place() && moments.get(last).depth() == m.depth() && moments.get(last).on() == m.on()) {
+            moments.remove(last);
+        }
+        moments.add(m);
+    }
+
+    private Optional<Moment> moment(Step s, boolean failed) {
+        Optional<Turned> on = part(s);
+        if (on.isEmpty()) {
+            return Optional.empty();
+        }
+        if (on.get() != Turned.WALL) {
+            double v = (s.where().get(0).y() + s.where().get(s.where().size() - 1).y()) / 2.0;
+            return Optional.of(new Moment(s.layer(), on.get() == Turned.LOW ? stack.frameFrom() : stack.frameTo(), v, on.get(), failed));
+        }
+        double a = along(s, 0), b = along(s, s.where().size() - 1);
+        double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
+        double place = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
+        return Optional.of(new Moment(s.layer(), place, 0, Turned.WALL, failed));
+    }
+
+    private double along(Step s, int i) {
+        return cut.plumb() ? s.where().get(i).y() : s.where().get(i).x();
+    }
+
+    private Optional<Turned> part(Step s) {
+        if (s.on().isWall()) {
+            return Optional.of(Turned.WALL);
+        }
+        if (isTurn(stack.low(), s)) {
+            return Optional.of(Turned.LOW);
+        }
+        return isTurn(stack.high(), s) ? Optional.of(Turned.HIGH) : Optional.empty();
+    }
+
+    private static boolean isTurn(Optional<CutStack.Turn> turn, Step s) {
+        return turn.filter(t -> t.side() == s.on().side() && t.opening().filter(o -> o.id().equals(s.on().opening())).isPresent()).isPresent();
+    }
+}
