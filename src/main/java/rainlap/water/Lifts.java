@@ -17,7 +17,7 @@ final class Lifts {
     /**
      * Water that enters a cell by its lower line and still has some way to rise, at either end.
      *
-     * @param behind whether it has got behind what it was on: then it is running
+     * @param behind whether it has got behind what it was on: at that line it is running too
      */
     record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how) {
         double rise(double x) {
@@ -62,9 +62,13 @@ final class Lifts {
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
-        flow.wet(new Wet(c, l.gap(), l.behind(), l.cost(), l.from(), l.to(), a, b, l.source(), l.how()));
+        Wet here = new Wet(c, l.gap(), false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how());
+        flow.wet(here);
+        if (l.behind()) {
+            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), c.lower.at(l.from()), c.lower.at(l.to()), l.source(), l.how()));
+        }
         if (Math.max(l.left(l.from()), l.left(l.to())) > 1e-6) {
-            goOn(l, new Wet(c, l.gap(), l.behind(), l.cost(), l.from(), l.to(), a, b, l.source(), l.how()));
+            goOn(l, here);
         }
     }
 

@@ -7,7 +7,7 @@ package rainlap.water;
  * @param low and high: between which heights
  * @param lowAt and highAt: the x where it enters, at these heights
  * @param lowReach and highReach: the x it can get to
- * @param behind whether it has got behind what it was on: then it is running
+ * @param behind whether it has got behind what it was on: where it did, it is running too
  * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
  */
 record Push(Cell cell, int gap, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,

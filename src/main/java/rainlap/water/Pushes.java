@@ -21,7 +21,9 @@ final class Pushes {
             return;
         }
         if (p.isOverrun() && !c.pile.holds(p.onto())) {
-            endOverrun(p);
+            if (c.pile.holds(p.over())) {
+                stream(p);
+            }
             return;
         }
         if (!c.isNewPush(p)) {
@@ -32,31 +34,32 @@ final class Pushes {
         throughSlopes(p, here);
     }
 
-    /** An overrun that has come to the end of its lap: a stream down that end. */
-    private void endOverrun(Push p) {
-        if (p.cell().pile.holds(p.over())) {
-            double at = p.right() ? Math.min(p.lowAt(), p.highAt()) : Math.max(p.lowAt(), p.highAt()) - 1;
-            wet(p, at, at + 1 + Math.abs(p.highAt() - p.lowAt()), p.high(), p.high(), true);
-        }
+    /** Running water just beyond the end it has got behind. */
+    private void stream(Push p) {
+        double at = p.right() ? Math.min(p.lowAt(), p.highAt()) : Math.max(p.lowAt(), p.highAt()) - 1;
+        wet(p, at, at + 1 + Math.abs(p.highAt() - p.lowAt()), p.high(), p.high(), true);
     }
 
     /** The places it gets to in its cell: before, at and beyond what its highest part covers. */
     private Wet wets(Push p) {
         double sign = p.right() ? 1 : -1;
+        if (p.behind()) {
+            stream(p);
+        }
         if (sign * (p.highAt() - p.lowAt()) > 0) {
-            wet(p, p.lowAt(), p.highAt(), p.low(), p.high(), p.behind());
+            wet(p, p.lowAt(), p.highAt(), p.low(), p.high(), false);
         }
         if (sign * (p.lowReach() - p.highReach()) > 0) {
-            wet(p, p.highReach(), p.lowReach(), p.high(), p.low(), p.behind());
+            wet(p, p.highReach(), p.lowReach(), p.high(), p.low(), false);
         }
-        return wet(p, p.highAt(), p.highReach(), p.high(), p.high(), p.behind());
+        return wet(p, p.highAt(), p.highReach(), p.high(), p.high(), false);
     }
 
-    /** Water from one x to another, so high at either; no higher than its cell, and no wider. */
+    /** Water from one x to another, so high at either; no higher than its cell, and no wider. Ends off the grid are rounded outwards. */
     private Wet wet(Push p, double x, double y, double topAtX, double topAtY, boolean running) {
         Cell c = p.cell();
         double left = Math.min(x, y), right = Math.max(x, y), leftTop = x < y ? topAtX : topAtY, rightTop = x < y ? topAtY : topAtX;
-        long from = Math.max(c.x0, Math.round(left)), to = Math.min(c.x1, Math.round(right));
+        long from = Math.max(c.x0, (long) Math.floor(left + LEAST)), to = Math.min(c.x1, (long) Math.ceil(right - LEAST));
         double slope = right - left < LEAST ? 0 : (rightTop - leftTop) / (right - left);
         Wet w = new Wet(c, p.gap(), running, p.cost(), from, to, Math.min(c.upper.at(from), leftTop + slope * (from - left)),
                 Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how());

@@ -30,7 +30,7 @@ final class Winds {
         }
         for (Seam s : c.down) {
             long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
-            if (a < b && c.pile != s.lower().pile && !s.ontoSill() && isPushed(s.line())) {
+            if (a < b && c.pile != s.lower().pile && !s.ontoSill() && isPushed(c.ground, s.line())) {
                 aslant(w, s, s.lower(), s.line(), a, b, s.line().slope() > 0);
             }
         }
@@ -47,13 +47,14 @@ final class Winds {
         return w.top(a) >= w.cell().upper.at(a) - 0.5 && w.top(b) >= w.cell().upper.at(b) - 0.5;
     }
 
-    private boolean isPushed(Line line) {
-        return Math.abs(line.slope()) * drive.creep() > drive.rise();
+    /** Whether at a sloped edge the push gets further from it than the lift. */
+    private boolean isPushed(Ground ground, Line line) {
+        return Math.abs(line.slope()) * drive.creep() > (ground.isHead() ? Math.max(drive.rise(), drive.creep()) : drive.rise());
     }
 
     private void underLower(Wet w, Seam s, long a, long b) {
         Line line = w.cell().upper;
-        if (isPushed(line)) {
+        if (isPushed(w.cell().ground, line)) {
             aslant(w, s, s.upper(), line, a, b, line.slope() < 0);
             return;
         }

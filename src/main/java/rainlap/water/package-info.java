@@ -52,13 +52,15 @@
  * sloped edge (dy/dx = s, without sign) the one that gets further from it counts: a lift where s times the creep is at most the rise, else a push.
  * <li>It enters the gap directly under P, at the cost of that gap, and keeps its direction: line after line is crossed as above, straight
  * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
- * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: from there it is (also) running.
+ * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: at that place it is running too, a stream one grid unit
+ * wide or high; beyond, it is driven.
  * <li>Driven water falls back as water falls. It stays driven unless it gets on a layer further in than the one it was on.
  * Driven water starts no drive, no ledge and no run along.
  * </ul>
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
  * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
- * running. P may not end before. Strips between P and Q close nothing.
+ * running. P may not end before. On its way it is driven water, and falls back as such: off the foot
+ * of Q too, if Q ends there beneath P. Strips between P and Q close nothing.
  *
  * <h2>Pipes</h2>
  * A penetration is a hole in every layer and in the frame. All round its edge running water stands in every gap, for nothing; at a cost of

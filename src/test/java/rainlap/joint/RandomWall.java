@@ -14,8 +14,9 @@ public final class RandomWall {
 
     private final boolean sloped;
 
+    /** Small seeds are spread first: the first numbers of java.util.Random are nearly the same for all of them. */
     private RandomWall(long seed, boolean sloped) {
-        this.random = new Random(seed);
+        this.random = new Random(seed * 0x9E3779B97F4A7C15L);
         this.sloped = sloped;
     }
 

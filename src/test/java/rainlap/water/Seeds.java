@@ -1,0 +1,29 @@
+package rainlap.water;
+import java.util.List; import java.util.OptionalDouble;
+import rainlap.joint.*; import rainlap.stack.*;
+class Seeds {
+    public static void main(String[] a) {
+        int from = Integer.parseInt(a[0]), to = Integer.parseInt(a[1]); int shown = 0, bad = 0; long tg = 0, tt = 0;
+        for (long seed = from; seed < to; seed++) {
+            Drawn w = RandomWall.of(seed);
+            Stack s = w.stack();
+            if (a.length > 4 && TraceAgainstGrid.isUpright(s) != a[4].equals("up")) continue;
+            if (a.length > 5 && !w.elevation().openings().isEmpty()) continue;
+            long t0 = System.nanoTime();
+            TraceAgainstGrid g = new TraceAgainstGrid(s, 4000, 10000, Double.parseDouble(a[2]));
+            long t1 = System.nanoTime();
+            Trace t;
+            try { t = Trace.of(s, new Drive(4000, 10000, 4000, OptionalDouble.empty(), List.of())); } catch (RuntimeException e) { System.out.println("seed " + seed + " " + e); e.printStackTrace(System.out); continue; }
+            tg += t1 - t0; tt += System.nanoTime() - t1;
+            List<TraceAgainstGrid.Disagreement> d = g.with(t::defences);
+            if (!d.isEmpty() && !TraceAgainstGrid.isUpright(s)) {
+                long dl = Math.round(Double.parseDouble(a[2]) * 100);
+                List<TraceAgainstGrid.Disagreement> lo = new TraceAgainstGrid(s, 4000 - dl, 10000 - dl, Double.parseDouble(a[2])).with(t::defences);
+                List<TraceAgainstGrid.Disagreement> hi = new TraceAgainstGrid(s, 4000 + dl, 10000 + dl, Double.parseDouble(a[2])).with(t::defences);
+                d = d.stream().filter(x -> (x.trace() < x.grid() ? hi : lo).stream().anyMatch(y -> y.surface().equals(x.surface()) && y.centre().equals(x.centre()) && (y.trace() < y.grid()) == (x.trace() < x.grid()))).toList();
+            }
+            if (!d.isEmpty()) { bad++; if (shown++ < Integer.parseInt(a[3])) System.out.println((TraceAgainstGrid.isUpright(s) ? "UPRIGHT " : "SLOPED ") + g.report(seed, d)); }
+        }
+        System.out.println("bad " + bad + " grid ms " + tg / 1000000 + " trace ms " + tt / 1000000);
+    }
+}
