@@ -19,6 +19,7 @@ import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 import rainlap.water.Drive;
+import rainlap.water.DrivingRain;
 import rainlap.water.Trace;
 
 /**
@@ -50,7 +51,8 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         Stack stack = Stack.of(elevation, stage, crew);
         Joints joints = Joints.of(stack, crew);
         List<Joint> here = joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList();
-        Later<Trace> trace = new Later<>(() -> Trace.of(stack, Drive.of(elevation.exposure(), practice, stage)));
+        Later<Trace> trace = new Later<>(() -> Trace.of(stack, joints, Drive.of(elevation.exposure(), practice, stage),
+                DrivingRain.of(elevation.exposure())));
         Later<List<OpeningEdge>> edges = new Later<>(() -> OpeningEdge.of(stack));
         Later<List<OpeningCorner>> corners = new Later<>(() -> OpeningCorner.of(stack));
         Later<List<Bare>> bare = new Later<>(() -> Bare.of(stack, joints));

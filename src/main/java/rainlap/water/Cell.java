@@ -27,6 +27,9 @@ final class Cell {
     private List<Lifts.Overrun> overruns;
     private List<Push> pushes;
     private Wet rain;
+    private List<Runoff.Stream>[] flows;
+    /** Whether its own rain has not run off yet. */
+    boolean isDry = true;
 
     @SuppressWarnings("unchecked")
     Cell(Ground ground, long x0, long x1, Line lower, Line upper, Pile pile, int opening) {
@@ -68,5 +71,14 @@ final class Cell {
     boolean isNewPush(Push p) {
         pushes = pushes == null ? new ArrayList<>(1) : pushes;
         return pushes.stream().noneMatch(k -> k.covers(p)) && pushes.add(p);
+    }
+
+    /** What runs in each gap and has not run on yet. */
+    @SuppressWarnings("unchecked")
+    List<Runoff.Stream>[] flows() {
+        if (flows == null) {
+            flows = new List[pile.depth() + 1];
+        }
+        return flows;
     }
 }

@@ -1,5 +1,7 @@
 package rainlap.water;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
@@ -19,9 +21,12 @@ import rainlap.wall.Piece;
 final class Coat {
     private final Elevation elevation;
     private final LayingOrder order;
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final Bond[] bonds;
     private final boolean[] adhered;
     private final boolean[] strips;
+    /** Of flashings, grid units; 0 for what holds no ledge. */
+    private final long[] upstands;
 
     Coat(Stack stack) {
         this.order = stack.order();
@@ -30,16 +35,24 @@ final class Coat {
         bonds = new Bond[n];
         adhered = new boolean[n];
         strips = new boolean[n];
+        upstands = new long[n];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
+            numbers.put(p.id(), i);
             bonds[i] = p.bond();
             adhered[i] = p.bond().isFull();
             strips[i] = Sheets.isStrip(p);
+            upstands[i] = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
         }
     }
 
     Piece piece(int n) {
         return elevation.pieces().get(n);
+    }
+
+    /** The number of a piece by its id, -1 for the frame. */
+    int number(String id) {
+        return numbers.getOrDefault(id, -1);
     }
 
     boolean isAdhered(int n) {
@@ -68,12 +81,9 @@ final class Coat {
         return piece(n).material().kind() == MaterialKind.BATTEN;
     }
 
-    /** How far the ledge of a flashing lies below its highest point, grid units; empty for what holds none. */
-    OptionalDouble upstand(int n) {
-        Piece p = piece(n);
-        OptionalDouble up = p.material().profile().upstandMm();
-        return p.material().kind() == MaterialKind.FLASHING && up.orElse(0) > 0 ? OptionalDouble.of(up.getAsDouble() * Grid.MM)
-                : OptionalDouble.empty();
+    /** Whether its lower edge lets water go clear of what is below. */
+    boolean hasDrip(int n) {
+        return piece(n).material().profile().dripMm().orElse(0) > 0;
     }
 
     boolean isDammed(int n, boolean right) {
@@ -82,10 +92,15 @@ final class Coat {
         return right ? dams.atRight() : dams.atLeft();
     }
 
-    /** The level at which a flashing's upstand ends, not below its lowest point. */
-    double ledge(int n, double upstand) {
+    /** The level of the ledge that water in a gap stands on, where its cell reaches across it: a flashing's, at the end of its upstand. */
+    OptionalDouble ledge(Cell c, int gap) {
+        int n = gap == 0 ? -1 : c.pile.at(gap - 1);
+        if (n < 0 || !c.ground.surface().isWall() || upstands[n] == 0) {
+            return OptionalDouble.empty();
+        }
         Box b = piece(n).wallBox().orElseThrow();
-        return Math.max(b.minY(), b.maxY() - upstand);
+        double y = Math.max(b.minY(), b.maxY() - upstands[n]), mid = (c.x0 + c.x1) / 2.0;
+        return c.lower.at(mid) <= y && y < c.upper.at(mid) ? OptionalDouble.of(y) : OptionalDouble.empty();
     }
 
     /** Whether cladding lies over the piece outside this gap, which is none itself. */

@@ -18,13 +18,15 @@ final class Flow {
     private final Coat coat;
     private final Winds winds;
     private final Runs runs;
+    private final Ways ways;
     private final List<Queue<Runnable>> waiting = new ArrayList<>();
     private final List<Wet> onFrame = new ArrayList<>();
 
     Flow(Coat coat, Drive drive) {
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
-        this.runs = new Runs(this, coat);
+        this.ways = new Ways(coat);
+        this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new ArrayDeque<>());
         }
@@ -109,7 +111,7 @@ final class Flow {
             if (a < b && !isCarriedPast(c.pile, w.gap(), s.inFront())) {
                 Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, edge(c.ground, Edge.TOP));
                 fall(w, s, x, a, b);
-                if (w.running() && runs.isHeld(x)) {
+                if (w.running() && ways.isHeld(x)) {
                     runs.along(w, a, b, !x.isFree());
                 }
             }

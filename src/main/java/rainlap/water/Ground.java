@@ -21,15 +21,33 @@ import rainlap.wall.Surface;
 final class Ground {
     private final Surface surface;
     private final Box extent;
+    private final double height;
     final List<Cell> cells = new ArrayList<>();
 
-    Ground(Surface surface, Box ownExtent) {
+    /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
+    private Ground(Surface surface, Box ownExtent, double level) {
         this.surface = surface;
+        this.height = level;
         this.extent = turned(ownExtent);
     }
 
     static Ground ofReveal(Opening o, Side side) {
-        return new Ground(new Surface(o.id(), side), o.surface(side));
+        double level = switch (side) {
+            case SILL -> o.rect().minY() - 1 - o.reveal();
+            case HEAD -> o.rect().maxY();
+            case LEFT, RIGHT -> o.rect().minY();
+            case WALL -> 0;
+        };
+        return new Ground(new Surface(o.id(), side), o.surface(side), level);
+    }
+
+    static Ground ofWall(Box outline) {
+        return new Ground(Surface.WALL, outline, 0);
+    }
+
+    /** A height here, as it compares with those of other surfaces. */
+    double height(double y) {
+        return y + height;
     }
 
     Surface surface() {

@@ -1,7 +1,12 @@
 package rainlap.water;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rainlap.geom.Box;
 import rainlap.geom.Point;
+import rainlap.joint.Joint;
+import rainlap.joint.Joints;
 import rainlap.stack.Stack;
 import rainlap.wall.Surface;
 
@@ -11,17 +16,49 @@ public final class Trace {
     private final List<Reach> reach;
     private final List<Arrival> arrivals;
     private final List<Standing> trapped;
+    private final Optional<DrivingRain> rain;
+    private final Optional<Balance> balance;
+    private final double[] litresAtJoints;
+    private final double[] litresAtArrivals;
 
-    private Trace(Drive drive, Waters waters) {
+    private Trace(Drive drive, Optional<DrivingRain> rain, Waters waters, Joints joints) {
+        this.rain = rain;
         Paths paths = new Paths(waters.coat());
         this.drive = drive;
         this.reach = Reaches.of(waters.grounds());
         this.arrivals = new Arrivals(paths).of(waters.flow().onFrame());
         this.trapped = waters.flow().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
+        Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
+        balance = runoff.map(Runoff::balance);
+        litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
+        litresAtArrivals = runoff.map(r -> arrivals.stream().mapToDouble(a -> met(r, a, waters.coat())).toArray()).orElse(new double[0]);
     }
 
-    public static Trace of(Stack stack, Drive drive) {
-        return new Trace(drive, new Waters(stack, drive));
+    /** @param rain what falls on the wall; without it no litres are told */
+    public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain) {
+        return new Trace(drive, rain, new Waters(stack, drive), joints);
+    }
+
+    private static double met(Runoff runoff, Joint j) {
+        return j.surface().isWall() ? runoff.met().at(j.outer().number(), box(j.line())) : 0;
+    }
+
+    /** What meets the first edge that an arrival's water gets past. */
+    private static double met(Runoff runoff, Arrival a, Coat coat) {
+        for (int i = 1; i < a.path().size(); i++) {
+            Step s = a.path().get(i);
+            if (!s.piece().isEmpty() && s.on().isWall()) {
+                Box line = box(s.where()), all = box(a.where());
+                boolean level = line.height() == 0 && all.width() > 1 && a.surface().isWall();
+                Box where = level ? new Box(all.minX(), line.minY(), all.maxX(), line.maxY()) : line;
+                return runoff.met().at(coat.number(s.piece()), where);
+            }
+        }
+        return 0;
+    }
+
+    private static Box box(List<Point> line) {
+        return line.stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
     }
 
     private static Standing standing(Trapped t, Paths paths) {
@@ -62,5 +99,30 @@ public final class Trace {
             }
         }
         return Flow.MOST + 1;
+    }
+
+    /** What falls on the wall; empty where no rain is stated. */
+    public Optional<DrivingRain> rain() {
+        return rain;
+    }
+
+    /** What becomes of the rain, as drawn; empty where none is stated. */
+    public Optional<Balance> balance() {
+        return balance;
+    }
+
+    /**
+     * How much water meets a joint, litres per hour: over a level or sloped one; beside a plumb one, within the creep of it, at its foot. Empty where
+     * no rain is stated, and on a reveal, where nothing is told.
+     *
+     * @param number of the joint in the list of all
+     */
+    public OptionalDouble litresAtJoint(int number) {
+        return number < litresAtJoints.length ? OptionalDouble.of(litresAtJoints[number]) : OptionalDouble.empty();
+    }
+
+    /** How much water meets the first edge that the water of an arrival got past, litres per hour. */
+    public OptionalDouble litresAtArrival(int number) {
+        return number < litresAtArrivals.length ? OptionalDouble.of(litresAtArrivals[number]) : OptionalDouble.empty();
     }
 }

@@ -16,9 +16,11 @@ final class Waters {
     private final List<Ground> grounds = new ArrayList<>();
     private final Flow flow;
     private final Coat coat;
+    private final List<Opening> openings;
 
     Waters(Stack stack, Drive drive) {
-        Ground wall = new Ground(Surface.WALL, stack.elevation().outline().box());
+        Ground wall = Ground.ofWall(stack.elevation().outline().box());
+        openings = stack.elevation().openings();
         grounds.add(wall);
         stack.elevation().openings().forEach(o -> grounds.addAll(Glue.reveals(o)));
         grounds.forEach(g -> Carving.carve(g, stack));
@@ -60,6 +62,13 @@ final class Waters {
                 beside.computeIfAbsent(o, k -> new LinkedHashSet<>()).add(c);
             }
         }
+    }
+
+    /** What runs where as drawn, in this much rain. */
+    Runoff runoff(long creep, double litresPerM2Hour) {
+        Runoff r = new Runoff(coat, creep, litresPerM2Hour);
+        r.run(grounds, openings);
+        return r;
     }
 
     List<Ground> grounds() {

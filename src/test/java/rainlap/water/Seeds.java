@@ -13,7 +13,8 @@ class Seeds {
             TraceAgainstGrid g = new TraceAgainstGrid(s, 4000, 10000, Double.parseDouble(a[2]));
             long t1 = System.nanoTime();
             Trace t;
-            try { t = Trace.of(s, new Drive(4000, 10000, 4000, OptionalDouble.empty(), List.of())); } catch (RuntimeException e) { System.out.println("seed " + seed + " " + e); e.printStackTrace(System.out); continue; }
+            try { t = Trace.of(s, Joints.of(s), new Drive(4000, 10000, 4000, OptionalDouble.empty(), List.of()), java.util.Optional.of(new DrivingRain(10, List.of()))); } catch (RuntimeException e) { System.out.println("seed " + seed + " " + e); e.printStackTrace(System.out); continue; }
+            Balance b = t.balance().orElseThrow(); if (Math.abs(b.fallen() - b.accounted()) > 1e-6 || Math.abs(b.fallen() - 96) > 1e-6) System.out.println(seed + " " + b);
             tg += t1 - t0; tt += System.nanoTime() - t1;
             List<TraceAgainstGrid.Disagreement> d = g.with(t::defences);
             if (!d.isEmpty() && !TraceAgainstGrid.isUpright(s)) {

@@ -1,0 +1,26 @@
+package rainlap.water;
+
+/**
+ * Where water that runs along a line gets away from it.
+ *
+ * @param cell what it comes into; null where it leaves the elevation: round a corner, off the foot, past an opening
+ * @param gap of that cell
+ * @param cost of getting in; along a closed line always nothing
+ * @param from the left end of its stream there, one grid unit wide
+ * @param level how high it stands there; NaN for all of the cell
+ * @param over the piece under which it ran, or off whose end it comes; -1 if none
+ * @param line where it gets away, in the frame of the ground it ran on
+ */
+record Exit(Cell cell, int gap, int cost, long from, double level, int over, Line line) {
+    static final Exit LEAVES = new Exit(null, 0, 0, 0, 0, -1, null);
+
+    boolean leaves() {
+        return cell == null;
+    }
+
+    /** The water it brings into the next cell. */
+    Wet wet(Wet source, How.Move move) {
+        double left = Double.isNaN(level) ? cell.upper.at(from) : level, right = Double.isNaN(level) ? cell.upper.at(from + 1) : level;
+        return new Wet(cell, gap, true, source.cost() + cost, from, from + 1, left, right, source, new How(move, over, line));
+    }
+}

@@ -1,0 +1,265 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
+import rainlap.material.Edge;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+
+/**
+ * How much water runs where, as drawn. Rain gathers down the outermost layers; where a line leaves several ways that cost nothing, each takes an equal
+ * share, and so do the ends of a ledge without dams. What a drip lets go is thrown clear. On a window the rain runs down to the sill, evenly. Water that
+ * has come onto the frame is counted and followed no further. Driven water is not taken from what runs: nobody can say how much it is.
+ */
+final class Runoff {
+    private static final double SQUARE_METRES = 1e-10;
+
+    private final Coat coat;
+    private final long creep;
+    private final Ways ways;
+    private final double rain;
+    private final Met met = new Met();
+    private final PriorityQueue<Due> due = new PriorityQueue<>(Comparator.comparingDouble(Due::height).reversed().thenComparingLong(Due::number));
+    private double fallen, foot, drips, openings, corners, frame, trapped;
+    private long count;
+
+    /** Litres per hour that come down evenly between two x. */
+    record Stream(long from, long to, double litres) {
+        double between(long a, long b) {
+            return to == from ? 0 : litres * (b - a) / (to - from);
+        }
+    }
+
+    private record Due(double height, long number, Cell cell, int gap) {}
+
+    Runoff(Coat coat, long creep, double litresPerM2Hour) {
+        this.coat = coat;
+        this.creep = creep;
+        this.ways = new Ways(coat);
+        this.rain = litresPerM2Hour * SQUARE_METRES;
+    }
+
+    void run(List<Ground> grounds, List<Opening> all) {
+        grounds.get(0).cells.forEach(c -> await(c, c.openGap()));
+        for (Opening o : all) {
+            double litres = rain * o.rect().width() * o.rect().height();
+            fallen += litres;
+            if (o.reveal() == 0) {
+                openings += litres;
+            } else {
+                ontoSill(o, litres, grounds);
+            }
+        }
+        while (!due.isEmpty()) {
+            Due d = due.poll();
+            drain(d.cell(), d.gap());
+        }
+    }
+
+    Met met() {
+        return met;
+    }
+
+    Balance balance() {
+        return new Balance(fallen, foot, drips, openings, corners, frame, trapped);
+    }
+
+    private void ontoSill(Opening o, double litres, List<Ground> grounds) {
+        for (Ground g : grounds) {
+            if (g.isSill() && g.surface().opening().equals(o.id())) {
+                for (Cell c : g.cells) {
+                    if (c.upper.isLevel() && c.upper.ay() == o.reveal()) {
+                        pour(c, c.openGap(), new Stream(c.x0, c.x1, litres * (c.x1 - c.x0) / o.along(Side.SILL)));
+                    }
+                }
+            }
+        }
+    }
+
+    private void await(Cell c, int gap) {
+        due.add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, c, gap));
+    }
+
+    private void pour(Cell c, int gap, Stream s) {
+        if (s.litres() <= 0) {
+            return;
+        }
+        List<Stream>[] flows = c.flows();
+        if (flows[gap] == null) {
+            flows[gap] = new ArrayList<>(1);
+        }
+        if (flows[gap].isEmpty() && !awaitsRain(c, gap)) {
+            await(c, gap);
+        }
+        flows[gap].add(s);
+    }
+
+    /** Whether it is on the list already because of its own rain. */
+    private static boolean awaitsRain(Cell c, int gap) {
+        return gap == c.openGap() && c.isDry && c.ground.surface().isWall();
+    }
+
+    private void drain(Cell c, int gap) {
+        List<Stream> streams = new ArrayList<>();
+        List<Stream> waiting = c.flows()[gap];
+        if (waiting != null) {
+            streams.addAll(waiting);
+            waiting.clear();
+        }
+        if (awaitsRain(c, gap)) {
+            rainOn(c, streams);
+        }
+        c.isDry &= gap != c.openGap();
+        if (gap == 0) {
+            frame += streams.stream().mapToDouble(Stream::litres).sum();
+            return;
+        }
+        if (gap == c.openGap() && c.ground.surface().isWall()) {
+            meetBeside(c, streams);
+        }
+        streams.forEach(s -> down(c, gap, overLedge(c, gap, s)));
+    }
+
+    /** What runs down next to the side edges it passes: within the creep of them, at the foot of the cell. */
+    private void meetBeside(Cell c, List<Stream> streams) {
+        for (Flank f : c.flanks) {
+            if (f.b().ground == c.ground && f.b().pile != c.pile) {
+                long from = f.aRight() ? f.x() - creep : f.x(), to = f.aRight() ? f.x() : f.x() + creep;
+                double litres = streams.stream().filter(s -> s.from() < to && s.to() > from)
+                        .mapToDouble(s -> s.between(Math.max(from, s.from()), Math.min(to, s.to()))).sum();
+                met.addBeside(c.pile, f.b().pile, f, litres);
+            }
+        }
+    }
+
+    /** Its own rain, by the stretches of its lower line. */
+    private void rainOn(Cell c, List<Stream> streams) {
+        long at = c.x0;
+        List<Seam> seams = c.down.stream().sorted(Comparator.comparingLong(Seam::from)).toList();
+        for (Seam s : seams) {
+            streams.add(rain(c, at, s.from()));
+            streams.add(rain(c, Math.max(at, s.from()), s.to()));
+            at = Math.max(at, s.to());
+        }
+        streams.add(rain(c, at, c.x1));
+    }
+
+    private Stream rain(Cell c, long a, long b) {
+        if (a >= b) {
+            return new Stream(a, a, 0);
+        }
+        double height = (c.upper.at(a) - c.lower.at(a) + c.upper.at(b) - c.lower.at(b)) / 2, litres = rain * height * (b - a);
+        fallen += litres;
+        return new Stream(a, b, litres);
+    }
+
+    /** Leaves their share to the open ends of a ledge; returns what goes on over its front. */
+    private Stream overLedge(Cell c, int gap, Stream s) {
+        OptionalDouble y = coat.ledge(c, gap);
+        if (y.isEmpty()) {
+            return s;
+        }
+        List<List<Exit>> ends = new ArrayList<>();
+        for (boolean right : new boolean[] {false, true}) {
+            List<Exit> end = ways.offEnd(c, gap, y.getAsDouble(), right).stream().filter(e -> e.cost() == 0).toList();
+            if (!end.isEmpty()) {
+                ends.add(end);
+            }
+        }
+        double share = s.litres() / (1 + ends.size());
+        ends.forEach(end -> leave(end, share));
+        return new Stream(s.from(), s.to(), share);
+    }
+
+    private void leave(List<Exit> ways, double litres) {
+        double each = litres / ways.size();
+        for (Exit e : ways) {
+            if (e.leaves()) {
+                corners += each;
+            } else {
+                pour(e.cell(), e.gap(), new Stream(e.from(), e.from() + 1, each));
+            }
+        }
+    }
+
+    private void down(Cell c, int gap, Stream s) {
+        double over = s.litres();
+        for (Seam seam : c.down) {
+            long a = Math.max(s.from(), seam.from()), b = Math.min(s.to(), seam.to());
+            if (a < b) {
+                double part = s.between(a, b);
+                over -= part;
+                over(c, gap, seam, a, b, part);
+            }
+        }
+        if (over > s.litres() * 1e-12) {
+            offTheWall(c, gap, s, over);
+        }
+    }
+
+    private void offTheWall(Cell c, int gap, Stream s, double litres) {
+        if (c.overPipe) {
+            along(c, gap, s.from(), s.to(), litres);
+        } else if (c.ground.surface().isWall() && c.lower.at(c.x0) <= c.ground.extent().minY() + 1) {
+            foot += litres;
+        } else if (c.ground.surface().isWall() || c.ground.isHead()) {
+            openings += litres;
+        } else {
+            foot += litres;
+        }
+    }
+
+    private void over(Cell c, int gap, Seam seam, long a, long b, double litres) {
+        if (Flow.isCarriedPast(c.pile, gap, seam.inFront()) || gap == c.openGap() && isThrownClear(c, seam)) {
+            meet(c, gap, seam, a, b, litres);
+            drips += litres;
+            return;
+        }
+        Crossing x = new Crossing(coat, c.pile, gap, seam.lower().pile, Flow.edge(c.ground, Edge.TOP));
+        meet(c, gap, seam, a, b, litres);
+        List<Integer> free = new ArrayList<>();
+        for (int j = x.lo; j <= x.hi; j++) {
+            if (x.cost(j) == 0) {
+                free.add(j);
+            }
+        }
+        boolean held = ways.isHeld(x);
+        double share = litres / (free.size() + (held && !free.isEmpty() ? 1 : 0));
+        for (int j : free) {
+            long from = seam.ontoSill() ? seam.lower().x0 : a + seam.shift(), to = seam.ontoSill() ? seam.lower().x1 : b + seam.shift();
+            pour(seam.lower(), j, new Stream(from, to, share));
+        }
+        if (held) {
+            along(c, gap, a, b, free.isEmpty() ? litres : share);
+        }
+    }
+
+    /** A flashing or trim with a drip, whose lower edge this is, lets go of the water. */
+    private boolean isThrownClear(Cell c, Seam seam) {
+        return c.pile.depth() > 0 && coat.hasDrip(c.pile.at(c.pile.depth() - 1)) && !seam.lower().pile.holds(c.pile.at(c.pile.depth() - 1));
+    }
+
+    private void meet(Cell c, int gap, Seam seam, long a, long b, double litres) {
+        if (gap == c.openGap() && c.ground.surface().isWall() && seam.lower().pile != c.pile) {
+            met.add(c.pile, seam.lower().pile, a, b, seam.line(), litres);
+        }
+    }
+
+    private void along(Cell c, int gap, long from, long to, double litres) {
+        List<List<Exit>> out = new ArrayList<>();
+        if (c.lower.slope() >= 0) {
+            out.add(ways.along(c, gap, from, false));
+        }
+        if (c.lower.slope() <= 0) {
+            out.add(ways.along(c, gap, to, true));
+        }
+        out.removeIf(List::isEmpty);
+        if (out.isEmpty()) {
+            trapped += litres;
+        }
+        out.forEach(w -> leave(w, litres / out.size()));
+    }
+}
