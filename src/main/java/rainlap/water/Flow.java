@@ -109,7 +109,7 @@ final class Flow {
         for (Seam s : c.down) {
             long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
             if (a < b && !isCarriedPast(c.pile, w.gap(), s.inFront())) {
-                Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, edge(c.ground, Edge.TOP));
+                Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, Edge.TOP);
                 fall(w, s, x, a, b);
                 if (w.running() && ways.isHeld(x)) {
                     runs.along(w, a, b, !x.isFree());
@@ -123,12 +123,11 @@ final class Flow {
 
     private void fall(Wet w, Seam s, Crossing x, long a, long b) {
         for (int j = x.lo; j <= x.hi; j++) {
-            boolean running = w.running() || x.isFurtherIn(j);
             How how = how(Move.FALL, x, j, s.line().isLevel() ? Line.level(s.line().ay(), a, b) : s.line());
             if (s.ontoSill()) {
-                fill(s.lower(), j, running, w.cost() + x.cost(j), s.lower().x0, s.lower().x1, w, how);
+                fill(s.lower(), j, w.running(), w.cost() + x.cost(j), s.lower().x0, s.lower().x1, w, how);
             } else {
-                fill(s.lower(), j, running, w.cost() + x.cost(j), a + s.shift(), b + s.shift(), w, how);
+                fill(s.lower(), j, w.running(), w.cost() + x.cost(j), a + s.shift(), b + s.shift(), w, how);
             }
         }
     }
@@ -180,19 +179,5 @@ final class Flow {
             cost = coat.isHeldToPipe(c.pile.at(gap)) ? 1 : cost;
             fill(c, gap, true, cost, c.x0, c.x1, null, new How(Move.PIPE, c.pile.at(gap), c.upper));
         }
-    }
-
-    /** The edge as drawn that lies on this side of a piece on this ground. */
-    static Edge edge(Ground g, Edge asItLies) {
-        return switch (g.surface().side()) {
-            case WALL, SILL -> asItLies;
-            case HEAD -> asItLies == Edge.TOP || asItLies == Edge.BOTTOM ? Crossing.opposite(asItLies) : asItLies;
-            case LEFT, RIGHT -> switch (asItLies) {
-                case TOP -> Edge.RIGHT;
-                case BOTTOM -> Edge.LEFT;
-                case LEFT -> Edge.BOTTOM;
-                case RIGHT -> Edge.TOP;
-            };
-        };
     }
 }

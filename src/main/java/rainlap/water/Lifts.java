@@ -8,8 +8,10 @@ import rainlap.material.Edge;
 final class Lifts {
     private final Flow flow;
     private final Coat coat;
+    private final long rise;
 
-    Lifts(Flow flow, Coat coat) {
+    Lifts(Flow flow, Coat coat, long rise) {
+        this.rise = rise;
         this.flow = flow;
         this.coat = coat;
     }
@@ -77,14 +79,20 @@ final class Lifts {
             long a = Math.max(s.from() + s.shift(), l.from()), b = Math.min(s.to() + s.shift(), l.to());
             if (a < b && l.left(a) > -0.5 && l.left(b) > -0.5) {
                 Cell p = s.upper();
-                Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Flow.edge(p.ground, Edge.BOTTOM));
+                Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
                 for (int j = x.lo; j <= x.hi; j++) {
-                    Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), Math.max(0, l.left(a)), Math.max(0, l.left(b)),
+                    Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left(l, a, p), left(l, b, p),
                             x.isFurtherIn(j), here, Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
                     flow.later(next.cost(), () -> lift(next));
                 }
             }
         }
+    }
+
+    /** What is left of it in the next cell: outwards over a head the creep counts, but up the wall no more than the rise. */
+    private double left(Lift l, long x, Cell next) {
+        double left = Math.max(0, l.left(x));
+        return l.cell().ground.isHead() && !next.ground.isHead() ? Math.min(left, rise) : left;
     }
 
     private static boolean isKnown(Lift l) {

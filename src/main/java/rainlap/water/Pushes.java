@@ -133,7 +133,7 @@ final class Pushes {
             }
             return;
         }
-        Crossing crossing = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, Flow.edge(beyond.ground, right ? Edge.LEFT : Edge.RIGHT));
+        Crossing crossing = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, right ? Edge.LEFT : Edge.RIGHT);
         for (int j = crossing.lo; j <= crossing.hi; j++) {
             Push next = p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
                     Flow.how(Move.PUSH, crossing, j, where));

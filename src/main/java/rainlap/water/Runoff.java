@@ -218,7 +218,7 @@ final class Runoff {
             drips += litres;
             return;
         }
-        Crossing x = new Crossing(coat, c.pile, gap, seam.lower().pile, Flow.edge(c.ground, Edge.TOP));
+        Crossing x = new Crossing(coat, c.pile, gap, seam.lower().pile, Edge.TOP);
         meet(c, gap, seam, a, b, litres);
         List<Integer> free = new ArrayList<>();
         for (int j = x.lo; j <= x.hi; j++) {

@@ -64,7 +64,7 @@ final class Ways {
         if (Flow.isCarriedPast(at.cell.pile, at.gap, s.inFront())) {
             return List.of(Exit.LEAVES);
         }
-        Crossing x = new Crossing(coat, at.cell.pile, at.gap, s.lower().pile, Flow.edge(at.cell.ground, Edge.TOP));
+        Crossing x = new Crossing(coat, at.cell.pile, at.gap, s.lower().pile, Edge.TOP);
         if (isHeld(x)) {
             at.x = right ? s.to() : s.from();
             return null;
@@ -88,7 +88,7 @@ final class Ways {
             return List.of(Exit.LEAVES);
         }
         boolean ahead = !f.bRight();
-        Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, Flow.edge(f.b().ground, ahead ? Edge.LEFT : Edge.RIGHT));
+        Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, ahead ? Edge.LEFT : Edge.RIGHT);
         boolean goesOn = isLevelWith(f, y, right) && ahead == right;
         if (goesOn && x.lo == x.hi && x.cost(x.lo) == 0) {
             at.go(f.b(), x.lo, f.beyondX());
@@ -136,7 +136,7 @@ final class Ways {
     }
 
     private List<Exit> offEnd(Walk at, Flank f, double y, boolean right) {
-        Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, Flow.edge(f.b().ground, right ? Edge.LEFT : Edge.RIGHT));
+        Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, right ? Edge.LEFT : Edge.RIGHT);
         List<Exit> out = new ArrayList<>(1);
         for (int j = x.lo; j <= x.hi; j++) {
             out.add(off(at.cell.pile.at(at.gap - 1), f, j, x.cost(j), y));

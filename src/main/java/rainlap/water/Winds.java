@@ -15,7 +15,7 @@ final class Winds {
         this.flow = flow;
         this.coat = coat;
         this.drive = drive;
-        this.lifts = new Lifts(flow, coat);
+        this.lifts = new Lifts(flow, coat, drive.rise());
         this.pushes = new Pushes(flow, coat);
     }
 
@@ -59,7 +59,7 @@ final class Winds {
             return;
         }
         Cell p = s.upper();
-        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Flow.edge(p.ground, Edge.BOTTOM));
+        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Edge.BOTTOM);
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j);
             How how = new How(Move.LIFT, under, part(line, a, b));
@@ -114,7 +114,7 @@ final class Winds {
     }
 
     private void push(Wet w, Cell p, boolean right, double low, double high, double lowAt, double highAt, Line where) {
-        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Flow.edge(p.ground, right ? Edge.LEFT : Edge.RIGHT));
+        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, right ? Edge.LEFT : Edge.RIGHT);
         double sign = right ? 1 : -1, creep = sign * drive.creep(), far = sign * Push.WITHOUT_END;
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j), cost = w.cost() + x.cost(j);

@@ -23,7 +23,8 @@
  * <li>The layers that begin between lo and hi are N1 … Nm, outwards. The water may go on lo, on N1, … on Nm: it drops on the outermost piece
  * that does not lie further out, runs over whatever begins there, and in behind each of them.
  * <li>A gap under X (N1 … Nm, or hi) costs one if X is adhered in full, unless X is R: who is in a gap moves on in it for nothing.
- * It costs one if X begins here and is sealed at the edge that faces the water. The air costs nothing.
+ * It costs one, and not two, if X begins here and is sealed at the edge that faces the water; edges of a piece are named as it lies with down at the
+ * bottom, a head with the wall at the top and a right jamb with inwards to the right. The air costs nothing.
  * <li>Leaving from under R through an edge of R that is sealed (R not being adhered in full) costs one more.
  * </ol>
  * So with several top edges in one line, water gets over the outermost for nothing, and behind any of them by the bond of that one alone
@@ -34,7 +35,7 @@
  * <li><b>Fall.</b> Straight down, crossing each line; it stays running.
  * <li><b>Run along.</b> Where every gap below costs something, or there is nothing below but a pipe, it runs along the line: down a slope, both
  * ways on the level, crossing sideways for nothing, to the first place where it can fall for nothing. There is no nearest way on a level line: which way a
- * level drains is not drawn. Running over the outline at a building corner is a way out. Where there is no way out at all it is
+ * level drains is not drawn. Running over the outline at a building corner is a way out. An edge of an opening without reveal is one too. Where there is no way out at all it is
  * <em>trapped</em>.
  * <li><b>Ledge.</b> Along the top edge of a batten water also runs to both ends (down the slope of a sloped one) and falls there, crossing sideways.
  * A flashing with an upstand holds a ledge where the upstand ends, {@code upstand} below its highest point (not below its lowest): water on its face at or above that level
@@ -42,7 +43,8 @@
  * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
  * below; at the ends it stops (it does not climb the jambs).
  * <li><b>Head.</b> A head has no down of its own: water that comes over the wall's edge above an opening is taken to run on inwards over the whole head, as if inwards were
- * down, and drips off at its inner end. Against that, it is lifted (outwards) by the greater of rise and creep.
+ * down, and drips off at its inner end. Against that, outwards, it is lifted by the greater of rise and creep, and from there up the wall by
+ * the rise at most.
  * </ul>
  *
  * <h2>Drive</h2>
@@ -54,8 +56,7 @@
  * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
  * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: at that place it is running too, a stream one grid unit
  * wide or high; beyond, it is driven.
- * <li>Driven water falls back as water falls. It stays driven unless it gets on a layer further in than the one it was on.
- * Driven water starts no drive, no ledge and no run along.
+ * <li>Driven water falls back as water falls, and stays driven. Driven water starts no drive, no ledge and no run along.
  * </ul>
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
  * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
@@ -64,7 +65,7 @@
  *
  * <h2>Pipes</h2>
  * A penetration is a hole in every layer and in the frame. All round its edge running water stands in every gap, for nothing; at a cost of
- * one where a layer outside that gap is adhered there, or is a collar: that is the seal to the pipe.
+ * one, however many they are, where a layer outside that gap is adhered in full there, or is a collar: that is the seal to the pipe.
  *
  * <h2>Surfaces glued together</h2>
  * Wall over head edge: falls onto the head. Jamb over sill: falls. Sill over front edge: falls onto the wall below (and lifts go the other way). Wall

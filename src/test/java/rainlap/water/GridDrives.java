@@ -34,10 +34,10 @@ final class GridDrives {
     void start(int q, int f, int dir) {
         int p = raster.next[4 * q + dir];
         if (p < 0 || raster.stackOf[p] == raster.stackOf[q] && raster.sameSurface(p, q) || crossing.goesPast(q, f, p, dir)
-                || dir == DOWN && raster.side(p) != Side.HEAD) {
+                || dir == DOWN) {
             return;
         }
-        boolean head = raster.side(p) == Side.HEAD || raster.side(q) == Side.HEAD;
+        boolean head = raster.side(p) == Side.HEAD;
         int on = crossing.turned(q, p, dir);
         for (GridCrossing.Way w : crossing.ways(q, f, p, dir)) {
             if (w.begins() && !(raster.side(q) != Side.WALL && raster.goesOnInFront(raster.faces(p).get(w.layer()), p, dir ^ 1))) {
@@ -60,17 +60,21 @@ final class GridDrives {
     private long reach(Face piece, int q, int p, int dir, boolean head) {
         Optional<GridSlopes.Line> edge = slopes.between(piece, q, p);
         if (edge.isEmpty()) {
-            return dir == UP && !head ? rise : creep;
+            return lifted(dir, head);
         }
-        boolean lift = Math.abs(edge.get().slope()) * creep <= rise;
-        if (!head && lift != (dir == UP)) {
+        boolean lift = Math.abs(edge.get().slope()) * creep <= lifted(UP, head);
+        if (lift != (dir == UP)) {
             return Long.MIN_VALUE;
         }
         boolean upright = dir <= DOWN;
         double at = upright ? edge.get().yAt(raster.x(p)) : edge.get().xAt(raster.y(p));
         long side = raster.side(p, dir ^ 1);
         double gone = dir == UP || dir == RIGHT ? side - at : at - side;
-        return Math.round((dir == UP && !head ? rise : creep) - gone);
+        return Math.round(lifted(dir, head) - gone);
+    }
+
+    private long lifted(int dir, boolean head) {
+        return dir != UP ? creep : head ? Math.max(rise, creep) : rise;
     }
 
     /** Driven water straight on, as far as it goes. */
@@ -80,7 +84,8 @@ final class GridDrives {
         if (q >= 0 && !crossing.goesPast(c, f, q, dir) && beyond + pastTrueEdge(c, f, q, dir) > 0) {
             int on = crossing.turned(c, q, dir);
             for (GridCrossing.Way w : crossing.ways(c, f, q, dir)) {
-                flow.add(q, w.layer(), w.cost(), on, beyond);
+                boolean ontoWall = raster.side(c) == Side.HEAD && raster.side(q) != Side.HEAD;
+                flow.add(q, w.layer(), w.cost(), on, ontoWall ? Math.min(beyond, rise) : beyond);
                 if (w.behind()) {
                     flow.add(q, w.layer(), w.cost(), RUNNING, DONE);
                 }
@@ -111,12 +116,27 @@ final class GridDrives {
                 flow.add(c, layer, more, RUNNING, DONE);
                 return;
             }
+            flow.add(c, layer, more, GridFlow.FALLING, 1);
+            leavesAslant(c, on, sheet, lap.get(), more);
             int n = raster.next[4 * c + on];
             if (n < 0) {
                 return;
             }
             on = crossing.turned(c, n, on);
             c = n;
+        }
+    }
+
+    /** Going sideways, the lap may end on a sloped edge between the middles of two rows: there too the water has come to its end. */
+    private void leavesAslant(int c, int dir, Face sheet, Face lap, int more) {
+        for (int beside : new int[] {UP, DOWN}) {
+            int n = raster.next[4 * c + beside];
+            if (dir > DOWN && n >= 0 && GridCrossing.indexOf(raster.faces(n), sheet) > 0 && GridCrossing.indexOf(raster.faces(n), lap) == 0) {
+                boolean ahead = slopes.between(lap, c, n).filter(e -> e.slope() > 0 == ((dir == GridRaster.LEFT) == (beside == UP))).isPresent();
+                if (ahead) {
+                    flow.add(n, GridCrossing.indexOf(raster.faces(n), sheet) - 1, more, RUNNING, DONE);
+                }
+            }
         }
     }
 

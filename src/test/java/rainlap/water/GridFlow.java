@@ -22,7 +22,8 @@ import rainlap.wall.Side;
 /** The moves of the water in {@link GridSimulation}. */
 final class GridFlow {
     /** Ways to move: driven in one of the four directions, driven water falling back, running. */
-    private static final int FALLING = 4, MODES = 6;
+    private static final int MODES = 6;
+    static final int FALLING = 4;
     static final int RUNNING = 5;
     static final long DONE = Long.MAX_VALUE;
     /** Where the water came from that is not from another state: rain or a pipe. */
@@ -101,9 +102,7 @@ final class GridFlow {
             case RUNNING -> run(c, f);
             case FALLING -> fall(c, f, false);
             default -> {
-                if (raster.side(c) != Side.HEAD) {
-                    fall(c, f, false);
-                }
+                fall(c, f, false);
                 drives.onward(c, f, mode, left);
             }
         }
@@ -138,7 +137,7 @@ final class GridFlow {
         Side side = raster.side(c);
         if (side == Side.SILL) {
             spread(c, f);
-        } else if (side != Side.HEAD) {
+        } else {
             if (!fall(c, f, true)) {
                 int way = slopes.downhill(c, raster.next[4 * c + DOWN], pipes);
                 traps.held(sim.firstState[c] + f);
@@ -170,17 +169,9 @@ final class GridFlow {
             return true;
         }
         boolean free = false;
-        boolean overHead = raster.side(q) == Side.HEAD;
         for (GridCrossing.Way w : crossing.ways(c, f, q, DOWN)) {
             free |= w.cost() == 0;
-            if (overHead) {
-                add(q, w.layer(), w.cost(), DOWN, creep);
-            } else if (!running && !w.behind()) {
-                add(q, w.layer(), w.cost(), FALLING, 1);
-            }
-            if (w.behind() || running && !overHead) {
-                add(q, w.layer(), w.cost(), RUNNING, DONE);
-            }
+            add(q, w.layer(), w.cost(), running ? RUNNING : FALLING, running ? DONE : 1);
         }
         return free;
     }

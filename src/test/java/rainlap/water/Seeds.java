@@ -16,13 +16,7 @@ class Seeds {
             try { t = Trace.of(s, Joints.of(s), new Drive(4000, 10000, 4000, OptionalDouble.empty(), List.of()), java.util.Optional.of(new DrivingRain(10, List.of()))); } catch (RuntimeException e) { System.out.println("seed " + seed + " " + e); e.printStackTrace(System.out); continue; }
             Balance b = t.balance().orElseThrow(); if (Math.abs(b.fallen() - b.accounted()) > 1e-6 || Math.abs(b.fallen() - 96) > 1e-6) System.out.println(seed + " " + b);
             tg += t1 - t0; tt += System.nanoTime() - t1;
-            List<TraceAgainstGrid.Disagreement> d = g.with(t::defences);
-            if (!d.isEmpty() && !TraceAgainstGrid.isUpright(s)) {
-                long dl = Math.round(Double.parseDouble(a[2]) * 100);
-                List<TraceAgainstGrid.Disagreement> lo = new TraceAgainstGrid(s, 4000 - dl, 10000 - dl, Double.parseDouble(a[2])).with(t::defences);
-                List<TraceAgainstGrid.Disagreement> hi = new TraceAgainstGrid(s, 4000 + dl, 10000 + dl, Double.parseDouble(a[2])).with(t::defences);
-                d = d.stream().filter(x -> (x.trace() < x.grid() ? hi : lo).stream().anyMatch(y -> y.surface().equals(x.surface()) && y.centre().equals(x.centre()) && (y.trace() < y.grid()) == (x.trace() < x.grid()))).toList();
-            }
+            List<TraceAgainstGrid.Disagreement> d = a.length > 6 ? g.lasting(4000, 10000, Double.parseDouble(a[2]), t::defences) : g.with(t::defences);
             if (!d.isEmpty()) { bad++; if (shown++ < Integer.parseInt(a[3])) System.out.println((TraceAgainstGrid.isUpright(s) ? "UPRIGHT " : "SLOPED ") + g.report(seed, d)); }
         }
         System.out.println("bad " + bad + " grid ms " + tg / 1000000 + " trace ms " + tt / 1000000);
