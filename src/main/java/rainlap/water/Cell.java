@@ -21,6 +21,8 @@ final class Cell {
     boolean overPipe;
     final List<Seam> up = new ArrayList<>(2);
     final List<Seam> down = new ArrayList<>(2);
+    /** Where a jamb stands on it. */
+    final List<Seam> feet = new ArrayList<>(0);
     final List<Flank> flanks = new ArrayList<>(2);
     final List<Wet>[] wet;
     List<Lifts.Lift> lifts;

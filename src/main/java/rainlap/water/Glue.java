@@ -111,7 +111,9 @@ final class Glue {
                     long x = left ? s.x0 : s.x1;
                     long from = Math.max(j.x0, Math.round(s.lower.at(x))), to = Math.min(j.x1, Math.round(s.upper.at(x)));
                     if (x == (left ? 0 : opening.along(Side.SILL)) && from < to) {
-                        j.down.add(new Seam(j, s, from, to, 0, null, true));
+                        Seam foot = new Seam(j, s, from, to, 0, null, true);
+                        j.down.add(foot);
+                        s.feet.add(foot);
                     }
                 }
             }

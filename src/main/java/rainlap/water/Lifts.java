@@ -67,7 +67,7 @@ final class Lifts {
         Wet here = new Wet(c, l.gap(), false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how());
         flow.wet(here);
         if (l.behind()) {
-            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), c.lower.at(l.from()), c.lower.at(l.to()), l.source(), l.how()));
+            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), Math.min(a, c.lower.at(l.from()) + 1), Math.min(b, c.lower.at(l.to()) + 1), l.source(), l.how()));
         }
         if (Math.max(l.left(l.from()), l.left(l.to())) > 1e-6) {
             goOn(l, here);
@@ -77,22 +77,30 @@ final class Lifts {
     private void goOn(Lift l, Wet here) {
         for (Seam s : l.cell().up) {
             long a = Math.max(s.from() + s.shift(), l.from()), b = Math.min(s.to() + s.shift(), l.to());
-            if (a < b && l.left(a) > -0.5 && l.left(b) > -0.5) {
-                Cell p = s.upper();
-                Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
-                for (int j = x.lo; j <= x.hi; j++) {
-                    Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left(l, a, p), left(l, b, p),
-                            x.isFurtherIn(j), here, Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
-                    flow.later(next.cost(), () -> lift(next));
-                }
+            boolean capped = l.cell().ground.isHead() && !s.upper().ground.isHead();
+            if (a < b && capped && l.left(a) > rise != l.left(b) > rise) {
+                long at = Math.round(a + (b - a) * (rise - l.left(a)) / (l.left(b) - l.left(a)));
+                goOn(l, here, s, a, at, true);
+                goOn(l, here, s, at, b, true);
+            } else {
+                goOn(l, here, s, a, b, capped);
             }
         }
     }
 
-    /** What is left of it in the next cell: outwards over a head the creep counts, but up the wall no more than the rise. */
-    private double left(Lift l, long x, Cell next) {
-        double left = Math.max(0, l.left(x));
-        return l.cell().ground.isHead() && !next.ground.isHead() ? Math.min(left, rise) : left;
+    /** @param capped whether it comes from a head to the wall: up that it goes by the rise at most, however far the creep would take it */
+    private void goOn(Lift l, Wet here, Seam s, long a, long b, boolean capped) {
+        if (a >= b || l.left(a) <= -0.5 || l.left(b) <= -0.5) {
+            return;
+        }
+        Cell p = s.upper();
+        double most = capped ? rise : Double.MAX_VALUE, left = Math.min(most, Math.max(0, l.left(a))), right = Math.min(most, Math.max(0, l.left(b)));
+        Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
+        for (int j = x.lo; j <= x.hi; j++) {
+            Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here,
+                    Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
+            flow.later(next.cost(), () -> lift(next));
+        }
     }
 
     private static boolean isKnown(Lift l) {
@@ -112,7 +120,7 @@ final class Lifts {
             return;
         }
         if (!c.pile.holds(o.onto())) {
-            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()), c.lower.at(o.to()), o.source(), o.how()));
+            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()) + 1, c.lower.at(o.to()) + 1, o.source(), o.how()));
             return;
         }
         Wet here = new Wet(c, gap, false, o.cost(), o.from(), o.to(), c.upper.at(o.from()), c.upper.at(o.to()), o.source(), o.how());

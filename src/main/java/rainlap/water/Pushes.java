@@ -36,8 +36,8 @@ final class Pushes {
 
     /** Running water just beyond the end it has got behind. */
     private void stream(Push p) {
-        double at = p.right() ? Math.min(p.lowAt(), p.highAt()) : Math.max(p.lowAt(), p.highAt()) - 1;
-        wet(p, at, at + 1 + Math.abs(p.highAt() - p.lowAt()), p.high(), p.high(), true);
+        wet(p, p.lowAt(), p.highAt(), p.low(), p.high(), true);
+        wet(p, p.highAt(), p.right() ? p.highAt() + 1 : p.highAt() - 1, p.high(), p.high(), true);
     }
 
     /** The places it gets to in its cell: before, at and beyond what its highest part covers. */

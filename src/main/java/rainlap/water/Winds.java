@@ -28,6 +28,9 @@ final class Winds {
                 underLower(w, s, a, b);
             }
         }
+        for (Seam s : c.feet) {
+            underLower(w, s, s.from(), s.to());
+        }
         for (Seam s : c.down) {
             long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
             if (a < b && c.pile != s.lower().pile && !s.ontoSill() && isPushed(c.ground, s.line())) {
@@ -53,7 +56,7 @@ final class Winds {
     }
 
     private void underLower(Wet w, Seam s, long a, long b) {
-        Line line = w.cell().upper;
+        Line line = s.ontoSill() ? s.upper().lower : w.cell().upper;
         if (isPushed(w.cell().ground, line)) {
             aslant(w, s, s.upper(), line, a, b, line.slope() < 0);
             return;

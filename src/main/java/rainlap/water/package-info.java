@@ -41,7 +41,7 @@
  * A flashing with an upstand holds a ledge where the upstand ends, {@code upstand} below its highest point (not below its lowest): water on its face at or above that level
  * also leaves by each end there, crossing sideways, unless the end is dammed. A batten has no dams.
  * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
- * below; at the ends it stops (it does not climb the jambs).
+ * below; at the ends it stops, but for lifts under what ends on the jamb there.
  * <li><b>Head.</b> A head has no down of its own: water that comes over the wall's edge above an opening is taken to run on inwards over the whole head, as if inwards were
  * down, and drips off at its inner end. Against that, outwards, it is lifted by the greater of rise and creep, and from there up the wall by
  * the rise at most.

@@ -132,7 +132,7 @@ final class GridDrives {
         for (int beside : new int[] {UP, DOWN}) {
             int n = raster.next[4 * c + beside];
             if (dir > DOWN && n >= 0 && GridCrossing.indexOf(raster.faces(n), sheet) > 0 && GridCrossing.indexOf(raster.faces(n), lap) == 0) {
-                boolean ahead = slopes.between(lap, c, n).filter(e -> e.slope() > 0 == ((dir == GridRaster.LEFT) == (beside == UP))).isPresent();
+                boolean ahead = slopes.between(lap, c, n).filter(e -> e.slope() != 0 && e.slope() > 0 == ((dir == GridRaster.LEFT) == (beside == UP))).isPresent();
                 if (ahead) {
                     flow.add(n, GridCrossing.indexOf(raster.faces(n), sheet) - 1, more, RUNNING, DONE);
                 }
