@@ -16,7 +16,7 @@ import rainlap.water.Step;
 /** Which ways of the water pass a place: their arrival, or a line they cross, comes within {@link #NEAR} of it. */
 final class Passing {
     /** 10 mm. */
-    private static final long NEAR = 1_000;
+    static final long NEAR = 1_000;
 
     private final Elevation elevation;
     private final List<Arrival> arrivals;
@@ -45,7 +45,7 @@ final class Passing {
         TreeSet<Integer> found = new TreeSet<>();
         long near = near(elevation, place);
         tree.query(place.box().grow(near), i -> {
-            if (!found.contains(owner.get(i)) && isNear(elevation, marks.get(i), place)) {
+            if (!found.contains(owner.get(i)) && isNear(elevation, marks.get(i), place, NEAR)) {
                 found.add(owner.get(i));
             }
         });
@@ -70,11 +70,11 @@ final class Passing {
         }
     }
 
-    static boolean isNear(Elevation e, Mark m, Place place) {
+    static boolean isNear(Elevation e, Mark m, Place place, long near) {
         boolean sameOpening = !m.on.isWall() && m.on.opening().equals(place.surface().opening());
         boolean folded = m.on.isWall() != place.surface().isWall();
         return (m.on.equals(place.surface()) || sameOpening || folded)
-                && Distance.between(m.line, place) <= (sameOpening ? near(e, place) : NEAR);
+                && Distance.between(m.line, place) <= (sameOpening ? near(e, place) : near);
     }
 
     /** In a reveal all that lies within its depth is one place. */

@@ -54,8 +54,9 @@ class GridLedgesTest {
         Stack s = coveredBut(catchingTape(), 400, 790, 200, 20).stack();
         assertEquals(0, onBase(s, 199.99, 400));
         assertEquals(0, onBase(s, 800, 400));
-        assertEquals(3, onBase(s, 199.9, 400));
-        assertEquals(3, onBase(s, 800.1, 400));
+        // beside the stream only by an overrun of the cover, which wets the lap on its way
+        assertEquals(1, onBase(s, 199.9, 400));
+        assertEquals(1, onBase(s, 800.1, 400));
         assertEquals(1, onBase(s, 500, 490));
     }
 
@@ -92,11 +93,11 @@ class GridLedgesTest {
                 new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(200, 500, 600, 40))))), 450, 700, 100, 20);
         Stack s = Stack.of(d.elevation(), Stage.FINISHED);
         assertEquals(0, onBase(s, 199.99, 400));
-        assertEquals(3, onBase(s, 199.9, 400));
+        assertEquals(1, onBase(s, 199.9, 400));
         // it is running water all along the batten, and gets behind its loose top edge there
         assertEquals(0, onBase(s, 250, 400));
-        assertEquals(3, onBase(s, 250, 600));
-        assertEquals(3, onBase(Stack.of(d.elevation(), Stage.WRAP), 199.99, 400));
+        assertEquals(1, onBase(s, 250, 600));
+        assertEquals(1, onBase(Stack.of(d.elevation(), Stage.WRAP), 199.99, 400));
     }
 
     /** A pocket: open above, its other edges sealed. Leaving it costs one seal. */
