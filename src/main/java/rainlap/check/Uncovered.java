@@ -24,11 +24,24 @@ final class Uncovered {
 
     static Optional<Step> at(Evidence e, Place place) {
         Surface on = place.surface();
+        if (isCovered(e, place)) {
+            return Optional.empty();
+        }
         List<Region> look = on.isWall() ? onWall(e, place) : onReveal(e, place);
         List<Region> over = new ArrayList<>();
         look.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
         List<Region> bare = Overlay.difference(look, over);
         return bare.stream().mapToDouble(Region::areaMm2).sum() < LEAST_MM2 ? Optional.empty() : Optional.of(rain(on, bare));
+    }
+
+    /** Whether one upright face on the wall covers it all: so most are, and no overlay is needed to tell. */
+    private static boolean isCovered(Evidence e, Place place) {
+        Box box = place.isLine() ? place.box().grow(BESIDE) : place.box();
+        boolean[] covered = {false};
+        if (place.surface().isWall()) {
+            e.stack().meeting(place.surface(), box, f -> covered[0] |= f.region().isBox() && f.box().contains(box));
+        }
+        return covered[0];
     }
 
     private static Step rain(Surface on, List<Region> bare) {
@@ -37,12 +50,19 @@ final class Uncovered {
     }
 
     private static List<Region> onWall(Evidence e, Place place) {
-        List<Region> near = place.isLine() ? Overlay.run(place.line(), 2 * BESIDE) : place.area();
+        List<Region> near = place.isLine() ? beside(place.line()) : place.area();
         Box box = place.box().grow(BESIDE);
         List<Region> holes = new ArrayList<>();
         e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> holes.add(Region.of(o.rect())));
         e.elevation().penetrations().stream().filter(p -> p.region().box().meets(box)).forEach(p -> holes.add(p.region()));
         return Overlay.difference(Overlay.intersection(near, List.of(e.elevation().outline().region())), holes);
+    }
+
+    private static List<Region> beside(List<Point> line) {
+        Point a = line.get(0), b = line.get(line.size() - 1);
+        return line.size() != 2 || a.x() != b.x() && a.y() != b.y() ? Overlay.run(line, 2 * BESIDE)
+                : List.of(Region.of(a.x() == b.x() ? new Box(a.x() - BESIDE, Math.min(a.y(), b.y()), a.x() + BESIDE, Math.max(a.y(), b.y()))
+                        : new Box(Math.min(a.x(), b.x()), a.y() - BESIDE, Math.max(a.x(), b.x()), a.y() + BESIDE)));
     }
 
     /** As deep as the reveal goes, in its own frame. */
