@@ -48,9 +48,10 @@ final class Waters {
                 note(c, plumb.getOrDefault(c.x1, List.of()), beside);
             }
         }
+        Map<String, List<Ground>> sides = new HashMap<>();
+        grounds.forEach(g -> sides.computeIfAbsent(g.surface().opening(), k -> new ArrayList<>(4)).add(g));
         for (Opening o : deep) {
-            List<Ground> sides = grounds.stream().filter(g -> g.surface().opening().equals(o.id())).toList();
-            new Glue(o, sides).join(List.copyOf(beside.getOrDefault(o, Set.of())));
+            new Glue(o, sides.get(o.id())).join(List.copyOf(beside.getOrDefault(o, Set.of())));
         }
         Glue.dropFronts(wall);
     }
