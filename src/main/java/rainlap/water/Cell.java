@@ -24,8 +24,8 @@ final class Cell {
     /** Where a jamb stands on it. */
     final List<Seam> feet = new ArrayList<>(0);
     final List<Flank> flanks = new ArrayList<>(2);
-    final List<Wet>[] wet;
-    List<Lifts.Lift> lifts;
+    private Pool[] pools;
+    private List<Lifts.Lift> lifts;
     private List<Lifts.Overrun> overruns;
     private List<Push> pushes;
     private Wet rain;
@@ -33,7 +33,6 @@ final class Cell {
     /** Whether its own rain has not run off yet. */
     boolean isDry = true;
 
-    @SuppressWarnings("unchecked")
     Cell(Ground ground, long x0, long x1, Line lower, Line upper, Pile pile, int opening) {
         this.ground = ground;
         this.x0 = x0;
@@ -42,7 +41,22 @@ final class Cell {
         this.upper = upper;
         this.pile = pile;
         this.opening = opening;
-        this.wet = opening < 0 ? new List[pile.depth() + 1] : null;
+    }
+
+    /** The water of a gap. */
+    Pool pool(int gap) {
+        if (pools == null) {
+            pools = new Pool[pile.depth() + 1];
+        }
+        if (pools[gap] == null) {
+            pools[gap] = new Pool(this, gap);
+        }
+        return pools[gap];
+    }
+
+    /** What has settled on the frame. */
+    List<Wet> onFrame() {
+        return pools == null || pools[0] == null ? List.of() : pools[0].settled();
     }
 
     boolean isFramed() {
@@ -61,18 +75,49 @@ final class Cell {
         return rain;
     }
 
+    /** Whether a lift tells nothing new here. */
+    boolean knows(Lifts.Lift l) {
+        if (lifts != null) {
+            for (Lifts.Lift k : lifts) {
+                if (k.covers(l)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    void remember(Lifts.Lift l) {
+        lifts = lifts == null ? new ArrayList<>(1) : lifts;
+        lifts.add(l);
+    }
+
     /** Remembers an overrun; whether it tells anything new. */
     boolean isNewOverrun(Lifts.Overrun o) {
         overruns = overruns == null ? new ArrayList<>(1) : overruns;
-        boolean known = overruns.stream().anyMatch(k -> k.over() == o.over() && k.onto() == o.onto() && k.cost() <= o.cost()
-                && k.from() <= o.from() && k.to() >= o.to());
-        return !known && overruns.add(o);
+        for (Lifts.Overrun k : overruns) {
+            if (k.covers(o)) {
+                return false;
+            }
+        }
+        return overruns.add(o);
     }
 
-    /** Remembers a push; whether it tells anything new. */
-    boolean isNewPush(Push p) {
+    /** Whether a push tells nothing new here. */
+    boolean knows(Push p) {
+        if (pushes != null) {
+            for (Push k : pushes) {
+                if (k.covers(p)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    void remember(Push p) {
         pushes = pushes == null ? new ArrayList<>(1) : pushes;
-        return pushes.stream().noneMatch(k -> k.covers(p)) && pushes.add(p);
+        pushes.add(p);
     }
 
     /** What runs in each gap and has not run on yet. */

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.joint.Sheets;
-import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.EndDams;
 import rainlap.material.Layer;
@@ -22,9 +21,11 @@ final class Coat {
     private final Elevation elevation;
     private final LayingOrder order;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Bond[] bonds;
+    /** By edge, then piece. */
+    private final boolean[][] sealed;
     private final boolean[] adhered;
     private final boolean[] strips;
+    private final boolean[] battens;
     /** Of flashings, grid units; 0 for what holds no ledge. */
     private final long[] upstands;
 
@@ -32,15 +33,19 @@ final class Coat {
         this.order = stack.order();
         this.elevation = stack.elevation();
         int n = elevation.pieces().size();
-        bonds = new Bond[n];
+        sealed = new boolean[Edge.values().length][n];
         adhered = new boolean[n];
         strips = new boolean[n];
+        battens = new boolean[n];
         upstands = new long[n];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
             numbers.put(p.id(), i);
-            bonds[i] = p.bond();
+            for (Edge e : p.bond().sealedEdges()) {
+                sealed[e.ordinal()][i] = true;
+            }
             adhered[i] = p.bond().isFull();
+            battens[i] = p.material().kind() == MaterialKind.BATTEN;
             strips[i] = Sheets.isStrip(p);
             upstands[i] = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
         }
@@ -69,7 +74,7 @@ final class Coat {
     }
 
     boolean seals(int n, Edge e) {
-        return bonds[n].seals(e);
+        return sealed[e.ordinal()][n];
     }
 
     /** Whether it is held to a pipe that passes it: adhered, or a collar, whose lip grips the pipe. */
@@ -78,7 +83,7 @@ final class Coat {
     }
 
     boolean isBatten(int n) {
-        return piece(n).material().kind() == MaterialKind.BATTEN;
+        return battens[n];
     }
 
     /** Whether its lower edge lets water go clear of what is below. */

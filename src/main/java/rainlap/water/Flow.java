@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.Queue;
 import rainlap.material.Edge;
 import rainlap.water.How.Move;
@@ -20,7 +21,18 @@ final class Flow {
     private final Runs runs;
     private final Ways ways;
     private final List<Queue<Runnable>> waiting = new ArrayList<>();
+    private final List<Queue<Due>> pools = new ArrayList<>();
+    private long count;
     private final List<Wet> onFrame = new ArrayList<>();
+
+    /** A gap that water has come to; higher ones are looked at first, so that most of what comes to a gap has come by then. */
+    private record Due(double height, long number, Pool pool) implements Comparable<Due> {
+        @Override
+        public int compareTo(Due o) {
+            int byHeight = Double.compare(o.height, height);
+            return byHeight != 0 ? byHeight : Long.compare(number, o.number);
+        }
+    }
 
     Flow(Coat coat, Drive drive) {
         this.coat = coat;
@@ -29,6 +41,7 @@ final class Flow {
         this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new ArrayDeque<>());
+            pools.add(new PriorityQueue<>());
         }
     }
 
@@ -41,9 +54,10 @@ final class Flow {
                 }
             }
         }
-        for (Queue<Runnable> q : waiting) {
-            while (!q.isEmpty()) {
-                q.poll().run();
+        for (int cost = 0; cost <= MOST; cost++) {
+            boolean more = true;
+            while (more) {
+                more = next(cost);
             }
         }
     }
@@ -57,39 +71,50 @@ final class Flow {
         return runs.trapped();
     }
 
-    /** Puts off a move until all cheaper ones are done. */
+    /** Puts off a drive until all that is cheaper, and all that falls, is done. */
     void later(int cost, Runnable move) {
         if (cost <= MOST) {
             waiting.get(cost).add(move);
         }
     }
 
-    /** Water comes to a gap, up to its cell's upper line. */
-    void fill(Cell c, int gap, boolean running, int cost, long from, long to, Wet source, How how) {
-        wet(new Wet(c, gap, running, cost, from, to, c.upper.at(from), c.upper.at(to), source, how));
+    /** Water crosses into gap j of a cell, up to that cell's upper line. */
+    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
+        int cost = w.cost() + x.cost(j);
+        if (j != c.openGap() && cost <= MOST && !c.pool(j).isFull(w.running(), cost, from, to)) {
+            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, how(move, x, j, line)));
+        }
     }
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (w.gap() != c.openGap() && w.from() < w.to()) {
+        if (w.gap() != c.openGap() && w.from() < w.to() && w.cost() <= MOST) {
             boolean spreads = c.ground.isSill() && w.running();
             Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how());
-            later(w.cost(), () -> settle(all));
+            Pool pool = c.pool(w.gap());
+            if (!pool.covers(all) && pool.isFirst(all)) {
+                pools.get(w.cost()).add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, pool));
+            }
         }
     }
 
-    private void settle(Wet w) {
-        List<Wet> there = w.cell().wet[w.gap()];
-        if (there == null) {
-            there = w.cell().wet[w.gap()] = new ArrayList<>(1);
-        }
-        for (Wet fresh : new Uncovered(there).partsOf(w)) {
-            there.add(fresh);
-            if (fresh.isOnFrame()) {
-                onFrame.add(fresh);
+    /** Lets what has come to the highest gap settle and move on, or else makes the next drive; false if nothing is left at this cost. */
+    private boolean next(int cost) {
+        Due due = pools.get(cost).poll();
+        if (due != null) {
+            for (Wet fresh : due.pool().settle(cost)) {
+                if (fresh.isOnFrame()) {
+                    onFrame.add(fresh);
+                }
+                moves(fresh);
             }
-            moves(fresh);
+            return true;
         }
+        Runnable drive = waiting.get(cost).poll();
+        if (drive != null) {
+            drive.run();
+        }
+        return drive != null;
     }
 
     private void moves(Wet w) {
@@ -122,12 +147,13 @@ final class Flow {
     }
 
     private void fall(Wet w, Seam s, Crossing x, long a, long b) {
+        Line line = null;
         for (int j = x.lo; j <= x.hi; j++) {
-            How how = how(Move.FALL, x, j, s.line().isLevel() ? Line.level(s.line().ay(), a, b) : s.line());
+            line = line != null ? line : Winds.part(s.line(), a, b);
             if (s.ontoSill()) {
-                fill(s.lower(), j, w.running(), w.cost() + x.cost(j), s.lower().x0, s.lower().x1, w, how);
+                fill(s.lower(), j, x, s.lower().x0, s.lower().x1, w, Move.FALL, line);
             } else {
-                fill(s.lower(), j, w.running(), w.cost() + x.cost(j), a + s.shift(), b + s.shift(), w, how);
+                fill(s.lower(), j, x, a + s.shift(), b + s.shift(), w, Move.FALL, line);
             }
         }
     }
@@ -169,7 +195,7 @@ final class Flow {
     private void spread(Wet w, Cell to, Edge facing, Line line) {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), to.pile, facing);
         for (int j = x.lo; j <= x.hi; j++) {
-            fill(to, j, true, w.cost() + x.cost(j), to.x0, to.x1, w, how(Move.SPREAD, x, j, line));
+            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line);
         }
     }
 
@@ -177,7 +203,8 @@ final class Flow {
         int cost = 0;
         for (int gap = c.openGap() - 1; gap >= 0; gap--) {
             cost = coat.isHeldToPipe(c.pile.at(gap)) ? 1 : cost;
-            fill(c, gap, true, cost, c.x0, c.x1, null, new How(Move.PIPE, c.pile.at(gap), c.upper));
+            How how = new How(Move.PIPE, c.pile.at(gap), c.upper);
+            wet(new Wet(c, gap, true, cost, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, how));
         }
     }
 }

@@ -1,7 +1,5 @@
 package rainlap.water;
 
-import java.util.ArrayList;
-import java.util.List;
 import rainlap.material.Edge;
 
 /** Water on its way straight up under a free lower edge: lifted by the wind, or overrunning a lap. */
@@ -42,7 +40,11 @@ final class Lifts {
     }
 
     /** @param over the upper sheet of the lap, {@code onto} the lower one */
-    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) {}
+    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) {
+        boolean covers(Overrun o) {
+            return over == o.over && onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
+        }
+    }
 
     void lift(Lift l) {
         double a = l.left(l.from()), b = l.left(l.to());
@@ -58,9 +60,10 @@ final class Lifts {
     }
 
     private void risen(Lift l) {
-        if (isKnown(l)) {
+        if (l.cell().knows(l)) {
             return;
         }
+        l.cell().remember(l);
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
@@ -99,17 +102,10 @@ final class Lifts {
         for (int j = x.lo; j <= x.hi; j++) {
             Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here,
                     Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
-            flow.later(next.cost(), () -> lift(next));
+            if (next.cost() <= Flow.MOST && !p.knows(next)) {
+                flow.later(next.cost(), () -> lift(next));
+            }
         }
-    }
-
-    private static boolean isKnown(Lift l) {
-        List<Lift> known = l.cell().lifts == null ? l.cell().lifts = new ArrayList<>(1) : l.cell().lifts;
-        if (known.stream().anyMatch(k -> k.covers(l))) {
-            return true;
-        }
-        known.add(l);
-        return false;
     }
 
     /** Straight up beneath the upper sheet to where the lower one ends. */

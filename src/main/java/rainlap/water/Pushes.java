@@ -26,9 +26,10 @@ final class Pushes {
             }
             return;
         }
-        if (!c.isNewPush(p)) {
+        if (c.knows(p)) {
             return;
         }
+        c.remember(p);
         Wet here = wets(p);
         throughSides(p, here);
         throughSlopes(p, here);
@@ -137,7 +138,9 @@ final class Pushes {
         for (int j = crossing.lo; j <= crossing.hi; j++) {
             Push next = p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
                     Flow.how(Move.PUSH, crossing, j, where));
-            flow.later(next.cost(), () -> push(next));
+            if (next.cost() <= Flow.MOST && !beyond.knows(next)) {
+                flow.later(next.cost(), () -> push(next));
+            }
         }
     }
 }

@@ -2,46 +2,47 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import rainlap.geom.Overlay;
-import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 
-/** Gathers the wet frame of all cells into polygons. */
+/** The wet frame: kept as patches, made into polygons when somebody asks for them. */
 final class Reaches {
-    private Reaches() {}
+    private final List<Part> parts = new ArrayList<>();
+    private List<Reach> made;
 
-    /** For each number of defences and surface, where it is not dry. */
-    static List<Reach> of(List<Ground> grounds) {
-        List<Reach> out = new ArrayList<>();
+    private record Part(int defences, Ground ground, List<Patch> patches) {}
+
+    Reaches(List<Ground> grounds) {
         for (int level = 0; level <= Flow.MOST; level++) {
             for (Ground g : grounds) {
-                List<Region> where = Overlay.union(wet(g, level));
-                if (!where.isEmpty()) {
-                    out.add(new Reach(level, g.surface(), where.stream().map(r -> Ground.mapped(r, g::turned)).toList()));
+                List<Patch> wet = wet(g, level);
+                if (!wet.isEmpty()) {
+                    parts.add(new Part(level, g, wet));
                 }
             }
         }
-        return List.copyOf(out);
+        grounds.forEach(g -> g.cells.clear());
     }
 
-    private static List<Region> wet(Ground g, int level) {
-        List<Region> parts = new ArrayList<>();
+    /** For each number of defences and surface, where it is not dry. */
+    synchronized List<Reach> all() {
+        if (made == null) {
+            made = parts.stream().map(p -> new Reach(p.defences(), p.ground().surface(),
+                    Patchwork.regions(p.patches()).stream().map(r -> Ground.mapped(r, p.ground()::turned)).toList()))
+                    .filter(r -> !r.where().isEmpty()).toList();
+            parts.clear();
+        }
+        return made;
+    }
+
+    private static List<Patch> wet(Ground g, int level) {
+        List<Patch> out = new ArrayList<>();
         for (Cell c : g.cells) {
             if (c.pile.depth() == 0) {
-                add(parts, c, c.rain());
-            } else if (c.wet[0] != null) {
-                c.wet[0].stream().filter(w -> w.cost() <= level).forEach(w -> add(parts, c, w));
+                out.add(Skyline.all(c));
+            } else if (!c.onFrame().isEmpty()) {
+                out.addAll(Skyline.of(c, level));
             }
         }
-        return parts;
-    }
-
-    private static void add(List<Region> parts, Cell c, Wet w) {
-        long l = Math.round(c.lower.at(w.from())), r = Math.round(c.lower.at(w.to()));
-        long lt = Math.max(l, Math.round(w.leftTop())), rt = Math.max(r, Math.round(w.rightTop()));
-        if (lt > l || rt > r) {
-            parts.add(new Region(Ring.of(List.of(new Point(w.from(), l), new Point(w.to(), r), new Point(w.to(), rt), new Point(w.from(), lt))), List.of()));
-        }
+        return out;
     }
 }

@@ -13,7 +13,7 @@ import rainlap.wall.Surface;
 /** Where the water goes on one elevation; the package description says what that means. Nothing of the cells it was found by is kept. */
 public final class Trace {
     private final Drive drive;
-    private final List<Reach> reach;
+    private final Reaches reach;
     private final List<Arrival> arrivals;
     private final List<Standing> trapped;
     private final Optional<DrivingRain> rain;
@@ -25,13 +25,13 @@ public final class Trace {
         this.rain = rain;
         Paths paths = new Paths(waters.coat());
         this.drive = drive;
-        this.reach = Reaches.of(waters.grounds());
         this.arrivals = new Arrivals(paths).of(waters.flow().onFrame());
         this.trapped = waters.flow().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
         litresAtArrivals = runoff.map(r -> arrivals.stream().mapToDouble(a -> met(r, a, waters.coat())).toArray()).orElse(new double[0]);
+        this.reach = new Reaches(waters.grounds());
     }
 
     /** @param rain what falls on the wall; without it no litres are told */
@@ -78,7 +78,7 @@ public final class Trace {
 
     /** By defences, then surface; what is in none of them has three defences or more. */
     public List<Reach> reach() {
-        return reach;
+        return reach.all();
     }
 
     /** Where water first comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
@@ -93,7 +93,7 @@ public final class Trace {
 
     /** The least number of things that must fail for the frame to get wet at a place of a surface's own frame; 3 stands for three or more. */
     public int defences(Surface surface, Point place) {
-        for (Reach r : reach) {
+        for (Reach r : reach.all()) {
             if (r.surface().equals(surface) && r.where().stream().anyMatch(w -> w.covers(place.x(), place.y()))) {
                 return r.defences();
             }

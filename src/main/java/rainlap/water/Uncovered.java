@@ -6,7 +6,7 @@ import java.util.List;
 /** What of new water is not there already, at no higher cost and at least as high. */
 final class Uncovered {
     /** Heights that differ by less count as equal: half a grid unit. */
-    private static final double SAME = 0.5;
+    static final double SAME = 0.5;
 
     private final List<Wet> there;
 

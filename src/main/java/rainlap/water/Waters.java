@@ -101,7 +101,7 @@ final class Waters {
 
     private static int defences(Cell c, Point p) {
         int least = c.pile.depth() == 0 ? 0 : Flow.MOST + 1;
-        for (Wet w : c.wet[0] == null ? List.<Wet>of() : c.wet[0]) {
+        for (Wet w : c.onFrame()) {
             if (w.from() <= p.x() && p.x() < w.to() && p.y() <= w.top(p.x())) {
                 least = Math.min(least, w.cost());
             }

@@ -18,6 +18,12 @@ record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, do
         return to == from ? leftTop : leftTop + (x - from) * (rightTop - leftTop) / (to - from);
     }
 
+    /** Whether it leaves nothing new of another in the same gap. */
+    boolean covers(Wet o) {
+        return cost <= o.cost && (running || !o.running) && from <= o.from && to >= o.to && top(o.from) >= o.leftTop - Uncovered.SAME
+                && top(o.to) >= o.rightTop - Uncovered.SAME;
+    }
+
     Wet between(long a, long b) {
         return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how);
     }

@@ -123,9 +123,11 @@ final class Winds {
             int under = p.pile.at(j), cost = w.cost() + x.cost(j);
             Push push = new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
                     new How(Move.PUSH, under, where));
-            flow.later(cost, () -> pushes.push(push));
+            if (cost <= Flow.MOST && !p.knows(push)) {
+                flow.later(cost, () -> pushes.push(push));
+            }
             int partner = lapped(p.pile, j, w.cell().pile);
-            if (partner >= 0) {
+            if (partner >= 0 && cost < Flow.MOST) {
                 Push overrun = new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
                         new How(Move.OVERRUN, under, where));
                 flow.later(cost + 1, () -> pushes.push(overrun));

@@ -1,0 +1,20 @@
+package rainlap.water;
+
+/**
+ * A wet trapezoid of a cell: between two x, from the cell's lower line up to a top.
+ *
+ * @param upper the line its top lies on, or null where the water ends within the cell
+ */
+record Patch(Line lower, Line upper, long from, long to, long leftTop, long rightTop) {
+    long leftFoot() {
+        return Math.round(lower.at(from));
+    }
+
+    long rightFoot() {
+        return Math.round(lower.at(to));
+    }
+
+    boolean hasArea() {
+        return leftTop > leftFoot() || rightTop > rightFoot();
+    }
+}

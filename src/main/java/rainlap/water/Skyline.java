@@ -1,0 +1,85 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** How high the water of one cell's frame stands, all of its water together: patches side by side. */
+final class Skyline {
+    private final Cell cell;
+    private final List<Wet> wet;
+    private final List<Patch> out = new ArrayList<>();
+
+    private Skyline(Cell cell, List<Wet> wet) {
+        this.cell = cell;
+        this.wet = wet;
+    }
+
+    /** Of the water that needed no more failures than this. */
+    static List<Patch> of(Cell cell, int defences) {
+        List<Wet> wet = new ArrayList<>(cell.onFrame().size());
+        for (Wet w : cell.onFrame()) {
+            if (w.cost() <= defences) {
+                wet.add(w);
+            }
+        }
+        Skyline s = new Skyline(cell, wet);
+        long[] at = new long[2 * wet.size()];
+        for (int i = 0; i < wet.size(); i++) {
+            at[2 * i] = wet.get(i).from();
+            at[2 * i + 1] = wet.get(i).to();
+        }
+        Arrays.sort(at);
+        for (int i = 0; i + 1 < at.length; i++) {
+            if (at[i] < at[i + 1]) {
+                s.between(at[i], at[i + 1]);
+            }
+        }
+        return s.out;
+    }
+
+    /** Nothing begins or ends between; the highest may change where two tops cross. */
+    private void between(long a, long b) {
+        Wet left = highest(a, b, a), right = highest(a, b, b);
+        if (left == null) {
+            return;
+        }
+        double d0 = left.top(a) - right.top(a), d1 = right.top(b) - left.top(b);
+        long cross = d0 > 0 && d1 > 0 ? Math.round(a + (b - a) * d0 / (d0 + d1)) : a;
+        if (cross > a && cross < b) {
+            between(a, cross);
+            between(cross, b);
+        } else {
+            add(left.top(b) >= right.top(b) ? left : right, a, b);
+        }
+    }
+
+    private Wet highest(long a, long b, long at) {
+        Wet best = null;
+        for (Wet w : wet) {
+            if (w.from() <= a && w.to() >= b && (best == null || w.top(at) > best.top(at))) {
+                best = w;
+            }
+        }
+        return best;
+    }
+
+    private void add(Wet w, long a, long b) {
+        boolean full = w.top(a) >= cell.upper.at(a) - Uncovered.SAME && w.top(b) >= cell.upper.at(b) - Uncovered.SAME;
+        long left = Math.round(full ? cell.upper.at(a) : w.top(a)), right = Math.round(full ? cell.upper.at(b) : w.top(b));
+        Patch last = out.isEmpty() ? null : out.get(out.size() - 1);
+        if (full && last != null && last.to() == a && last.upper() != null) {
+            out.set(out.size() - 1, new Patch(cell.lower, cell.upper, last.from(), b, last.leftTop(), right));
+        } else {
+            Patch p = new Patch(cell.lower, full ? cell.upper : null, a, b, Math.max(left, Math.round(cell.lower.at(a))), Math.max(right, Math.round(cell.lower.at(b))));
+            if (p.hasArea()) {
+                out.add(p);
+            }
+        }
+    }
+
+    static Patch all(Cell c) {
+        return new Patch(c.lower, c.upper, c.x0, c.x1, Math.round(c.upper.at(c.x0)), Math.round(c.upper.at(c.x1)));
+    }
+
+}
