@@ -42,7 +42,8 @@ final class OnePlace {
             return traced;
         }
         Passing passing = new Passing(e);
-        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> withWay(e, passing, f)).toList());
+        JointLitres litres = new JointLitres(e);
+        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.of(withWay(e, passing, f))).toList());
         Passed passed = new Passed(e, out);
         List<Finding> left = traced.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t))).toList();
         out.addAll(left);
@@ -60,7 +61,11 @@ final class OnePlace {
                 return bare.get();
             }
         }
-        return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
+        return worst.filter(a -> a.defences() <= f.defences()).map(a -> withLitres(f.withWay(a.defences(), a.path()), a)).orElse(f);
+    }
+
+    private static Finding withLitres(Finding f, Arrival a) {
+        return a.litresPerHour().isPresent() ? f.withLitres(a.litresPerHour().getAsDouble()) : f;
     }
 
     private static boolean saysItAlready(Finding f, Finding t) {

@@ -73,7 +73,7 @@ public final class FindingsJson {
         json.writeStringField("defences_of", "the whole way");
         WaterJson water = new WaterJson(json, elevation);
         water.assumptions(TakenForGranted.all(result.evidence()));
-        list("joints", result.evidence().joints().all(), this::write);
+        joints(result);
         new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
         water.reach(result.evidence().trace().reach());
@@ -96,7 +96,16 @@ public final class FindingsJson {
         json.writeEndObject();
     }
 
-    private void write(Joint joint) throws IOException {
+    private void joints(CheckResult result) throws IOException {
+        json.writeArrayFieldStart("joints");
+        List<Joint> all = result.evidence().joints().all();
+        for (int i = 0; i < all.size(); i++) {
+            write(all.get(i), result.evidence().trace().litresAtJoint(i));
+        }
+        json.writeEndArray();
+    }
+
+    private void write(Joint joint, OptionalDouble litresPerHour) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", joint.id());
         json.writeStringField("kind", joint.kind().word());
@@ -109,7 +118,7 @@ public final class FindingsJson {
         length("gap", joint.gap());
         json.writeBooleanField("sealed", joint.sealed());
         texts("uncovered", joint.uncovered().stream().map(s -> wkt(joint, s.line())).toList());
-        json.writeNullField("litres_per_hour");
+        number("litres_per_hour", litresPerHour);
         json.writeEndObject();
     }
 

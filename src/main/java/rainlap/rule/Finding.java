@@ -76,6 +76,7 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         private String spokenBy = "common";
         private int defences = MANY;
         private Optional<String> joint = Optional.empty();
+        private OptionalDouble litresPerHour = OptionalDouble.empty();
         private List<Step> path = List.of();
 
         private Builder(RuleInfo rule, Place where, List<String> pieces) {
@@ -146,6 +147,12 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
+        /** How much water comes this way, litres per hour, where it is known. */
+        public Builder litres(OptionalDouble perHour) {
+            litresPerHour = perHour;
+            return this;
+        }
+
         public Builder joint(String id) {
             joint = Optional.of(id);
             return this;
@@ -154,7 +161,7 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         /** What is wrong, and how to mend it. */
         public Outcome.Broken says(String what, String remedy) {
             return new Outcome.Broken(new Finding(rule.id(), pieces, where, measured, required, unit, drawn, asked, source,
-                    spokenBy, what, remedy, defences, joint, path, OptionalDouble.empty()));
+                    spokenBy, what, remedy, defences, joint, path, litresPerHour));
         }
     }
 }

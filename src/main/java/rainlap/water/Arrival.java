@@ -1,19 +1,26 @@
 package rainlap.water;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import rainlap.geom.Point;
 import rainlap.wall.Surface;
 
 /**
- * A line along which water first comes onto the frame.
+ * A line along which water comes onto the frame from another layer.
  *
  * @param defences how many things had to fail
+ * @param first whether the frame there is dry but for this; as drawn, always true
  * @param where a line in the surface's own frame, left or lower end first; round a pipe it bends
  * @param path the way it came, from the rain on; never empty
+ * @param litresPerHour how much water meets the first edge it got past; empty where no rain is stated
  */
-public record Arrival(int defences, Surface surface, List<Point> where, List<Step> path) {
+public record Arrival(int defences, boolean first, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
     public Arrival {
         where = List.copyOf(where);
         path = List.copyOf(path);
+    }
+
+    Arrival withLitres(double perHour) {
+        return new Arrival(defences, first, surface, where, path, OptionalDouble.of(perHour));
     }
 }

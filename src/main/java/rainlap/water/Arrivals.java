@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import rainlap.geom.Point;
 import rainlap.wall.Surface;
 import rainlap.water.How.Move;
@@ -17,17 +18,16 @@ final class Arrivals {
         this.paths = paths;
     }
 
-    private record Way(int defences, Surface surface, String told, Move move, boolean plumb, boolean level, long line) {}
+    private record Way(int defences, boolean first, Surface surface, String told, Move move, boolean plumb, boolean level, long line) {}
 
-    List<Arrival> of(List<Wet> onFrame) {
+    /**
+     * @param entries all water that came onto the frame
+     * @param firsts of that for which something had to fail: what came onto a dry frame
+     */
+    List<Arrival> of(List<Wet> entries, List<Wet> firsts) {
         Map<Way, List<Arrival>> byWay = new LinkedHashMap<>();
-        for (Wet w : onFrame) {
-            if (w.source() == null || !w.source().isOnFrame() && !isDrop(w)) {
-                List<Point> where = where(w);
-                List<Step> path = paths.to(w);
-                byWay.computeIfAbsent(way(w, where, path), k -> new ArrayList<>(1)).add(new Arrival(w.cost(), w.cell().ground.surface(), where, path));
-            }
-        }
+        entries.forEach(w -> add(w, w.cost() == 0, byWay));
+        firsts.forEach(w -> add(w, true, byWay));
         List<Arrival> out = new ArrayList<>();
         byWay.forEach((way, parts) -> out.addAll(way.move == Move.PIPE ? List.of(roundPipe(parts)) : way.plumb || way.level ? joined(parts, way.plumb) : parts));
         out.sort(Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface).thenComparing(a -> a.where().get(0).y(), Comparator.reverseOrder())
@@ -35,12 +35,21 @@ final class Arrivals {
         return List.copyOf(out);
     }
 
-    private static Way way(Wet w, List<Point> where, List<Step> path) {
+    private void add(Wet w, boolean first, Map<Way, List<Arrival>> byWay) {
+        if (!isDrop(w)) {
+            List<Point> where = where(w);
+            List<Step> path = paths.to(w);
+            byWay.computeIfAbsent(way(w, first, where, path), k -> new ArrayList<>(1))
+                    .add(new Arrival(w.cost(), first, w.cell().ground.surface(), where, path, OptionalDouble.empty()));
+        }
+    }
+
+    private static Way way(Wet w, boolean first, List<Point> where, List<Step> path) {
         StringBuilder told = new StringBuilder();
         path.forEach(s -> told.append(s.why()).append(';'));
         Point a = where.get(0), b = where.get(1);
         boolean pipe = w.how().move() == Move.PIPE, plumb = !pipe && a.x() == b.x(), level = !pipe && a.y() == b.y();
-        return new Way(w.cost(), w.cell().ground.surface(), told.toString(), w.how().move(), plumb, level && !plumb, pipe ? w.cell().pipe : plumb ? a.x() : level ? a.y() : 0);
+        return new Way(w.cost(), first, w.cell().ground.surface(), told.toString(), w.how().move(), plumb, level && !plumb, pipe ? w.cell().pipe : plumb ? a.x() : level ? a.y() : 0);
     }
 
     /** The line, left or lower end first. */
@@ -70,7 +79,7 @@ final class Arrivals {
             }
             line.add(a.where().get(a.where().size() - 1));
         });
-        return new Arrival(first.defences(), first.surface(), line, first.path());
+        return new Arrival(first.defences(), first.first(), first.surface(), line, first.path(), first.litresPerHour());
     }
 
     private static List<Point> ordered(Point a, Point b) {
@@ -84,7 +93,7 @@ final class Arrivals {
             Arrival last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && at(next, 0, plumb) <= at(last, 1, plumb) + 1) {
                 Point end = at(next, 1, plumb) > at(last, 1, plumb) ? next.where().get(1) : last.where().get(1);
-                out.set(out.size() - 1, new Arrival(last.defences(), last.surface(), List.of(last.where().get(0), end), last.path()));
+                out.set(out.size() - 1, new Arrival(last.defences(), last.first(), last.surface(), List.of(last.where().get(0), end), last.path(), last.litresPerHour()));
             } else {
                 out.add(next);
             }

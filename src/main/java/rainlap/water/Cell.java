@@ -26,6 +26,7 @@ final class Cell {
     final List<Flank> flanks = new ArrayList<>(2);
     private Pool[] pools;
     private List<Lifts.Lift> lifts;
+    private List<Wet> entries;
     private List<Lifts.Overrun> overruns;
     private List<Push> pushes;
     private Wet rain;
@@ -90,6 +91,17 @@ final class Cell {
     void remember(Lifts.Lift l) {
         lifts = lifts == null ? new ArrayList<>(1) : lifts;
         lifts.add(l);
+    }
+
+    /** Remembers water that comes onto the frame; whether none has come there in the same way for no more. */
+    boolean isNewEntry(Wet w) {
+        entries = entries == null ? new ArrayList<>(1) : entries;
+        for (Wet old : entries) {
+            if (old.isLike(w) && old.cost() <= w.cost() && old.from() <= w.from() && old.to() >= w.to()) {
+                return false;
+            }
+        }
+        return entries.add(w);
     }
 
     /** Remembers an overrun; whether it tells anything new. */

@@ -23,7 +23,8 @@ final class Flow {
     private final List<Queue<Runnable>> waiting = new ArrayList<>();
     private final List<Queue<Due>> pools = new ArrayList<>();
     private long count;
-    private final List<Wet> onFrame = new ArrayList<>();
+    private final List<Wet> entries = new ArrayList<>();
+    private final List<Wet> firsts = new ArrayList<>();
 
     /** A gap that water has come to; higher ones are looked at first, so that most of what comes to a gap has come by then. */
     private record Due(double height, long number, Pool pool) implements Comparable<Due> {
@@ -62,9 +63,14 @@ final class Flow {
         }
     }
 
-    /** All water that came onto the frame, in the order found, rain on a bare frame left out. */
-    List<Wet> onFrame() {
-        return onFrame;
+    /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
+    List<Wet> entries() {
+        return entries;
+    }
+
+    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
+    List<Wet> firsts() {
+        return firsts;
     }
 
     List<Trapped> trapped() {
@@ -81,7 +87,8 @@ final class Flow {
     /** Water crosses into gap j of a cell, up to that cell's upper line. */
     private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
         int cost = w.cost() + x.cost(j);
-        if (j != c.openGap() && cost <= MOST && !c.pool(j).isFull(w.running(), cost, from, to)) {
+        boolean enters = j == 0 && !w.isOnFrame();
+        if (j != c.openGap() && cost <= MOST && (enters || !c.pool(j).isFull(w.running(), cost, from, to))) {
             wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, how(move, x, j, line)));
         }
     }
@@ -91,6 +98,9 @@ final class Flow {
         if (w.gap() != c.openGap() && w.from() < w.to() && w.cost() <= MOST) {
             boolean spreads = c.ground.isSill() && w.running();
             Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how());
+            if (w.isOnFrame() && (w.source() == null || !w.source().isOnFrame()) && c.isNewEntry(w)) {
+                entries.add(w);
+            }
             Pool pool = c.pool(w.gap());
             if (!pool.covers(all) && pool.isFirst(all)) {
                 pools.get(w.cost()).add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, pool));
@@ -103,8 +113,8 @@ final class Flow {
         Due due = pools.get(cost).poll();
         if (due != null) {
             for (Wet fresh : due.pool().settle(cost)) {
-                if (fresh.isOnFrame()) {
-                    onFrame.add(fresh);
+                if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
+                    firsts.add(fresh);
                 }
                 moves(fresh);
             }

@@ -19,18 +19,17 @@ public final class Trace {
     private final Optional<DrivingRain> rain;
     private final Optional<Balance> balance;
     private final double[] litresAtJoints;
-    private final double[] litresAtArrivals;
 
     private Trace(Drive drive, Optional<DrivingRain> rain, Waters waters, Joints joints) {
         this.rain = rain;
         Paths paths = new Paths(waters.coat());
         this.drive = drive;
-        this.arrivals = new Arrivals(paths).of(waters.flow().onFrame());
+        List<Arrival> found = new Arrivals(paths).of(waters.flow().entries(), waters.flow().firsts());
         this.trapped = waters.flow().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
-        litresAtArrivals = runoff.map(r -> arrivals.stream().mapToDouble(a -> met(r, a, waters.coat())).toArray()).orElse(new double[0]);
+        arrivals = runoff.map(r -> found.stream().map(a -> a.withLitres(met(r, a, waters.coat()))).toList()).orElse(found);
         this.reach = new Reaches(waters.grounds());
     }
 
@@ -40,7 +39,7 @@ public final class Trace {
     }
 
     private static double met(Runoff runoff, Joint j) {
-        return j.surface().isWall() ? runoff.met().at(j.outer().number(), box(j.line())) : 0;
+        return j.surface().isWall() ? runoff.met().at(j.outer().number(), box(j.line())) : Double.NaN;
     }
 
     /** What meets the first edge that an arrival's water gets past. */
@@ -81,7 +80,7 @@ public final class Trace {
         return reach.all();
     }
 
-    /** Where water first comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
+    /** Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
     public List<Arrival> arrivals() {
         return arrivals;
     }
@@ -118,11 +117,6 @@ public final class Trace {
      * @param number of the joint in the list of all
      */
     public OptionalDouble litresAtJoint(int number) {
-        return number < litresAtJoints.length ? OptionalDouble.of(litresAtJoints[number]) : OptionalDouble.empty();
-    }
-
-    /** How much water meets the first edge that the water of an arrival got past, litres per hour. */
-    public OptionalDouble litresAtArrival(int number) {
-        return number < litresAtArrivals.length ? OptionalDouble.of(litresAtArrivals[number]) : OptionalDouble.empty();
+        return number < litresAtJoints.length && !Double.isNaN(litresAtJoints[number]) ? OptionalDouble.of(litresAtJoints[number]) : OptionalDouble.empty();
     }
 }

@@ -31,4 +31,14 @@ record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, do
     boolean isOnFrame() {
         return gap == 0;
     }
+
+    /** Whether other water came by the same move, under the same piece, from the same layer. */
+    boolean isLike(Wet o) {
+        return how.move() == o.how.move() && how.under() == o.how.under() && layerBefore() == o.layerBefore();
+    }
+
+    /** The piece it was on before it came here, or -1. */
+    private int layerBefore() {
+        return source == null || source.gap == 0 ? -1 : source.cell.pile.at(source.gap - 1);
+    }
 }

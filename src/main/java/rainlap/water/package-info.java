@@ -75,7 +75,8 @@
  * <h2>Results</h2>
  * <ul>
  * <li>{@link rainlap.water.Reach}: the frame that is wet at 0, 1, 2 defences, as polygons.
- * <li>{@link rainlap.water.Arrival}: the lines along which water first comes onto the frame from another layer or from the rain, with the defences and the way it came.
+ * <li>{@link rainlap.water.Arrival}: the lines along which water comes onto the frame from another layer, with the defences and the way it came, also where the frame is
+ * wet already from elsewhere: each is a defect of its own.
  * <li>Trapped water, and ends of ledges by which water leaves.
  * </ul>
  *

@@ -29,7 +29,7 @@ public final class LeaksAsDrawn implements Rule {
 
     private static Outcome broken(Evidence e, Way w) {
         Place where = w.place(e);
-        return Finding.of(INFO, where, w.pieces()).way(0, w.path()).reads("frame is wet", "dry as drawn")
+        return Finding.of(INFO, where, w.pieces()).way(0, w.path()).litres(w.litresPerHour()).reads("frame is wet", "dry as drawn")
                 .says("Water comes onto the frame at " + where.inWords() + " with nothing failing: " + Steps.told(w.path()) + ".",
                         w.last().map(s -> remedy(e, s)).orElse("Cover the frame there with membrane."));
     }

@@ -61,7 +61,7 @@ public final class OneFailureAway implements Rule {
     private static Outcome broken(Evidence e, Way w) {
         Place where = w.place(e);
         String strip = w.failing().orElseThrow().piece(), lap = e.practice().get(Limit.COURSE_LAP).number();
-        return Finding.of(INFO, where, w.pieces()).way(1, w.path()).reads("1 failure", "2 failures")
+        return Finding.of(INFO, where, w.pieces()).way(1, w.path()).litres(w.litresPerHour()).reads("1 failure", "2 failures")
                 .says("Only the bond of " + strip + " keeps water from the frame at " + where.inWords() + ". When it fails: " + Steps.told(w.path()) + ".",
                         "Lay a sheet behind " + strip + " that laps what lies round it by " + lap + ", tucked in above behind the sheet there and drawn out below over the sheet there, so that "
                         + strip + " is the second line and not the only one.");

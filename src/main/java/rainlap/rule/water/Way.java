@@ -2,6 +2,7 @@ package rainlap.rule.water;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
@@ -14,8 +15,9 @@ import rainlap.water.Step;
  * One way by which water comes onto the frame.
  *
  * @param where the line along which it arrives, in the surface's own frame
+ * @param litresPerHour of water that meets the first edge it gets past; empty where no rain is stated
  */
-record Way(int defences, Surface surface, List<Point> where, List<Step> path) {
+record Way(int defences, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
     /** The pieces it gets under, leaves by or passes, the last first: that one let it onto the frame. */
     List<String> pieces() {
         List<String> under = path.stream().map(Step::piece).filter(p -> !p.isEmpty()).toList();

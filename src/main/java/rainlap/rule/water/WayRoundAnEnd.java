@@ -37,7 +37,7 @@ public final class WayRoundAnEnd implements Rule {
     private static Outcome broken(Evidence e, Way w) {
         Place where = w.place(e);
         String ledge = w.path().stream().filter(Steps::isOffALedge).findFirst().orElseThrow().piece();
-        return Finding.of(INFO, where, Stream.concat(Stream.of(ledge), w.pieces().stream()).distinct().toList()).way(w.defences(), w.path())
+        return Finding.of(INFO, where, Stream.concat(Stream.of(ledge), w.pieces().stream()).distinct().toList()).way(w.defences(), w.path()).litres(w.litresPerHour())
                 .reads("no end dam", "end dam")
                 .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()
                         + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path()) + ".",

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
@@ -25,8 +26,8 @@ final class Ways {
     static List<Way> of(Evidence e, int defences) {
         Map<Cause, List<Way>> byCause = new LinkedHashMap<>();
         for (Arrival a : e.trace().arrivals()) {
-            if (a.defences() == defences) {
-                Way w = new Way(a.defences(), a.surface(), a.where(), a.path());
+            if (a.defences() == defences && a.first()) {
+                Way w = new Way(a.defences(), a.surface(), a.where(), a.path(), a.litresPerHour());
                 byCause.computeIfAbsent(new Cause(a.surface(), w.told()), k -> new ArrayList<>()).add(w);
             }
         }
@@ -48,6 +49,12 @@ final class Ways {
         return out;
     }
 
+    /** What meets all of them. */
+    private static OptionalDouble together(List<Way> ways) {
+        return ways.get(0).litresPerHour().isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(ways.stream().mapToDouble(w -> w.litresPerHour().orElse(0)).sum());
+    }
+
     /** The longest, drawn out over all that lie in one line with it. */
     private static Way joined(List<Way> ways) {
         Way longest = ways.stream().max(Comparator.comparingDouble(Way::lengthMm)).orElseThrow();
@@ -57,7 +64,8 @@ final class Ways {
         }
         Box all = ways.stream().map(Ways::box).filter(b -> line.width() > 0 ? b.minY() == line.minY() && b.maxY() == line.minY()
                 : b.minX() == line.minX() && b.maxX() == line.minX()).reduce(line, Box::join);
-        return new Way(longest.defences(), longest.surface(), List.of(new Point(all.minX(), all.minY()), new Point(all.maxX(), all.maxY())), longest.path());
+        return new Way(longest.defences(), longest.surface(), List.of(new Point(all.minX(), all.minY()), new Point(all.maxX(), all.maxY())),
+                longest.path(), together(ways));
     }
 
     private static List<Way> atOnePlace(List<Way> all) {
