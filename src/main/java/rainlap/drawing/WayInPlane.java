@@ -52,12 +52,24 @@ final class WayInPlane {
         for (Step s : a.path()) {
             failed |= s.failure();
             Optional<Moment> m = moment(s, failed);
-            if (m.isEmpty()) {
+            if (m.isEmpty() || isElsewhere(s)) {
                 moments.clear();
             }
             m.ifPresent(this::add);
         }
         return !moments.isEmpty() && moments.get(moments.size() - 1).layer().equals(Step.FRAME) ? List.copyOf(moments) : List.of();
+    }
+
+    /**
+     * A step past the ends of the cut, or over a line that runs along with it, so that water comes through the plane there: what came before is not to be
+     * seen here, only on which layer water is after it.
+     */
+    private boolean isElsewhere(Step s) {
+        if (!s.on().isWall()) {
+            return false;
+        }
+        double a = along(s, 0), b = along(s, s.where().size() - 1), across = Math.abs(across(s, 0) - across(s, s.where().size() - 1));
+        return Math.max(a, b) < cut.from() || Math.min(a, b) > cut.to() || a != b && across == 0;
     }
 
     /** Water that only passes a place on its way to the next is not drawn there. */
@@ -81,11 +93,19 @@ final class WayInPlane {
         double a = along(s, 0), b = along(s, s.where().size() - 1);
         double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
         double place = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
-        return Optional.of(new Moment(s.layer(), place, 0, Turned.WALL, failed));
+        return Optional.of(new Moment(s.layer(), isElsewhere(s) ? within(place) : place, 0, Turned.WALL, failed));
+    }
+
+    private double within(double place) {
+        return Math.max(cut.from(), Math.min(cut.to(), place));
     }
 
     private double along(Step s, int i) {
         return cut.plumb() ? s.where().get(i).y() : s.where().get(i).x();
+    }
+
+    private double across(Step s, int i) {
+        return cut.plumb() ? s.where().get(i).x() : s.where().get(i).y();
     }
 
     private Optional<Turned> part(Step s) {

@@ -38,6 +38,7 @@ class ShippedSheetsTest {
             for (Sheet s : Sheets.of(result, TitleBlock.BLANK)) {
                 assertEquals(List.of(), SheetCheck.of(s), file + " " + stage);
                 assertEquals(List.of(), WrittenOver.by(s.marks()), file + " " + stage + ": words under the water's way");
+                assertEquals(List.of(), OutOfSection.of(s.marks()), file + " " + stage + ": the water's way leaves the section");
             }
         }
     }
