@@ -39,7 +39,7 @@ final class Flow {
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat);
-        this.runs = new Runs(this, coat, ways);
+        this.runs = new Runs(this, coat, ways, winds);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new ArrayDeque<>());
             pools.add(new PriorityQueue<>());

@@ -16,6 +16,7 @@ import rainlap.wall.Side;
  */
 final class Runoff {
     private static final double SQUARE_METRES = 1e-10;
+    private static final Ways.Passing NO_DRIVE = (cell, gap, side, level) -> {};
 
     private final Coat coat;
     private final long creep;
@@ -251,10 +252,10 @@ final class Runoff {
     private void along(Cell c, int gap, long from, long to, double litres) {
         List<List<Exit>> out = new ArrayList<>();
         if (c.lower.slope() >= 0) {
-            out.add(ways.along(c, gap, from, false));
+            out.add(ways.along(c, gap, from, false, NO_DRIVE));
         }
         if (c.lower.slope() <= 0) {
-            out.add(ways.along(c, gap, to, true));
+            out.add(ways.along(c, gap, to, true, NO_DRIVE));
         }
         out.removeIf(List::isEmpty);
         if (out.isEmpty()) {

@@ -12,15 +12,17 @@ final class Runs {
     private final Flow flow;
     private final Coat coat;
     private final Ways ways;
+    private final Winds winds;
     private final Set<End> left = new HashSet<>();
     private final List<Trapped> trapped = new ArrayList<>();
 
     private record End(Ground ground, int piece, int cost, boolean right) {}
 
-    Runs(Flow flow, Coat coat, Ways ways) {
+    Runs(Flow flow, Coat coat, Ways ways, Winds winds) {
         this.flow = flow;
         this.coat = coat;
         this.ways = ways;
+        this.winds = winds;
     }
 
     List<Trapped> trapped() {
@@ -38,7 +40,7 @@ final class Runs {
     }
 
     private boolean goesOut(Wet w, long start, boolean right) {
-        List<Exit> exits = ways.along(w.cell(), w.gap(), start, right);
+        List<Exit> exits = ways.along(w.cell(), w.gap(), start, right, (cell, gap, side, level) -> winds.startBeside(w, cell, gap, side, level));
         exits.stream().filter(e -> !e.leaves()).forEach(e -> flow.wet(e.wet(w, Move.ALONG)));
         return !exits.isEmpty();
     }

@@ -11,6 +11,11 @@ final class Ways {
     private final Coat coat;
     private final Map<Step, List<Exit>> known = new HashMap<>();
 
+    /** Water comes past a side of a cell, this high, in a gap: what begins there may be driven under. */
+    interface Passing {
+        void by(Cell cell, int gap, Flank side, double level);
+    }
+
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
     private record Step(Object stretch, int gap, boolean right) {}
 
@@ -31,8 +36,8 @@ final class Ways {
         return false;
     }
 
-    /** Every way out along a cell's lower line in one direction; none where it is held. */
-    List<Exit> along(Cell cell, int gap, long start, boolean right) {
+    /** Every way out along a cell's lower line in one direction; none where it is held. Each side passed on the way is told once, when first passed. */
+    List<Exit> along(Cell cell, int gap, long start, boolean right, Passing passing) {
         List<Step> steps = new ArrayList<>();
         Walk at = new Walk(cell, gap, start);
         List<Exit> out = null;
@@ -40,7 +45,7 @@ final class Ways {
             boolean end = at.isAtEnd(right);
             Seam s = end ? null : at.seamBeyond(right);
             Step step = new Step(s == null ? at.cell : s, at.gap, right);
-            out = end ? overSide(at, right) : known.get(step);
+            out = end ? overSide(at, right, passing) : known.get(step);
             if (!end && out == null) {
                 steps.add(step);
                 out = onLine(at, s, right);
@@ -81,15 +86,19 @@ final class Ways {
     }
 
     /** Past the side of a cell: null if it goes on along the next cell's lower line. */
-    private List<Exit> overSide(Walk at, boolean right) {
+    private List<Exit> overSide(Walk at, boolean right, Passing passing) {
         double y = at.cell.lower.at(at.x);
         Flank f = at.flank(right, y);
         if (f == null || Flow.isCarriedPast(at.cell.pile, at.gap, f.inFront())) {
             return List.of(Exit.LEAVES);
         }
+        passing.by(at.cell, at.gap, f, y);
         boolean ahead = !f.bRight();
         Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, ahead ? Edge.LEFT : Edge.RIGHT);
         boolean goesOn = isLevelWith(f, y, right) && ahead == right;
+        if (goesOn) {
+            tellBack(f, x, y, passing);
+        }
         if (goesOn && x.lo == x.hi && x.cost(x.lo) == 0) {
             at.go(f.b(), x.lo, f.beyondX());
             return null;
@@ -97,12 +106,22 @@ final class Ways {
         List<Exit> out = new ArrayList<>(1);
         for (int j = x.lo; j <= x.hi; j++) {
             if (x.cost(j) == 0 && goesOn) {
-                out.addAll(along(f.b(), j, f.beyondX(), right));
+                out.addAll(along(f.b(), j, f.beyondX(), right, passing));
             } else if (x.cost(j) == 0) {
                 out.add(off(at.over(), f, j, 0, y));
             }
         }
         return out;
+    }
+
+    /** Just beyond a side that it passed, water is beside what ends there. */
+    private static void tellBack(Flank f, Crossing x, double y, Passing passing) {
+        Flank back = new Walk(f.b(), x.lo, f.beyondX()).flank(f.bRight(), y);
+        for (int j = x.lo; back != null && j <= x.hi; j++) {
+            if (x.cost(j) == 0) {
+                passing.by(f.b(), j, back, y);
+            }
+        }
     }
 
     private static boolean isLevelWith(Flank f, double y, boolean right) {

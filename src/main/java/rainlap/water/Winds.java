@@ -46,6 +46,15 @@ final class Winds {
         }
     }
 
+    /** The same of water that runs along a line, one grid unit high, past a side of a cell. */
+    void startBeside(Wet from, Cell c, int gap, Flank side, double level) {
+        if (c.pile != side.b().pile) {
+            long a = side.aRight() ? side.x() - 1 : side.x();
+            How along = new How(Move.ALONG, gap < c.openGap() ? c.pile.at(gap) : -1, Line.level(Math.round(level), side.x(), side.x()));
+            aside(new Wet(c, gap, true, from.cost(), a, a + 1, level + 1, level + 1, from, along), side, level, level + 1);
+        }
+    }
+
     private static boolean reaches(Wet w, long a, long b) {
         return w.top(a) >= w.cell().upper.at(a) - 0.5 && w.top(b) >= w.cell().upper.at(b) - 0.5;
     }
