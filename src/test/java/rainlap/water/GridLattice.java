@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.TreeSet;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
@@ -39,7 +40,27 @@ final class GridLattice {
             lines.opening(stack, o);
             whole = whole.join(o.rect().grow(o.reveal()));
         }
-        return new GridLattice(evenly(lines.x, whole.minX(), whole.maxX(), cell), evenly(lines.y, whole.minY(), whole.maxY(), cell));
+        TreeSet<Long> x = evenly(lines.x, whole.minX(), whole.maxX(), cell), y = evenly(lines.y, whole.minY(), whole.maxY(), cell);
+        while (meetAtCorners(stack.elevation().openings(), x, y)) {
+            // a line of one opening may be a line of the next, which then asks for more
+        }
+        return new GridLattice(x, y);
+    }
+
+    /** What divides a sill's ends in depth divides the feet of its jambs, and the other way round; whether that asked for more lines. */
+    private static boolean meetAtCorners(List<Opening> openings, TreeSet<Long> x, TreeSet<Long> y) {
+        boolean more = false;
+        for (Opening o : openings) {
+            Box r = o.rect();
+            TreeSet<Long> depths = new TreeSet<>();
+            x.subSet(r.minX(), r.minX() + o.reveal()).forEach(at -> depths.add(at - r.minX()));
+            x.subSet(r.maxX() - o.reveal(), r.maxX()).forEach(at -> depths.add(r.maxX() - at));
+            y.subSet(r.minY(), r.minY() + o.reveal()).forEach(at -> depths.add(at - r.minY()));
+            for (long v : depths) {
+                more |= x.add(r.minX() + v) | x.add(r.maxX() - v) | y.add(r.minY() + v);
+            }
+        }
+        return more;
     }
 
     private static TreeSet<Long> evenly(TreeSet<Long> drawn, long from, long to, long cell) {
