@@ -52,7 +52,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         Joints joints = Joints.of(stack, crew);
         List<Joint> here = joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList();
         Later<Trace> trace = new Later<>(() -> Trace.of(stack, joints, Drive.of(elevation.exposure(), practice, stage),
-                DrivingRain.of(elevation.exposure())));
+                DrivingRain.of(elevation.exposure()), crew));
         Later<List<OpeningEdge>> edges = new Later<>(() -> OpeningEdge.of(stack));
         Later<List<OpeningCorner>> corners = new Later<>(() -> OpeningCorner.of(stack));
         Later<List<Bare>> bare = new Later<>(() -> Bare.of(stack, joints));

@@ -19,6 +19,9 @@ final class Cell {
     /** The number of the pipe it lies beneath, or -1. */
     int pipe = -1;
     boolean overPipe;
+    /** Who follows its water, and where among what that one has to do. */
+    int strip;
+    int tier;
     final List<Seam> up = new ArrayList<>(2);
     final List<Seam> down = new ArrayList<>(2);
     /** Where a jamb stands on it. */
@@ -58,6 +61,11 @@ final class Cell {
     /** What has settled on the frame. */
     List<Wet> onFrame() {
         return pools == null || pools[0] == null ? List.of() : pools[0].settled();
+    }
+
+    /** How high its highest place is, as it compares with those of other surfaces. */
+    double height() {
+        return ground.height(Math.max(upper.at(x0), upper.at(x1)));
     }
 
     boolean isFramed() {

@@ -1,74 +1,84 @@
 package rainlap.water;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.PriorityQueue;
-import java.util.Queue;
 import rainlap.material.Edge;
 import rainlap.water.How.Move;
 
-/**
- * Follows all water at once, cheapest ways first: moves that cost nothing before those that cost one, and so on. Each cell keeps what water has
- * come to its gaps; only what is new there moves on.
- */
+/** Follows the water of one upright strip of a wall. Each cell keeps what water has come to its gaps; only what is new there moves on. */
 final class Flow {
     /** Ways that cost more are not followed. */
     static final int MOST = 2;
 
+    private final int strip;
     private final Coat coat;
     private final Winds winds;
     private final Runs runs;
     private final Ways ways;
-    private final List<Queue<Runnable>> waiting = new ArrayList<>();
-    private final List<Queue<Due>> pools = new ArrayList<>();
-    private long count;
+    private final List<Cell> cells = new ArrayList<>();
+    /** By cost. */
+    private final List<Agenda> waiting = new ArrayList<>();
+    /** What goes to other strips. */
+    private final List<Coming> sent = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
     private final List<Wet> firsts = new ArrayList<>();
 
-    /** A gap that water has come to; higher ones are looked at first, so that most of what comes to a gap has come by then. */
-    private record Due(double height, long number, Pool pool) implements Comparable<Due> {
-        @Override
-        public int compareTo(Due o) {
-            int byHeight = Double.compare(o.height, height);
-            return byHeight != 0 ? byHeight : Long.compare(number, o.number);
-        }
-    }
-
-    Flow(Coat coat, Drive drive) {
+    Flow(int strip, Coat coat, Drive drive) {
+        this.strip = strip;
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat);
         this.runs = new Runs(this, coat, ways, winds);
         for (int i = 0; i <= MOST; i++) {
-            waiting.add(new ArrayDeque<>());
-            pools.add(new PriorityQueue<>());
+            waiting.add(new Agenda());
         }
     }
 
-    void run(List<Ground> grounds) {
-        for (Ground g : grounds) {
-            for (Cell c : g.cells) {
-                moves(c.rain());
-                if (c.pipe >= 0) {
-                    wetAtPipe(c);
-                }
+    void add(Cell c) {
+        cells.add(c);
+    }
+
+    /** Lets it rain, and water run along the pipes. */
+    boolean rain() {
+        for (Cell c : cells) {
+            moves(c.rain());
+            if (c.pipe >= 0) {
+                wetAtPipe(c);
             }
         }
-        for (int cost = 0; cost <= MOST; cost++) {
-            boolean more = true;
-            while (more) {
-                more = next(cost);
+        cells.clear();
+        return true;
+    }
+
+    /** Does all that waits at a cost; whether there was anything. */
+    boolean settle(int cost) {
+        Agenda now = waiting.get(cost);
+        boolean any = false;
+        while (now.goesOn()) {
+            any = true;
+            Pool pool = now.nextPool();
+            if (pool == null) {
+                now.nextDrive().go(winds);
+            } else {
+                settle(pool, cost);
             }
+        }
+        return any;
+    }
+
+    private void settle(Pool pool, int cost) {
+        for (Wet fresh : pool.settle(cost)) {
+            if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
+                firsts.add(fresh);
+            }
+            moves(fresh);
         }
     }
 
-    /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
     List<Wet> entries() {
         return entries;
     }
 
-    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
     List<Wet> firsts() {
         return firsts;
     }
@@ -77,25 +87,55 @@ final class Flow {
         return runs.trapped();
     }
 
+    List<Coming> sent() {
+        return sent;
+    }
+
+    private boolean isHere(Cell c) {
+        return c.strip == strip;
+    }
+
     /** Puts off a drive until all that is cheaper, and all that falls, is done. */
-    void later(int cost, Runnable move) {
-        if (cost <= MOST) {
-            waiting.get(cost).add(move);
+    void later(Driven d) {
+        if (d.cost() > MOST) {
+            return;
+        }
+        if (!isHere(d.cell())) {
+            sent.add(d);
+        } else if (!d.isKnown()) {
+            waiting.get(d.cost()).add(d);
+        }
+    }
+
+    /** Goes on with a drive at once. */
+    void further(Driven d) {
+        if (isHere(d.cell())) {
+            d.go(winds);
+        } else {
+            sent.add(d);
         }
     }
 
     /** Water crosses into gap j of a cell, up to that cell's upper line. */
     private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
         int cost = w.cost() + x.cost(j);
+        if (j == c.openGap() || cost > MOST) {
+            return;
+        }
         boolean enters = j == 0 && !w.isOnFrame();
-        if (j != c.openGap() && cost <= MOST && (enters || !c.pool(j).isFull(w.running(), cost, from, to))) {
+        if (enters || !isHere(c) || !c.pool(j).isFull(w.running(), cost, from, to)) {
             wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, how(move, x, j, line)));
         }
     }
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (w.gap() != c.openGap() && w.from() < w.to() && w.cost() <= MOST) {
+        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > MOST) {
+            return;
+        }
+        if (!isHere(c)) {
+            sent.add(w);
+        } else {
             boolean spreads = c.ground.isSill() && w.running();
             Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how());
             if (w.isOnFrame() && (w.source() == null || !w.source().isOnFrame()) && c.isNewEntry(w)) {
@@ -103,28 +143,9 @@ final class Flow {
             }
             Pool pool = c.pool(w.gap());
             if (!pool.covers(all) && pool.isFirst(all)) {
-                pools.get(w.cost()).add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, pool));
+                waiting.get(w.cost()).add(pool);
             }
         }
-    }
-
-    /** Lets what has come to the highest gap settle and move on, or else makes the next drive; false if nothing is left at this cost. */
-    private boolean next(int cost) {
-        Due due = pools.get(cost).poll();
-        if (due != null) {
-            for (Wet fresh : due.pool().settle(cost)) {
-                if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
-                    firsts.add(fresh);
-                }
-                moves(fresh);
-            }
-            return true;
-        }
-        Runnable drive = waiting.get(cost).poll();
-        if (drive != null) {
-            drive.run();
-        }
-        return drive != null;
     }
 
     private void moves(Wet w) {

@@ -22,11 +22,13 @@ final class Ground {
     private final Surface surface;
     private final Box extent;
     private final double height;
+    private final long left;
     final List<Cell> cells = new ArrayList<>();
 
     /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
-    private Ground(Surface surface, Box ownExtent, double level) {
+    private Ground(Surface surface, Box ownExtent, double level, long left) {
         this.surface = surface;
+        this.left = left;
         this.height = level;
         this.extent = turned(ownExtent);
     }
@@ -38,16 +40,25 @@ final class Ground {
             case LEFT, RIGHT -> o.rect().minY();
             case WALL -> 0;
         };
-        return new Ground(new Surface(o.id(), side), o.surface(side), level);
+        return new Ground(new Surface(o.id(), side), o.surface(side), level, o.rect().minX());
     }
 
     static Ground ofWall(Box outline) {
-        return new Ground(Surface.WALL, outline, 0);
+        return new Ground(Surface.WALL, outline, 0, outline.minX());
     }
 
     /** A height here, as it compares with those of other surfaces. */
     double height(double y) {
         return y + height;
+    }
+
+    /** Where on the wall it, or its opening, begins. */
+    long left() {
+        return left;
+    }
+
+    boolean isWall() {
+        return surface.isWall();
     }
 
     Surface surface() {

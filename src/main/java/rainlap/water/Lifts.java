@@ -19,7 +19,17 @@ final class Lifts {
      *
      * @param behind whether it has got behind what it was on: at that line it is running too
      */
-    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how) {
+    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how) implements Driven {
+        @Override
+        public boolean isKnown() {
+            return cell.knows(this);
+        }
+
+        @Override
+        public void go(Winds winds) {
+            winds.lifts().lift(this);
+        }
+
         double rise(double x) {
             return leftRise + (x - from) * (rightRise - leftRise) / (to - from);
         }
@@ -40,7 +50,17 @@ final class Lifts {
     }
 
     /** @param over the upper sheet of the lap, {@code onto} the lower one */
-    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) {
+    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) implements Driven {
+        @Override
+        public boolean isKnown() {
+            return false;
+        }
+
+        @Override
+        public void go(Winds winds) {
+            winds.lifts().overrun(this);
+        }
+
         boolean covers(Overrun o) {
             return over == o.over && onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
         }
@@ -100,11 +120,8 @@ final class Lifts {
         double most = capped ? rise : Double.MAX_VALUE, left = Math.min(most, Math.max(0, l.left(a))), right = Math.min(most, Math.max(0, l.left(b)));
         Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
         for (int j = x.lo; j <= x.hi; j++) {
-            Lift next = new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here,
-                    Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b)));
-            if (next.cost() <= Flow.MOST && !p.knows(next)) {
-                flow.later(next.cost(), () -> lift(next));
-            }
+            flow.later(new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here,
+                    Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b))));
         }
     }
 
@@ -125,7 +142,7 @@ final class Lifts {
             long a = Math.max(s.from() + s.shift(), o.from()), b = Math.min(s.to() + s.shift(), o.to());
             if (a < b) {
                 How how = new How(How.Move.OVERRUN, o.over(), Winds.part(c.upper, a, b));
-                overrun(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, how));
+                flow.further(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, how));
             }
         }
     }

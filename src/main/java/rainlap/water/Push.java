@@ -11,9 +11,19 @@ package rainlap.water;
  * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
  */
 record Push(Cell cell, int gap, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,
-        boolean behind, int over, int onto, Wet source, How how) {
+        boolean behind, int over, int onto, Wet source, How how) implements Driven {
     /** Further than any wall is wide. */
     static final double WITHOUT_END = 1e12;
+
+    @Override
+    public boolean isKnown() {
+        return cell.knows(this);
+    }
+
+    @Override
+    public void go(Winds winds) {
+        winds.pushes().push(this);
+    }
 
     boolean isOverrun() {
         return over >= 0;

@@ -130,17 +130,14 @@ final class Pushes {
         if (p.isOverrun()) {
             int gap = beyond.pile.find(p.over());
             if (gap >= 0) {
-                push(p.into(beyond, gap, p.cost(), right, y[0], y[1], shift[0], shift[1], x[0], x[1], false, here, new How(Move.OVERRUN, p.over(), where)));
+                flow.further(p.into(beyond, gap, p.cost(), right, y[0], y[1], shift[0], shift[1], x[0], x[1], false, here, new How(Move.OVERRUN, p.over(), where)));
             }
             return;
         }
         Crossing crossing = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, right ? Edge.LEFT : Edge.RIGHT);
         for (int j = crossing.lo; j <= crossing.hi; j++) {
-            Push next = p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
-                    Flow.how(Move.PUSH, crossing, j, where));
-            if (next.cost() <= Flow.MOST && !beyond.knows(next)) {
-                flow.later(next.cost(), () -> push(next));
-            }
+            flow.later(p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
+                    Flow.how(Move.PUSH, crossing, j, where)));
         }
     }
 }

@@ -7,6 +7,7 @@ import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.joint.Joints;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Surface;
 
@@ -24,8 +25,8 @@ public final class Trace {
         this.rain = rain;
         Paths paths = new Paths(waters.coat());
         this.drive = drive;
-        List<Arrival> found = new Arrivals(paths).of(waters.flow().entries(), waters.flow().firsts());
-        this.trapped = waters.flow().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
+        List<Arrival> found = new Arrivals(paths).of(waters.flows().entries(), waters.flows().firsts());
+        this.trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
@@ -34,8 +35,8 @@ public final class Trace {
     }
 
     /** @param rain what falls on the wall; without it no litres are told */
-    public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain) {
-        return new Trace(drive, rain, new Waters(stack, drive), joints);
+    public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain, Crew crew) {
+        return new Trace(drive, rain, new Waters(stack, drive, crew), joints);
     }
 
     private static double met(Runoff runoff, Joint j) {

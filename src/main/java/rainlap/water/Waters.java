@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rainlap.geom.Point;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
@@ -14,11 +15,11 @@ import rainlap.wall.Surface;
 /** All cells of an elevation with the water in them. */
 final class Waters {
     private final List<Ground> grounds = new ArrayList<>();
-    private final Flow flow;
+    private final Flows flows;
     private final Coat coat;
     private final List<Opening> openings;
 
-    Waters(Stack stack, Drive drive) {
+    Waters(Stack stack, Drive drive, Crew crew) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
@@ -26,8 +27,8 @@ final class Waters {
         grounds.forEach(g -> Carving.carve(g, stack));
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
-        flow = new Flow(coat, drive);
-        flow.run(grounds);
+        flows = new Flows(grounds, coat, drive);
+        flows.run(crew);
     }
 
     private void glue(Ground wall, List<Opening> openings) {
@@ -80,8 +81,8 @@ final class Waters {
         return coat;
     }
 
-    Flow flow() {
-        return flow;
+    Flows flows() {
+        return flows;
     }
 
     /** The defences of the frame at a place of a surface's own frame; 3 where no water was followed to. */

@@ -8,7 +8,7 @@ package rainlap.water;
  * @param source the water it came from; null for rain and pipes
  * @param how how it came
  */
-record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how) {
+record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how) implements Coming {
     static Wet rain(Cell c) {
         return new Wet(c, c.openGap(), true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN);
     }
@@ -26,6 +26,11 @@ record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, do
 
     Wet between(long a, long b) {
         return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how);
+    }
+
+    @Override
+    public void into(Flow flow) {
+        flow.wet(this);
     }
 
     boolean isOnFrame() {

@@ -19,6 +19,14 @@ final class Winds {
         this.pushes = new Pushes(flow, coat);
     }
 
+    Lifts lifts() {
+        return lifts;
+    }
+
+    Pushes pushes() {
+        return pushes;
+    }
+
     /** Every drive that running water starts. */
     void startFrom(Wet w) {
         Cell c = w.cell();
@@ -74,16 +82,13 @@ final class Winds {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Edge.BOTTOM);
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j);
-            How how = new How(Move.LIFT, under, part(line, a, b));
-            int gap = j;
+            int cost = w.cost() + x.cost(j);
             double rise = riseUnder(p, j);
-            flow.later(w.cost() + x.cost(j), () -> lifts.lift(new Lifts.Lift(p, gap, w.cost() + x.cost(gap), a - s.shift(), b - s.shift(), rise, rise,
-                    x.isFurtherIn(gap), w, how)));
+            flow.later(new Lifts.Lift(p, j, cost, a - s.shift(), b - s.shift(), rise, rise, x.isFurtherIn(j), w, new How(Move.LIFT, under, part(line, a, b))));
             int partner = lapped(p.pile, j, w.cell().pile);
             if (partner >= 0) {
                 How over = new How(Move.OVERRUN, under, part(line, a, b));
-                flow.later(w.cost() + x.cost(j) + 1, () -> lifts.overrun(new Lifts.Overrun(p, under, partner, w.cost() + x.cost(gap) + 1,
-                        a - s.shift(), b - s.shift(), w, over)));
+                flow.later(new Lifts.Overrun(p, under, partner, cost + 1, a - s.shift(), b - s.shift(), w, over));
             }
         }
     }
@@ -130,16 +135,12 @@ final class Winds {
         double sign = right ? 1 : -1, creep = sign * drive.creep(), far = sign * Push.WITHOUT_END;
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j), cost = w.cost() + x.cost(j);
-            Push push = new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
-                    new How(Move.PUSH, under, where));
-            if (cost <= Flow.MOST && !p.knows(push)) {
-                flow.later(cost, () -> pushes.push(push));
-            }
+            flow.later(new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
+                    new How(Move.PUSH, under, where)));
             int partner = lapped(p.pile, j, w.cell().pile);
             if (partner >= 0 && cost < Flow.MOST) {
-                Push overrun = new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
-                        new How(Move.OVERRUN, under, where));
-                flow.later(cost + 1, () -> pushes.push(overrun));
+                flow.later(new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
+                        new How(Move.OVERRUN, under, where)));
             }
         }
     }

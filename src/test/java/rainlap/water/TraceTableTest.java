@@ -20,7 +20,7 @@ class TraceTableTest {
     }
 
     static int at(Drawn wall, double x, double y) {
-        return new Waters(wall.stack(), DRIVE).defences(Surface.WALL, new Point(Grid.of(x), Grid.of(y)));
+        return new Waters(wall.stack(), DRIVE, rainlap.stack.Crew.ALONE).defences(Surface.WALL, new Point(Grid.of(x), Grid.of(y)));
     }
 
     private static Drawn lap(double lap) {

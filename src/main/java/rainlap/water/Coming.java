@@ -1,0 +1,11 @@
+package rainlap.water;
+
+/** Water on its way into a cell. */
+sealed interface Coming permits Wet, Driven {
+    Cell cell();
+
+    int cost();
+
+    /** Comes in. */
+    void into(Flow flow);
+}

@@ -1,0 +1,79 @@
+package rainlap.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.stack.Crew;
+import rainlap.wall.Surface;
+
+/**
+ * Follows all water at once, cheapest ways first: moves that cost nothing before those that cost one, and so on. A wide wall is cut into upright strips, as
+ * many whoever does the work; each is followed for itself, and what crosses into another waits there for the next round.
+ */
+final class Flows {
+    /** As wide as some bays, and as high as a storey: what belongs together is then near together in memory, too. Grid units. */
+    private static final long STRIP = 600_000, TIER = 300_000;
+
+    private final List<Flow> strips = new ArrayList<>();
+    private final Box wall;
+
+    /** @param grounds the first is the wall, the others the reveals */
+    Flows(List<Ground> grounds, Coat coat, Drive drive) {
+        wall = grounds.get(0).extent();
+        for (int i = 0; i <= stripAt(wall.maxX() - 1); i++) {
+            strips.add(new Flow(i, coat, drive));
+        }
+        for (Ground g : grounds) {
+            for (Cell c : g.cells) {
+                c.strip = stripAt(g.isWall() ? c.x0 : g.left());
+                c.tier = (int) Math.max(0, (wall.maxY() - c.height()) / TIER);
+                strips.get(c.strip).add(c);
+            }
+        }
+    }
+
+    private int stripAt(long x) {
+        return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / STRIP);
+    }
+
+    void run(Crew crew) {
+        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> s::rain).toList();
+        crew.all(rains);
+        for (int cost = 0; cost <= Flow.MOST; cost++) {
+            exchange();
+            int now = cost;
+            List<Supplier<Boolean>> parts = strips.stream().<Supplier<Boolean>>map(s -> () -> s.settle(now)).toList();
+            while (crew.all(parts).contains(true)) {
+                exchange();
+            }
+        }
+    }
+
+    private void exchange() {
+        for (Flow s : strips) {
+            s.sent().forEach(d -> d.into(strips.get(d.cell().strip)));
+            s.sent().clear();
+        }
+    }
+
+    /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
+    List<Wet> entries() {
+        return all(Flow::entries);
+    }
+
+    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
+    List<Wet> firsts() {
+        return all(Flow::firsts);
+    }
+
+    List<Trapped> trapped() {
+        return all(Flow::trapped);
+    }
+
+    private <T> List<T> all(Function<Flow, List<T>> what) {
+        return strips.stream().map(what).flatMap(List::stream).toList();
+    }
+}
