@@ -2,65 +2,53 @@ package rainlap.water;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
-import java.util.PriorityQueue;
 import java.util.Queue;
 
 /**
- * What is still to be done at one cost in one strip of a wall: tier by tier from the top down, so that what belongs together is done together, and in each
- * the gaps to which water has come before the drives.
+ * What is still to be done at one cost in one strip of a wall, whose cells have numbers from the top down. Some hundred cells of about one height make a
+ * tier. Tiers are done from the top down, so that what belongs together is done together; in each the water that has come, higher cells first, so that most
+ * of what comes to a cell has come by then, and after that the drives.
  */
 final class Agenda {
-    private final List<Tier> tiers = new ArrayList<>();
+    private static final int TIER = 512;
+
+    private final BitSet wetted = new BitSet();
+    private final List<Queue<Driven>> drives = new ArrayList<>();
     private int top;
-    private long count;
 
-    private static final class Tier {
-        private final Queue<Due> pools = new PriorityQueue<>();
-        private final Queue<Driven> drives = new ArrayDeque<>();
+    /** Water has come to a cell. */
+    void add(int cell) {
+        wetted.set(cell);
+        top = Math.min(top, cell / TIER);
     }
 
-    /** A gap that water has come to; higher ones are looked at first, so that most of what comes to a gap has come by then. */
-    private record Due(double height, long number, Pool pool) implements Comparable<Due> {
-        @Override
-        public int compareTo(Due o) {
-            int byHeight = Double.compare(o.height, height);
-            return byHeight != 0 ? byHeight : Long.compare(number, o.number);
+    void add(int cell, Driven drive) {
+        int tier = cell / TIER;
+        while (drives.size() <= tier) {
+            drives.add(new ArrayDeque<>(4));
         }
+        drives.get(tier).add(drive);
+        top = Math.min(top, tier);
     }
 
-    void add(Pool pool) {
-        Cell c = pool.cell;
-        tier(c).pools.add(new Due(c.height(), count++, pool));
-    }
-
-    void add(Driven drive) {
-        tier(drive.cell()).drives.add(drive);
-    }
-
-    private Tier tier(Cell c) {
-        while (tiers.size() <= c.tier) {
-            tiers.add(new Tier());
-        }
-        top = Math.min(top, c.tier);
-        return tiers.get(c.tier);
-    }
-
-    /** Goes on to the highest tier where something waits; false if there is none. */
-    boolean goesOn() {
-        while (top < tiers.size() && tiers.get(top).pools.isEmpty() && tiers.get(top).drives.isEmpty()) {
+    /** The next cell to which water has come before any drive is to be made; -1 if a drive is next, or nothing. */
+    int nextCell() {
+        int next = wetted.nextSetBit(top * TIER);
+        while (top < drives.size() && drives.get(top).isEmpty() && (next < 0 || next / TIER > top)) {
             top++;
         }
-        return top < tiers.size();
+        boolean before = next >= 0 && (next / TIER == top || top >= drives.size());
+        if (before) {
+            top = next / TIER;
+            wetted.clear(next);
+        }
+        return before ? next : -1;
     }
 
-    /** The highest gap of this tier that water has come to, or null. */
-    Pool nextPool() {
-        Due due = tiers.get(top).pools.poll();
-        return due == null ? null : due.pool;
-    }
-
+    /** The next drive of this tier; null if nothing waits any more. */
     Driven nextDrive() {
-        return tiers.get(top).drives.remove();
+        return top < drives.size() ? drives.get(top).poll() : null;
     }
 }

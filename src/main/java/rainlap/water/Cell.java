@@ -19,9 +19,9 @@ final class Cell {
     /** The number of the pipe it lies beneath, or -1. */
     int pipe = -1;
     boolean overPipe;
-    /** Who follows its water, and where among what that one has to do. */
+    /** Who follows its water, and its number there, from the top down. */
     int strip;
-    int tier;
+    int number;
     final List<Seam> up = new ArrayList<>(2);
     final List<Seam> down = new ArrayList<>(2);
     /** Where a jamb stands on it. */
@@ -56,6 +56,11 @@ final class Cell {
             pools[gap] = new Pool(this, gap);
         }
         return pools[gap];
+    }
+
+    /** Settles what has come to a gap at a cost; returns what is new. */
+    List<Wet> settle(int gap, int cost) {
+        return pools == null || pools[gap] == null ? List.of() : pools[gap].settle(cost);
     }
 
     /** What has settled on the frame. */

@@ -5,6 +5,9 @@ sealed interface Driven extends Coming permits Lifts.Lift, Lifts.Overrun, Push {
     /** Whether it tells nothing new in its cell. */
     boolean isKnown();
 
+    /** Whether it lies under nothing. */
+    boolean isInOpen();
+
     /** Lets it in. */
     void go(Winds winds);
 

@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import rainlap.material.Edge;
 import rainlap.water.How.Move;
@@ -40,13 +41,16 @@ final class Flow {
 
     /** Lets it rain, and water run along the pipes. */
     boolean rain() {
+        cells.sort(Comparator.comparingDouble(Cell::height).reversed());
+        for (int i = 0; i < cells.size(); i++) {
+            cells.get(i).number = i;
+        }
         for (Cell c : cells) {
             moves(c.rain());
             if (c.pipe >= 0) {
                 wetAtPipe(c);
             }
         }
-        cells.clear();
         return true;
     }
 
@@ -54,24 +58,28 @@ final class Flow {
     boolean settle(int cost) {
         Agenda now = waiting.get(cost);
         boolean any = false;
-        while (now.goesOn()) {
-            any = true;
-            Pool pool = now.nextPool();
-            if (pool == null) {
-                now.nextDrive().go(winds);
+        while (true) {
+            int next = now.nextCell();
+            Driven drive = next < 0 ? now.nextDrive() : null;
+            if (next >= 0) {
+                settle(cells.get(next), cost);
+            } else if (drive != null) {
+                drive.go(winds);
             } else {
-                settle(pool, cost);
+                return any;
             }
+            any = true;
         }
-        return any;
     }
 
-    private void settle(Pool pool, int cost) {
-        for (Wet fresh : pool.settle(cost)) {
-            if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
-                firsts.add(fresh);
+    private void settle(Cell c, int cost) {
+        for (int gap = c.openGap() - 1; gap >= 0; gap--) {
+            for (Wet fresh : c.settle(gap, cost)) {
+                if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
+                    firsts.add(fresh);
+                }
+                moves(fresh);
             }
-            moves(fresh);
         }
     }
 
@@ -95,15 +103,15 @@ final class Flow {
         return c.strip == strip;
     }
 
-    /** Puts off a drive until all that is cheaper, and all that falls, is done. */
+    /** Puts off a drive until all that is cheaper, and all that falls, is done. In the open the rain there makes the same drives, and sooner. */
     void later(Driven d) {
-        if (d.cost() > MOST) {
+        if (d.cost() > MOST || d.isInOpen()) {
             return;
         }
         if (!isHere(d.cell())) {
             sent.add(d);
         } else if (!d.isKnown()) {
-            waiting.get(d.cost()).add(d);
+            waiting.get(d.cost()).add(d.cell().number, d);
         }
     }
 
@@ -142,8 +150,9 @@ final class Flow {
                 entries.add(w);
             }
             Pool pool = c.pool(w.gap());
-            if (!pool.covers(all) && pool.isFirst(all)) {
-                waiting.get(w.cost()).add(pool);
+            if (!pool.covers(all)) {
+                pool.add(all);
+                waiting.get(w.cost()).add(c.number);
             }
         }
     }

@@ -14,8 +14,8 @@ import rainlap.wall.Surface;
  * many whoever does the work; each is followed for itself, and what crosses into another waits there for the next round.
  */
 final class Flows {
-    /** As wide as some bays, and as high as a storey: what belongs together is then near together in memory, too. Grid units. */
-    private static final long STRIP = 600_000, TIER = 300_000;
+    /** Some bays wide, grid units. */
+    private static final long STRIP = 600_000;
 
     private final List<Flow> strips = new ArrayList<>();
     private final Box wall;
@@ -29,7 +29,6 @@ final class Flows {
         for (Ground g : grounds) {
             for (Cell c : g.cells) {
                 c.strip = stripAt(g.isWall() ? c.x0 : g.left());
-                c.tier = (int) Math.max(0, (wall.maxY() - c.height()) / TIER);
                 strips.get(c.strip).add(c);
             }
         }

@@ -26,6 +26,11 @@ final class Lifts {
         }
 
         @Override
+        public boolean isInOpen() {
+            return gap == cell.openGap();
+        }
+
+        @Override
         public void go(Winds winds) {
             winds.lifts().lift(this);
         }
@@ -53,6 +58,11 @@ final class Lifts {
     record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) implements Driven {
         @Override
         public boolean isKnown() {
+            return false;
+        }
+
+        @Override
+        public boolean isInOpen() {
             return false;
         }
 

@@ -43,20 +43,21 @@ final class Pool {
         return false;
     }
 
-    /** Water comes; whether there was none waiting at its cost. */
-    boolean isFirst(Wet w) {
-        boolean first = true;
-        for (Wet o : come) {
-            first &= o.cost() != w.cost();
-        }
+    /** Water comes. */
+    void add(Wet w) {
         come.add(w);
-        return first;
     }
 
     /** Settles what has come at a cost, running water first; returns what is new. */
     List<Wet> settle(int cost) {
+        if (come.isEmpty()) {
+            return List.of();
+        }
         List<Wet> fresh = new ArrayList<>(1);
         if (come.size() == 1) {
+            if (come.get(0).cost() != cost) {
+                return List.of();
+            }
             settle(come.get(0), fresh);
             come.clear();
             return fresh;

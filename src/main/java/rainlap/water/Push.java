@@ -21,6 +21,11 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
     }
 
     @Override
+    public boolean isInOpen() {
+        return gap == cell.openGap();
+    }
+
+    @Override
     public void go(Winds winds) {
         winds.pushes().push(this);
     }
