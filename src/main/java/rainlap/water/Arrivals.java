@@ -20,36 +20,37 @@ final class Arrivals {
 
     private record Way(int defences, boolean first, Surface surface, String told, Move move, boolean plumb, boolean level, long line) {}
 
+    /** Water that comes onto the frame along a line. */
+    private record Stretch(Wet water, List<Point> where) {}
+
     /**
      * @param entries all water that came onto the frame
      * @param firsts of that for which something had to fail: what came onto a dry frame
      */
     List<Arrival> of(List<Wet> entries, List<Wet> firsts) {
-        Map<Way, List<Arrival>> byWay = new LinkedHashMap<>();
+        Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
         entries.forEach(w -> add(w, w.cost() == 0, byWay));
         firsts.forEach(w -> add(w, true, byWay));
         List<Arrival> out = new ArrayList<>();
-        byWay.forEach((way, parts) -> out.addAll(way.move == Move.PIPE ? List.of(roundPipe(parts)) : way.plumb || way.level ? joined(parts, way.plumb) : parts));
+        byWay.forEach((way, parts) -> joined(way, parts).forEach(s -> out.add(
+                new Arrival(way.defences, way.first, way.surface, s.where(), paths.to(s.water()), OptionalDouble.empty()))));
         out.sort(Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface).thenComparing(a -> a.where().get(0).y(), Comparator.reverseOrder())
                 .thenComparing(a -> a.where().get(0).x()));
         return List.copyOf(out);
     }
 
-    private void add(Wet w, boolean first, Map<Way, List<Arrival>> byWay) {
+    private void add(Wet w, boolean first, Map<Way, List<Stretch>> byWay) {
         if (!isDrop(w)) {
             List<Point> where = where(w);
-            List<Step> path = paths.to(w);
-            byWay.computeIfAbsent(way(w, first, where, path), k -> new ArrayList<>(1))
-                    .add(new Arrival(w.cost(), first, w.cell().ground.surface(), where, path, OptionalDouble.empty()));
+            byWay.computeIfAbsent(way(w, first, where), k -> new ArrayList<>(1)).add(new Stretch(w, where));
         }
     }
 
-    private static Way way(Wet w, boolean first, List<Point> where, List<Step> path) {
-        StringBuilder told = new StringBuilder();
-        path.forEach(s -> told.append(s.why()).append(';'));
+    private Way way(Wet w, boolean first, List<Point> where) {
         Point a = where.get(0), b = where.get(1);
         boolean pipe = w.how().move() == Move.PIPE, plumb = !pipe && a.x() == b.x(), level = !pipe && a.y() == b.y();
-        return new Way(w.cost(), first, w.cell().ground.surface(), told.toString(), w.how().move(), plumb, level && !plumb, pipe ? w.cell().pipe : plumb ? a.x() : level ? a.y() : 0);
+        return new Way(w.cost(), first, w.cell().ground.surface(), paths.told(w), w.how().move(), plumb, level && !plumb,
+                pipe ? w.cell().pipe : plumb ? a.x() : level ? a.y() : 0);
     }
 
     /** The line, left or lower end first. */
@@ -70,30 +71,35 @@ final class Arrivals {
         return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1;
     }
 
-    private static Arrival roundPipe(List<Arrival> parts) {
-        Arrival first = parts.get(0);
+    private static List<Stretch> joined(Way way, List<Stretch> parts) {
+        if (way.move == Move.PIPE) {
+            return List.of(roundPipe(parts));
+        }
+        return way.plumb || way.level ? joined(parts, way.plumb) : parts;
+    }
+
+    private static Stretch roundPipe(List<Stretch> parts) {
         List<Point> line = new ArrayList<>();
-        parts.stream().sorted(Comparator.comparingLong(a -> a.where().get(0).x())).forEach(a -> {
+        parts.stream().sorted(Comparator.comparingLong(s -> s.where().get(0).x())).forEach(s -> {
             if (line.isEmpty()) {
-                line.add(a.where().get(0));
+                line.add(s.where().get(0));
             }
-            line.add(a.where().get(a.where().size() - 1));
+            line.add(s.where().get(s.where().size() - 1));
         });
-        return new Arrival(first.defences(), first.first(), first.surface(), line, first.path(), first.litresPerHour());
+        return new Stretch(parts.get(0).water(), line);
     }
 
     private static List<Point> ordered(Point a, Point b) {
         return a.x() < b.x() || a.x() == b.x() && a.y() <= b.y() ? List.of(a, b) : List.of(b, a);
     }
 
-    private static List<Arrival> joined(List<Arrival> parts, boolean plumb) {
-        Comparator<Arrival> along = Comparator.comparingLong(a -> at(a, 0, plumb));
-        List<Arrival> out = new ArrayList<>();
-        for (Arrival next : parts.stream().sorted(along).toList()) {
-            Arrival last = out.isEmpty() ? null : out.get(out.size() - 1);
+    private static List<Stretch> joined(List<Stretch> parts, boolean plumb) {
+        List<Stretch> out = new ArrayList<>();
+        for (Stretch next : parts.stream().sorted(Comparator.comparingLong(s -> at(s, 0, plumb))).toList()) {
+            Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && at(next, 0, plumb) <= at(last, 1, plumb) + 1) {
                 Point end = at(next, 1, plumb) > at(last, 1, plumb) ? next.where().get(1) : last.where().get(1);
-                out.set(out.size() - 1, new Arrival(last.defences(), last.first(), last.surface(), List.of(last.where().get(0), end), last.path(), last.litresPerHour()));
+                out.set(out.size() - 1, new Stretch(last.water(), List.of(last.where().get(0), end)));
             } else {
                 out.add(next);
             }
@@ -101,8 +107,8 @@ final class Arrivals {
         return out;
     }
 
-    private static long at(Arrival a, int end, boolean plumb) {
-        Point p = a.where().get(end);
+    private static long at(Stretch s, int end, boolean plumb) {
+        Point p = s.where().get(end);
         return plumb ? p.y() : p.x();
     }
 }

@@ -1,7 +1,6 @@
 package rainlap.water;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import rainlap.geom.Point;
@@ -19,15 +18,26 @@ final class Paths {
     List<Step> to(Wet last) {
         Deque<Wet> way = new ArrayDeque<>();
         for (Wet w = last; w != null; w = w.source()) {
-            way.addFirst(w);
-        }
-        List<Step> out = new ArrayList<>();
-        for (Wet w : way) {
             if (w.source() == null || tells(w)) {
-                out.add(step(w));
+                way.addFirst(w);
             }
         }
-        return out;
+        return way.stream().map(this::step).toList();
+    }
+
+    /** What the steps to this water say, but not where: the same for ways that are told with the same words. */
+    String told(Wet last) {
+        StringBuilder out = new StringBuilder();
+        for (Wet w = last; w != null; w = w.source()) {
+            if (w.source() == null || tells(w)) {
+                out.append(w.how().move().ordinal()).append(isFailure(w) ? '!' : '.').append(layer(w)).append('/').append(w.how().under()).append(' ');
+            }
+        }
+        return out.toString();
+    }
+
+    private static boolean isFailure(Wet w) {
+        return w.cost() > (w.source() == null ? 0 : w.source().cost());
     }
 
     private static boolean tells(Wet w) {
@@ -52,7 +62,7 @@ final class Paths {
 
     private Step step(Wet w) {
         int under = w.how().under();
-        boolean failure = w.cost() > (w.source() == null ? 0 : w.source().cost());
+        boolean failure = isFailure(w);
         Ground ground = w.source() == null ? w.cell().ground : w.source().cell().ground;
         return new Step(name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground), why(w, failure));
     }

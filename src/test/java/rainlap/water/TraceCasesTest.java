@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.joint.Drawn;
+import rainlap.stack.Crew;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Surface;
 
@@ -21,7 +22,7 @@ class TraceCasesTest {
     }
 
     private static int at(Drawn wall, double x, double y) {
-        return new Waters(wall.stack(), DRIVE).defences(Surface.WALL, Point.ofMm(x, y));
+        return new Waters(wall.stack(), DRIVE, Crew.ALONE).defences(Surface.WALL, Point.ofMm(x, y));
     }
 
     /**

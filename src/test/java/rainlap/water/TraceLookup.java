@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntBiFunction;
 import rainlap.geom.Point;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Surface;
 
@@ -15,7 +16,7 @@ final class TraceLookup implements ToIntBiFunction<Surface, Point> {
     private final Map<Surface, Map<Long, List<Cell>>> columns = new HashMap<>();
 
     TraceLookup(Stack stack, Drive drive) {
-        new Waters(stack, drive).grounds().forEach(g -> grounds.put(g.surface(), g));
+        new Waters(stack, drive, Crew.ALONE).grounds().forEach(g -> grounds.put(g.surface(), g));
     }
 
     @Override

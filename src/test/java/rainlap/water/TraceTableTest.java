@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.joint.Drawn;
+import rainlap.stack.Crew;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Surface;
 
@@ -20,7 +21,7 @@ class TraceTableTest {
     }
 
     static int at(Drawn wall, double x, double y) {
-        return new Waters(wall.stack(), DRIVE, rainlap.stack.Crew.ALONE).defences(Surface.WALL, new Point(Grid.of(x), Grid.of(y)));
+        return new Waters(wall.stack(), DRIVE, Crew.ALONE).defences(Surface.WALL, new Point(Grid.of(x), Grid.of(y)));
     }
 
     private static Drawn lap(double lap) {
