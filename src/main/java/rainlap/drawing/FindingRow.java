@@ -6,6 +6,7 @@ import java.util.Optional;
 import rainlap.check.WeakPoint;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
+import rainlap.measure.LitresText;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperPoint;
@@ -42,7 +43,7 @@ final class FindingRow {
     TableRow of(WeakPoint p) {
         Finding f = p.finding();
         List<List<Line>> cells = List.of(what(f), lines(f.drawn(), Looks.STRONG, columns.width(1)), lines(f.asked(), Looks.PLAIN, columns.width(2)),
-                source(f), lines(f.remedy(), Looks.PLAIN, columns.width(4)));
+                litres(f), source(f), lines(f.remedy(), Looks.PLAIN, columns.width(5)));
         int most = cells.stream().mapToInt(List::size).max().orElse(1);
         double pitch = Words.pitch(cells.stream().flatMap(List::stream).map(l -> l.text() + l.after()).toList());
         double height = Math.max(LEAST, ABOVE + (most - 1) * pitch + BELOW);
@@ -55,7 +56,7 @@ final class FindingRow {
         for (int c = 0; c < cells.size(); c++) {
             double y = top + ABOVE;
             for (Line l : cells.get(c)) {
-                out.addAll(Words.at(columns.x(c), y, l.text(), l.style()));
+                out.addAll(Words.at(columns.at(c), y, l.text(), l.style()));
                 if (!l.after().isEmpty()) {
                     out.add(Text.of(columns.x(c) + TextMetrics.width(l.text(), l.style()) + SPACE, y, l.after(), Looks.PLAIN));
                 }
@@ -67,6 +68,10 @@ final class FindingRow {
 
     private static List<Line> lines(String text, TextStyle style, double width) {
         return text.isBlank() ? List.of() : TextMetrics.wrap(text, width, style).stream().map(t -> new Line(t, style)).toList();
+    }
+
+    private static List<Line> litres(Finding f) {
+        return List.of(new Line(f.litresPerHour().stream().mapToObj(LitresText::perHour).findFirst().orElse("–"), Looks.PLAIN.end()));
     }
 
     /** The rule's id and its pieces, on one line where they fit, then the place. */
@@ -100,12 +105,12 @@ final class FindingRow {
         Source s = f.source();
         String spoke = f.spokenBy().equals(evidence.practice().id()) ? "" : f.spokenBy() + ": ";
         if (s.document().equals(Source.commonPractice().document())) {
-            return lines(s.known().text(), Looks.PLAIN, columns.width(3));
+            return lines(s.known().text(), Looks.PLAIN, columns.width(4));
         }
         String document = s.edition().isBlank() ? s.document() : s.document() + " " + s.edition();
         String known = s.clause().isBlank() ? s.known().text() : s.clause() + ", " + s.known().text();
-        List<Line> out = new ArrayList<>(lines(spoke + document, Looks.PLAIN, columns.width(3)));
-        out.addAll(lines(known, Looks.SECOND, columns.width(3)));
+        List<Line> out = new ArrayList<>(lines(spoke + document, Looks.PLAIN, columns.width(4)));
+        out.addAll(lines(known, Looks.SECOND, columns.width(4)));
         return out;
     }
 }

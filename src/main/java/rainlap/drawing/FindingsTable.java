@@ -5,15 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
+import rainlap.measure.LitresText;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
+import rainlap.paper.TextStyle;
 import rainlap.source.Source;
+import rainlap.water.Balance;
+import rainlap.water.DrivingRain;
+import rainlap.water.Trace;
 
 /**
  * The table of weak points, worst first, over as many sheets as it needs; what was not checked closes it. It is asked for one sheet's part
@@ -22,6 +28,8 @@ import rainlap.source.Source;
 final class FindingsTable {
     private static final double HEAD = 13.4;
     private static final double LINE_ABOVE = 4.4;
+    private static final String LITRES = "l/h: what runs over or along the weak point on whatever lies outermost there; a dash where that is not reckoned, as in"
+            + " reveals, round pipes and at corners of the building.";
     private final CheckResult result;
     private int next;
     private final List<String> closing;
@@ -36,7 +44,7 @@ final class FindingsTable {
         this.closing = closingLines(unnamed);
         if (unmarked > 0) {
             closing.addAll(TextMetrics.wrap("Not marked on the drawing for want of room, " + unmarked
-                    + ": they stand in this table only.", Slots.TABLE.width() - 11, Looks.SECOND));
+                    + ": they stand in this table only.", Slots.TABLE.width() - 13, Looks.SECOND));
         }
     }
 
@@ -82,7 +90,8 @@ final class FindingsTable {
         out.add(Polyline.line(box.left(), box.top() + 7.6, box.right(), box.top() + 7.6, Looks.WIDE));
         if (!result.weakPoints().isEmpty() && next < result.weakPoints().size()) {
             for (int c = 0; c < TableColumns.HEADINGS.size(); c++) {
-                out.add(Text.of(columns.x(c), box.top() + 11.5, TableColumns.HEADINGS.get(c), Looks.STRONG.grey()));
+                TextStyle style = c == TableColumns.LITRES ? Looks.STRONG.grey().end() : Looks.STRONG.grey();
+                out.add(Text.of(columns.at(c), box.top() + 11.5, TableColumns.HEADINGS.get(c), style));
             }
             out.add(Polyline.line(box.left(), box.top() + 13.2, box.right(), box.top() + 13.2, Looks.NARROW));
         }
@@ -128,11 +137,12 @@ final class FindingsTable {
     /** What was checked where nothing was found, and what could not be checked. */
     private List<String> closingLines(List<String> unnamed) {
         List<String> out = new ArrayList<>();
-        double room = Slots.TABLE.width() - 11;
+        double room = Slots.TABLE.width() - 13;
         if (result.weakPoints().isEmpty()) {
             out.addAll(TextMetrics.wrap(checked(), room, Looks.PLAIN));
         }
         out.addAll(TextMetrics.wrap(notChecked(), room, Looks.PLAIN));
+        rain(room, out);
         String practice = result.evidence().practice().id();
         if (result.weakPoints().stream().map(WeakPoint::finding)
                 .anyMatch(f -> !f.spokenBy().equals(practice) && !f.source().equals(Source.commonPractice()))) {
@@ -143,6 +153,23 @@ final class FindingsTable {
                     room, Looks.SECOND));
         }
         return out;
+    }
+
+    /** What rain is reckoned with and where it goes as drawn, then what the figures of the column mean. */
+    private void rain(double room, List<String> out) {
+        Trace trace = result.evidence().trace();
+        String reckoned = DrivingRain.relation(result.evidence().elevation().exposure())
+                .map(r -> "Rain on the wall " + r + "." + trace.balance().filter(b -> b.fallen() > 0).map(FindingsTable::goes).orElse(""))
+                .orElse("No litres an hour (l/h), because no rain is stated.");
+        out.addAll(TextMetrics.wrap(reckoned, room, Looks.PLAIN));
+        if (trace.rain().isPresent() && !result.weakPoints().isEmpty()) {
+            out.addAll(TextMetrics.wrap(LITRES, room, Looks.PLAIN));
+        }
+    }
+
+    private static String goes(Balance b) {
+        return " Of " + LitresText.perHour(b.fallen()) + " l/h as drawn: " + b.shares().stream().filter(s -> s.litresPerHour() > 0)
+                .map(s -> s.says() + " " + LitresText.percent(s.litresPerHour(), b.fallen())).collect(Collectors.joining(", ")) + ".";
     }
 
     private String checked() {

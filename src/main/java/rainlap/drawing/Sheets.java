@@ -3,13 +3,16 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Frame;
+import rainlap.paper.Group;
 import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetSize;
 
@@ -31,8 +34,8 @@ public final class Sheets {
     private boolean hasFailed;
     private int unmarked;
 
-    /** A sheet in the making; with an elevation or sections it has a slot for the table. */
-    private record Page(String scale, List<Mark> marks, boolean hasTable) {}
+    /** A sheet in the making, with a slot for the table unless an elevation takes all of it. */
+    private record Page(String scale, List<Mark> marks, Optional<PaperBox> table) {}
 
     private Sheets(CheckResult result, TitleBlock title) {
         this.result = result;
@@ -89,7 +92,7 @@ public final class Sheets {
             marks.addAll(key(shown, view.hasPlanes()));
         }
         String also = sections.scalesBeside();
-        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, !isAlone(bay)));
+        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, isAlone(bay) ? Optional.empty() : Optional.of(Slots.TABLE)));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -112,13 +115,14 @@ public final class Sheets {
     /** The sheet behind the elevations: further sections, and the legend where it found no place before. */
     private void behind(boolean withKey) {
         List<Mark> marks = new ArrayList<>();
-        sections.further().ifPresent(marks::add);
+        Optional<Group> further = sections.further();
+        further.ifPresent(marks::add);
         noteWays(marks);
         if (withKey) {
             marks.addAll(key(result.weakPoints(), hasPlanes));
         }
         if (!marks.isEmpty()) {
-            pages.add(new Page(sections.scalesFurther(), marks, true));
+            pages.add(new Page(sections.scalesFurther(), marks, Optional.of(Slots.tableBeneath(further.map(g -> g.box().bottom())))));
         }
     }
 
@@ -127,13 +131,13 @@ public final class Sheets {
         FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked);
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
-            if (!table.isDone() && page.hasTable()) {
-                page.marks().add(table.part(Slots.TABLE, first));
+            if (!table.isDone() && page.table().isPresent()) {
+                page.marks().add(table.part(page.table().get(), first));
                 first = false;
             }
         }
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(Slots.FULL, false))), false));
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(Slots.FULL, false))), Optional.empty()));
         }
     }
 

@@ -1,5 +1,6 @@
 package rainlap.drawing;
 
+import java.util.Optional;
 import rainlap.paper.PaperBox;
 
 /** Where things stand on the A3 sheet, printed mm from its upper left corner. */
@@ -15,7 +16,15 @@ final class Slots {
     /** Labels on the left stand right of the levels. */
     static final double LABELS_LEFT = 46.5;
 
+    private static final double BENEATH = 6;
+
     private Slots() {}
+
+    /** The table on a sheet without an elevation: from beneath the sections there, if any, down to where it always ends; clear of the centring mark. */
+    static PaperBox tableBeneath(Optional<Double> sections) {
+        double top = Math.min(TABLE.top(), sections.map(s -> s + BENEATH).orElse(FULL.top()));
+        return new PaperBox(FULL.left(), top, TABLE.right() + 2, TABLE.bottom());
+    }
 
     /** How the elevation shares the upper part of the sheet. */
     enum Layout {

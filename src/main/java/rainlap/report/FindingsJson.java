@@ -73,6 +73,7 @@ public final class FindingsJson {
         json.writeStringField("defences_of", "the whole way");
         WaterJson water = new WaterJson(json, elevation);
         water.assumptions(TakenForGranted.all(result.evidence()));
+        water.rain(result.evidence().trace());
         joints(result);
         new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
@@ -217,8 +218,12 @@ public final class FindingsJson {
             json.writeNullField(key);
             return;
         }
+        number(json, key, value.getAsDouble());
+    }
+
+    static void number(JsonGenerator json, String key, double value) throws IOException {
         json.writeFieldName(key);
-        json.writeNumber(trimmed(BigDecimal.valueOf(value.getAsDouble()).setScale(DECIMALS, RoundingMode.HALF_EVEN)));
+        json.writeNumber(trimmed(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN)));
     }
 
     /** Without trailing zeros, never with an exponent: {@code 150}, {@code 62.5}. */

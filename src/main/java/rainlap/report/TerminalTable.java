@@ -11,6 +11,7 @@ import rainlap.check.Crash;
 import rainlap.check.Unchecked;
 import rainlap.check.WeakPoint;
 import rainlap.joint.JointKind;
+import rainlap.measure.LitresText;
 import rainlap.practice.Practice;
 import rainlap.rule.Finding;
 import rainlap.wall.Elevation;
@@ -24,10 +25,9 @@ public final class TerminalTable {
             + " Defences are what must fail on the water's whole way to the frame; 3 stands for three or more.";
 
     private static final List<Columns.Column> HEADINGS = List.of(
-            new Columns.Column("defences", 8, true), new Columns.Column("rule", 24, false),
-            new Columns.Column("pieces", 14, false), new Columns.Column("place", 24, false),
-            new Columns.Column("drawn", 12, false), new Columns.Column("asked", 14, false));
-    private static final int RULE = 2;
+            new Columns.Column("defences", 8, true), new Columns.Column("l/h", 6, true), new Columns.Column("rule", 24, false),
+            new Columns.Column("pieces", 16, false), new Columns.Column("drawn", 14, false), new Columns.Column("asked", 14, false));
+    private static final int RULE = 3;
 
     private final String file;
     private final CheckResult result;
@@ -105,8 +105,9 @@ public final class TerminalTable {
 
     private static List<String> cells(WeakPoint w) {
         Finding f = w.finding();
-        return List.of(Integer.toString(w.number()), Integer.toString(f.defences()), f.rule(),
-                PlainText.of(String.join(", ", f.pieces())), PlainText.of(f.where().inWords()), dash(f.drawn()), dash(f.asked()));
+        return List.of(Integer.toString(w.number()), Integer.toString(f.defences()),
+                f.litresPerHour().stream().mapToObj(LitresText::perHour).findFirst().orElse("-"), f.rule(),
+                PlainText.of(String.join(", ", f.pieces())), dash(f.drawn()), dash(f.asked()));
     }
 
     private static String dash(String text) {
@@ -115,6 +116,7 @@ public final class TerminalTable {
 
     private void addBelow(Finding f, String indent) {
         String practice = result.evidence().practice().id();
+        add(indent + "place     ", f.where().inWords());
         add(indent + "remedy    ", f.remedy());
         add(indent + "asked by  ", f.source().text() + (f.spokenBy().equals(practice) ? "" : "; " + practice + " is silent"));
     }

@@ -7,8 +7,10 @@ import rainlap.rule.Place;
 import rainlap.source.Source;
 import rainlap.wall.Elevation;
 import rainlap.water.Assumption;
+import rainlap.water.Balance;
 import rainlap.water.Reach;
 import rainlap.water.Step;
+import rainlap.water.Trace;
 
 /** The part of the findings file on where the water goes and on what was taken for granted. */
 final class WaterJson {
@@ -65,6 +67,24 @@ final class WaterJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** {@code rain}: how much falls on the wall, and where it goes as drawn; null where none is stated. */
+    void rain(Trace trace) throws IOException {
+        if (trace.rain().isEmpty() || trace.balance().isEmpty()) {
+            json.writeNullField("rain");
+            return;
+        }
+        Balance b = trace.balance().get();
+        json.writeObjectFieldStart("rain");
+        FindingsJson.number(json, "litres_per_m2_hour", trace.rain().get().litresPerM2Hour());
+        json.writeObjectFieldStart("balance");
+        FindingsJson.number(json, "fallen", b.fallen());
+        for (Balance.Share s : b.shares()) {
+            FindingsJson.number(json, s.name(), s.litresPerHour());
+        }
+        json.writeEndObject();
+        json.writeEndObject();
     }
 
     void source(Source source) throws IOException {

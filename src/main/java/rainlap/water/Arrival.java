@@ -12,7 +12,8 @@ import rainlap.wall.Surface;
  * @param first whether the frame there is dry but for this; as drawn, always true
  * @param where a line in the surface's own frame, left or lower end first; round a pipe it bends
  * @param path the way it came, from the rain on; never empty
- * @param litresPerHour how much water meets the first edge it got past; empty where no rain is stated
+ * @param litresPerHour how much water meets the first edge it got past; empty where no rain is stated, and where it is
+ *     not reckoned: in a reveal, round a pipe, behind other pieces
  */
 public record Arrival(int defences, boolean first, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
     public Arrival {

@@ -40,10 +40,14 @@ public record DrivingRain(double litresPerM2Hour, List<Assumption> assumptions) 
     public static Optional<DrivingRain> of(Exposure x) {
         return x.rainMmPerH().stream().mapToObj(rain -> {
             OptionalDouble speed = Head.speedMPerS(x);
-            return speed.isPresent()
-                    ? new DrivingRain(onWall(rain, speed.getAsDouble(), DEPOSITION, SQUARE_TO_WALL), RainAssumptions.driven(x, rain))
-                    : new DrivingRain(DESIGN_RULE * rain, RainAssumptions.byDesignRule(rain));
+            double onWall = speed.isPresent() ? onWall(rain, speed.getAsDouble(), DEPOSITION, SQUARE_TO_WALL) : DESIGN_RULE * rain;
+            return new DrivingRain(onWall, speed.isPresent() ? RainAssumptions.driven(x, rain, onWall) : RainAssumptions.byDesignRule(rain, onWall));
         }).findFirst();
+    }
+
+    /** In one line with its figures and source; empty where no rain is stated. */
+    public static Optional<String> relation(Exposure x) {
+        return of(x).map(r -> RainAssumptions.relation(x, r.litresPerM2Hour));
     }
 
     /** Litres a square metre and hour; nothing on a wall that faces away. */

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import rainlap.source.Known;
 import rainlap.source.Source;
 import rainlap.wall.Exposure;
@@ -24,7 +25,22 @@ final class RainAssumptions {
         return Assumption.stated("rain on level ground", Figures.number(rain, 3) + " mm/h", "");
     }
 
-    static List<Assumption> driven(Exposure x, double rain) {
+    /** The relation, and what it gives. */
+    private static Assumption onWall(double litres, Source source, String relation) {
+        return Assumption.of("rain on the wall", Figures.number(litres, 1) + " l/(m2 h)", source, relation);
+    }
+
+    /** Figures do not part from their units: {@code 71.3 l/(m² h) at most: 10 mm/h × 0.158 s/m × 45 m/s (Building Science Digest BSD-148 2010, published)}. */
+    static String relation(Exposure x, double litres) {
+        double rain = x.rainMmPerH().orElseThrow();
+        OptionalDouble speed = Head.speedMPerS(x);
+        String of = Figures.number(litres, 1) + "\u00a0l/(m²\u00a0h)", fallen = Figures.number(rain, 3) + "\u00a0mm/h × ";
+        return speed.isEmpty() ? of + ": " + fallen + Figures.number(DrivingRain.DESIGN_RULE, 1) + " (" + RULE.text() + ")"
+                : of + " at most: " + fallen + Figures.number(DrivingRain.factorSPerM(rain), 3) + "\u00a0s/m × " + Figures.number(speed.getAsDouble(), 2)
+                        + "\u00a0m/s (" + DIGEST.text() + ")";
+    }
+
+    static List<Assumption> driven(Exposure x, double rain, double onWall) {
         List<Assumption> out = new ArrayList<>(List.of(rain(rain)));
         out.add(speed(x));
         if (rain > 0) {
@@ -36,6 +52,8 @@ final class RainAssumptions {
         out.add(Assumption.of("deposition", Figures.number(DrivingRain.DEPOSITION, 1), DIGEST,
                 "The most it gives, near the upper corners of a building; less elsewhere, so the litres are an upper bound."));
         out.add(Assumption.of("wind's angle to the wall", "0 degrees", chosen("Straight on", "physics 1.1"), "The most that one wind can bring."));
+        out.add(onWall(onWall, DIGEST, "Rain on level ground x driving rain factor x speed x deposition"
+                + " x cosine of the wind's angle to the wall: an upper bound."));
         return out;
     }
 
@@ -49,8 +67,9 @@ final class RainAssumptions {
         return Assumption.stated(x.windMPerS().isPresent() ? "wind" : "towing speed", figure, where);
     }
 
-    static List<Assumption> byDesignRule(double rain) {
+    static List<Assumption> byDesignRule(double rain, double onWall) {
         return List.of(rain(rain), Assumption.of("share of the rain on an upright wall", Figures.number(DrivingRain.DESIGN_RULE, 1), RULE,
-                "No wind or towing is stated: rain is taken to fall one across to two down."));
+                "No wind or towing is stated: rain is taken to fall one across to two down."),
+                onWall(onWall, RULE, "Rain on level ground x that share."));
     }
 }

@@ -30,7 +30,7 @@ public final class Trace {
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
-        arrivals = runoff.map(r -> found.stream().map(a -> a.withLitres(met(r, a, waters.coat()))).toList()).orElse(found);
+        arrivals = runoff.map(r -> found.stream().map(a -> withLitres(a, met(r, a, waters.coat()))).toList()).orElse(found);
         this.reach = new Reaches(waters.grounds());
     }
 
@@ -43,7 +43,12 @@ public final class Trace {
         return j.surface().isWall() ? runoff.met().at(j.outer().number(), box(j.line())) : Double.NaN;
     }
 
-    /** What meets the first edge that an arrival's water gets past. */
+    /** Nothing meets an edge only where nothing is reckoned: behind other pieces. */
+    private static Arrival withLitres(Arrival a, double met) {
+        return met > 0 ? a.withLitres(met) : a;
+    }
+
+    /** What meets the first edge that an arrival's water gets past; 0 where it gets past none on the wall. */
     private static double met(Runoff runoff, Arrival a, Coat coat) {
         for (int i = 1; i < a.path().size(); i++) {
             Step s = a.path().get(i);

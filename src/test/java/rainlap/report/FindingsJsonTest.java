@@ -39,7 +39,7 @@ class FindingsJsonTest {
     }
 
     @Test void theFixedKeysAreThereInOrder() throws IOException {
-        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "assumptions", "joints",
+        assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "assumptions", "rain", "joints",
                 "opening_edges", "opening_corners", "building_corners", "weak_points", "reach", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
         assertTrue(keys(mixed().at("/joints/0")).containsAll(List.of("id", "kind", "pieces", "where", "lap", "tape", "litres_per_hour")));
         assertTrue(keys(mixed().at("/weak_points/0")).containsAll(List.of("number", "rule", "pieces", "where", "measured", "required",
@@ -93,6 +93,18 @@ class FindingsJsonTest {
 
     @Test void litresThatAreNotReckonedAreNotMadeUp() throws IOException {
         assertTrue(mixed().at("/weak_points/0/litres_per_hour").isNull());
+    }
+
+    @Test void whereTheRainGoesAddsUpToWhatFalls() throws IOException {
+        assertTrue(mixed().get("rain").isNull(), "none is stated");
+        JsonNode rain = new ObjectMapper().readTree(bytes(Samples.rain())).get("rain");
+        assertEquals("25", rain.get("litres_per_m2_hour").toString());
+        double sum = 0;
+        for (String where : List.of("base", "drips", "openings", "corners", "frame", "trapped")) {
+            sum += rain.at("/balance/" + where).asDouble();
+        }
+        assertEquals(60, rain.at("/balance/fallen").asDouble());
+        assertEquals(60, sum, 1e-3);
     }
 
     /** A reverse lap of 100 at +800: the frame below its foot is wet as drawn, and above it as high as wind lifts water, 150. */

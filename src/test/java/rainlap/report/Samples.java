@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import rainlap.check.CheckResult;
+import rainlap.check.Checker;
 import rainlap.check.Crash;
 import rainlap.check.Unchecked;
 import rainlap.check.WeakPoint;
@@ -59,6 +60,27 @@ final class Samples {
     /** Without a weak point, and with nothing unchecked. */
     static CheckResult sound() {
         return new CheckResult(evidence(), List.of(), Map.of("b-rule", 2, "a-rule", 1), Map.of(), List.of(), List.of());
+    }
+
+    /** A reverse lap of 100 from +1100 to +1200 on 1200 by 2000 of wall, in 50 mm/h of rain and no stated wind. */
+    static CheckResult rain() {
+        String wall = """
+                { "rainlap": 1, "name": "Rain", "exposure": { "rain_mm_h": 50 },
+                  "wall": { "outline": [[0, 0], [1200, 0], [1200, 2000], [0, 2000]], "edges": ["base", "free", "eave", "free"] },
+                  "pieces": [
+                    { "id": "M2", "material": "foil-membrane", "rect": [0, 1100, 1200, 900] },
+                    { "id": "M1", "material": "foil-membrane", "rect": [0, -40, 1200, 1240] } ] }
+                """;
+        return Checker.check(ElevationFile.read("rain.json", wall.getBytes(StandardCharsets.UTF_8)).elevation().orElseThrow(), Stage.WRAP, Practices.common());
+    }
+
+    /** Long words in every column. */
+    static CheckResult widest() {
+        Finding f = finding(2, "a-rule-with-a-very-long-name-indeed");
+        Finding wide = new Finding(f.rule(), List.of("a-piece-with-a-long-name", "another-one"), f.where(), f.measured(), f.required(), f.unit(),
+                "words that go on and on", "and so do what is asked of it", f.source(), f.spokenBy(), f.says(), f.remedy(), 2, f.joint(), f.path(),
+                OptionalDouble.of(123_456));
+        return new CheckResult(evidence(), List.of(new WeakPoint(1, wide)), Map.of(), Map.of(), List.of(), List.of());
     }
 
     /** One weak point of each rank, two unchecked for one reason, a rule that failed. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rainlap.check.CheckResult;
 
 class TerminalTableTest {
     @Test void aMixedResultReadsSo() {
@@ -12,9 +13,10 @@ class TerminalTableTest {
                 Sample (walls/sample.json)
                 practice au-abcb-2022 (%s), stage wrap, 4 pieces
 
-                no.  defences  rule                pieces  place               drawn         asked
-                  1         0  reverse-lap         M1, M2  +1213, x 0 to 2000  137 reversed  150, or tape
-                """.formatted(Samples.evidence().practice().title()), String.join("\n", first(5)) + "\n");
+                no.  defences  l/h  rule                pieces  drawn         asked
+                  1         0    -  reverse-lap         M1, M2  137 reversed  150, or tape
+                                    place     +1213, x 0 to 2000
+                """.formatted(Samples.evidence().practice().title()), String.join("\n", first(6)) + "\n");
     }
 
     private static List<String> first(int n) {
@@ -26,9 +28,9 @@ class TerminalTableTest {
     }
 
     @Test void belowEachRowStandWhoAsksAndTheRemedy() {
-        String indent = " ".repeat(15);
-        assertTrue(mixed().contains("\n" + indent + "remedy    Lift the upper sheet over the lower one by at least 150 mm, or cover the\n"
-                + indent + "          joint with tape centred on it, pressed on along its whole length.\n"
+        String indent = " ".repeat(20);
+        assertTrue(mixed().contains("\n" + indent + "place     +1213, x 0 to 2000\n" + indent + "remedy    Lift the upper sheet over the lower one by at least 150 mm, or cover\n"
+                + indent + "          the joint with tape centred on it, pressed on along its whole length.\n"
                 + indent + "asked by  common practice (no source); au-abcb-2022 is silent\n"), mixed());
     }
 
@@ -63,6 +65,34 @@ class TerminalTableTest {
                                                     the course lap of au-abcb-2022 stands for the rise.
                 """), mixed());
         assertTrue(String.join(" ", TerminalTable.caution()).contains("3 stands for three or more"));
+    }
+
+    @Test void whereNoRainIsStatedThereAreNoLitresAndItSaysWhy() {
+        assertTrue(mixed().contains("\nNo litres an hour (l/h): the elevation states no rain. Give rain_mm_h in its exposure.\n"), mixed());
+    }
+
+    /** Half of 50 mm/h on 1.2 by 2 m; what falls above +1200 meets the top of M1, half of it runs in behind. */
+    @Test void theRelationItsSourceAndWhereTheRainGoesStandBesideTheLitres() {
+        String text = String.join("\n", TerminalTable.lines("rain.json", Samples.rain()));
+        assertTrue(text.contains("no.  defences  l/h  rule         pieces  drawn         asked"), text);
+        assertTrue(text.contains("  1         0   24  reverse-lap"), text);
+        assertTrue(text.contains("rain on the wall            25 l/(m2 h)  BS 6367 1983, as a building handbook gives it,"), text);
+        assertTrue(text.contains("""
+                dash where that is not reckoned, as in reveals, round pipes and at corners of the building. Where
+                the rain goes, as drawn:
+                  falls on the wall and its openings     60
+                  leaves at the base                     48  80%
+                  drips off clear of the wall             0   0%
+                  runs off into openings                  0   0%
+                  leaves round a corner of the building   0   0%
+                  comes onto the frame                   12  20%
+                  stands trapped                          0   0%
+                """), text);
+    }
+
+    @Test void everyColumnFitsWhateverStandsInIt() {
+        CheckResult wide = Samples.widest();
+        TerminalTable.lines("wide.json", wide).forEach(l -> assertTrue(l.length() <= TerminalTable.COLUMNS, l));
     }
 
     @Test void noLineIsWiderThan100() {

@@ -123,10 +123,10 @@ class DrivingRainTest {
     void everyAssumptionStandsBesideItsFigure() {
         List<Assumption> driven = DrivingRain.of(Exposures.rain(10, Exposures.windAndTowing(20, 90))).orElseThrow().assumptions();
         assertEquals(List.of("rain on level ground 10 mm/h", "speed 45 m/s", "median drop 1.88 mm", "its fall 6.32 m/s",
-                "driving rain factor 0.158 s/m", "deposition 1", "wind's angle to the wall 0 degrees"),
+                "driving rain factor 0.158 s/m", "deposition 1", "wind's angle to the wall 0 degrees", "rain on the wall 71.3 l/(m2 h)"),
                 driven.stream().map(a -> a.what() + " " + a.figure()).toList());
         List<Assumption> rule = DrivingRain.of(Exposures.rain(10, Exposure.UNSTATED)).orElseThrow().assumptions();
-        assertEquals(List.of("rain on level ground 10 mm/h", "share of the rain on an upright wall 0.5"),
+        assertEquals(List.of("rain on level ground 10 mm/h", "share of the rain on an upright wall 0.5", "rain on the wall 5 l/(m2 h)"),
                 rule.stream().map(a -> a.what() + " " + a.figure()).toList());
         assertTrue(driven.stream().flatMap(a -> a.source().stream()).noneMatch(s -> s.known() == Known.FROM_MEMORY));
         assertThrows(IllegalArgumentException.class, () -> new DrivingRain(Double.NaN, List.of()));

@@ -51,8 +51,8 @@ final class Ways {
 
     /** What meets all of them. */
     private static OptionalDouble together(List<Way> ways) {
-        return ways.get(0).litresPerHour().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(ways.stream().mapToDouble(w -> w.litresPerHour().orElse(0)).sum());
+        return ways.stream().flatMapToDouble(w -> w.litresPerHour().stream()).boxed()
+                .reduce(Double::sum).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     /** The longest, drawn out over all that lie in one line with it. */
