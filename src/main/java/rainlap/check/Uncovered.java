@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rainlap.geom.Box;
+import rainlap.geom.BoxCover;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -34,14 +35,16 @@ final class Uncovered {
         return bare.stream().mapToDouble(Region::areaMm2).sum() < LEAST_MM2 ? Optional.empty() : Optional.of(rain(on, bare));
     }
 
-    /** Whether one upright face on the wall covers it all: so most are, and no overlay is needed to tell. */
+    /** Whether what lies on the wall there, with the openings, covers it all: so it mostly is, and no overlay is needed to tell. */
     private static boolean isCovered(Evidence e, Place place) {
-        Box box = place.isLine() ? place.box().grow(BESIDE) : place.box();
-        boolean[] covered = {false};
-        if (place.surface().isWall()) {
-            e.stack().meeting(place.surface(), box, f -> covered[0] |= f.region().isBox() && f.box().contains(box));
+        if (!place.surface().isWall()) {
+            return false;
         }
-        return covered[0];
+        Box box = place.isLine() ? place.box().grow(BESIDE) : place.box();
+        List<Region> over = new ArrayList<>();
+        e.stack().meeting(place.surface(), box, f -> over.add(f.region()));
+        e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> over.add(Region.of(o.rect())));
+        return BoxCover.isSure(box, over);
     }
 
     private static Step rain(Surface on, List<Region> bare) {
