@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
+import rainlap.defect.Study;
 import rainlap.drawing.Sheets;
 import rainlap.file.ElevationFile;
 import rainlap.file.Limits;
 import rainlap.file.Problem;
 import rainlap.file.Reading;
 import rainlap.paper.Sheet;
+import rainlap.report.DefectTable;
 import rainlap.report.FindingsJson;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
@@ -50,12 +52,15 @@ final class CheckJob implements AutoCloseable {
             return ExitStatus.BAD_INPUT;
         }
         List<CheckResult> results = new ArrayList<>();
+        List<Optional<Study>> defects = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
-            results.add(check(readings.get(i).elevation().orElseThrow()));
-            print(options.files.get(i), results.get(i));
+            CheckResult result = check(readings.get(i).elevation().orElseThrow());
+            results.add(result);
+            defects.add(options.simulateDefects ? Optional.of(Study.of(result.evidence())) : Optional.empty());
+            print(options.files.get(i), result, defects.get(i));
         }
         for (int i = 0; i < results.size(); i++) {
-            write(options.files.get(i), readings.get(i), results.get(i));
+            write(options.files.get(i), readings.get(i), results.get(i), defects.get(i));
         }
         outputs.moveAll();
         close(results);
@@ -124,14 +129,18 @@ final class CheckJob implements AutoCloseable {
         return Checker.check(elevation, stage, options.practiceFor(elevation.practice()), around.rules(), around.processors());
     }
 
-    private void print(String file, CheckResult result) {
+    private void print(String file, CheckResult result, Optional<Study> defects) {
         around.print(TerminalTable.lines(name(file), result));
         around.print("");
+        defects.ifPresent(d -> {
+            around.print(DefectTable.lines(d));
+            around.print("");
+        });
     }
 
-    private void write(String file, Reading reading, CheckResult result) {
+    private void write(String file, Reading reading, CheckResult result, Optional<Study> defects) {
         findings(file).ifPresent(place -> {
-            outputs.write(place, out -> FindingsJson.write(result, out));
+            outputs.write(place, out -> FindingsJson.write(result, defects, out));
             written.add("findings: " + place);
         });
         sheet(file).ifPresent(place -> {

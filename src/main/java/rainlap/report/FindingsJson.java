@@ -12,12 +12,14 @@ import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rainlap.check.CheckResult;
 import rainlap.check.Crash;
 import rainlap.check.Rules;
 import rainlap.check.Unchecked;
 import rainlap.check.WeakPoint;
+import rainlap.defect.Study;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.rule.Finding;
@@ -43,12 +45,16 @@ public final class FindingsJson {
         this.elevation = elevation;
     }
 
-    /** Writes the whole file; the stream stays open. */
-    public static void write(CheckResult result, OutputStream out) throws IOException {
+    /**
+     * Writes the whole file; the stream stays open.
+     *
+     * @param defects what became of holes put into the wall, where that was asked for
+     */
+    public static void write(CheckResult result, Optional<Study> defects, OutputStream out) throws IOException {
         try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
             json.disable(StreamWriteFeature.AUTO_CLOSE_TARGET.mappedFeature());
             json.setPrettyPrinter(printer());
-            new FindingsJson(json, result.evidence().elevation()).writeAll(result);
+            new FindingsJson(json, result.evidence().elevation()).writeAll(result, defects);
             json.writeRaw('\n');
         }
     }
@@ -62,7 +68,7 @@ public final class FindingsJson {
         return printer;
     }
 
-    private void writeAll(CheckResult result) throws IOException {
+    private void writeAll(CheckResult result, Optional<Study> defects) throws IOException {
         json.writeStartObject();
         json.writeNumberField("findings", VERSION);
         json.writeStringField("elevation", elevation.name());
@@ -78,6 +84,7 @@ public final class FindingsJson {
         new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
         water.reach(result.evidence().trace().reach());
+        new DefectJson(json, elevation).write(defects);
         list("unchecked", result.unchecked(), this::write);
         writeCounts(result);
         list("failed", result.crashes(), this::write);

@@ -67,7 +67,7 @@ final class Arrivals {
     }
 
     /** A drop at the end of a ledge or line, with no height: it leaves at once. */
-    private static boolean isDrop(Wet w) {
+    static boolean isDrop(Wet w) {
         return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1;
     }
 

@@ -2,6 +2,8 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A trapezoid between two plumb lines and two edges, all of whose places have the same pile. Its own frame is the one of its {@link Ground}: down is
@@ -45,6 +47,17 @@ final class Cell {
         this.upper = upper;
         this.pile = pile;
         this.opening = opening;
+    }
+
+    /** The same cell as if it bordered on others of one kind alone; empty if it borders on none. */
+    Optional<Cell> towards(Predicate<Cell> kind) {
+        Cell c = new Cell(ground, x0, x1, lower, upper, pile, opening);
+        c.strip = strip;
+        up.stream().filter(s -> kind.test(s.upper())).forEach(c.up::add);
+        down.stream().filter(s -> kind.test(s.lower())).forEach(c.down::add);
+        feet.stream().filter(s -> kind.test(s.upper())).forEach(c.feet::add);
+        flanks.stream().filter(f -> kind.test(f.b())).forEach(c.flanks::add);
+        return c.up.isEmpty() && c.down.isEmpty() && c.feet.isEmpty() && c.flanks.isEmpty() ? Optional.empty() : Optional.of(c);
     }
 
     /** The water of a gap. */

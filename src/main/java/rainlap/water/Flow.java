@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import rainlap.material.Edge;
 import rainlap.water.How.Move;
 
@@ -39,13 +40,17 @@ final class Flow {
         cells.add(c);
     }
 
-    /** Lets it rain, and water run along the pipes. */
-    boolean rain() {
+    /** Lets it rain, and water run along the pipes, in some cells; from those beside them, rain comes to them alone. */
+    boolean rain(Predicate<Cell> source) {
         cells.sort(Comparator.comparingDouble(Cell::height).reversed());
         for (int i = 0; i < cells.size(); i++) {
             cells.get(i).number = i;
         }
         for (Cell c : cells) {
+            if (!source.test(c)) {
+                c.towards(source).ifPresent(beside -> moves(beside.rain()));
+                continue;
+            }
             moves(c.rain());
             if (c.pipe >= 0) {
                 wetAtPipe(c);
@@ -93,6 +98,10 @@ final class Flow {
 
     List<Trapped> trapped() {
         return runs.trapped();
+    }
+
+    List<OnBatten> onBattens() {
+        return runs.onBattens();
     }
 
     List<Coming> sent() {
@@ -177,6 +186,7 @@ final class Flow {
                 Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, Edge.TOP);
                 fall(w, s, x, a, b);
                 if (w.running() && ways.isHeld(x)) {
+                    runs.rest(w, x, a, b);
                     runs.along(w, a, b, !x.isFree());
                 }
             }

@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
@@ -38,8 +39,9 @@ final class Flows {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / STRIP);
     }
 
-    void run(Crew crew) {
-        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> s::rain).toList();
+    /** @param source the cells that water comes to from outside */
+    void run(Crew crew, Predicate<Cell> source) {
+        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> () -> s.rain(source)).toList();
         crew.all(rains);
         for (int cost = 0; cost <= Flow.MOST; cost++) {
             exchange();
@@ -70,6 +72,11 @@ final class Flows {
 
     List<Trapped> trapped() {
         return all(Flow::trapped);
+    }
+
+    /** Water that, as drawn, comes to the top of a batten. */
+    List<OnBatten> onBattens() {
+        return all(Flow::onBattens);
     }
 
     private <T> List<T> all(Function<Flow, List<T>> what) {

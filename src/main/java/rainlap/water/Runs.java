@@ -2,9 +2,11 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import rainlap.geom.Point;
 import rainlap.water.How.Move;
 
 /** Running water that goes sideways: along closed edges, along battens, and off the ends of flashings. */
@@ -15,6 +17,7 @@ final class Runs {
     private final Winds winds;
     private final Set<End> left = new HashSet<>();
     private final List<Trapped> trapped = new ArrayList<>();
+    private final Set<OnBatten> onBattens = new LinkedHashSet<>();
 
     private record End(Ground ground, int piece, int cost, boolean right) {}
 
@@ -27,6 +30,22 @@ final class Runs {
 
     List<Trapped> trapped() {
         return trapped;
+    }
+
+    List<OnBatten> onBattens() {
+        return List.copyOf(onBattens);
+    }
+
+    /** Notes the battens that begin at a stretch of a cell's lower line, on whose tops its water comes to lie as drawn. */
+    void rest(Wet w, Crossing x, long from, long to) {
+        for (int j = x.lo; j < x.hi && w.cost() == 0; j++) {
+            if (coat.isBatten(x.overAt(j))) {
+                Ground g = w.cell().ground;
+                Line l = w.cell().lower;
+                onBattens.add(new OnBatten(coat.piece(x.overAt(j)).id(), g.surface(),
+                        List.of(g.turned(new Point(from, Math.round(l.at(from)))), g.turned(new Point(to, Math.round(l.at(to)))))));
+            }
+        }
     }
 
     /** Runs along its cell's lower line from a stretch of it, and falls where it first can. */

@@ -17,6 +17,7 @@ public final class Trace {
     private final Reaches reach;
     private final List<Arrival> arrivals;
     private final List<Standing> trapped;
+    private final List<OnBatten> onBattens;
     private final Optional<DrivingRain> rain;
     private final Optional<Balance> balance;
     private final double[] litresAtJoints;
@@ -27,6 +28,7 @@ public final class Trace {
         this.drive = drive;
         List<Arrival> found = new Arrivals(paths).of(waters.flows().entries(), waters.flows().firsts());
         this.trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
+        this.onBattens = waters.flows().onBattens();
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
@@ -66,7 +68,7 @@ public final class Trace {
         return line.stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
     }
 
-    private static Standing standing(Trapped t, Paths paths) {
+    static Standing standing(Trapped t, Paths paths) {
         Wet w = t.water();
         Cell c = w.cell();
         List<Point> where = List.of(c.ground.turned(new Point(t.from(), Math.round(c.lower.at(t.from())))),
@@ -94,6 +96,11 @@ public final class Trace {
     /** Water that, as drawn, stands and cannot get out. */
     public List<Standing> trapped() {
         return trapped;
+    }
+
+    /** Where water, as drawn, comes to lie on a batten. */
+    public List<OnBatten> onBattens() {
+        return onBattens;
     }
 
     /** The least number of things that must fail for the frame to get wet at a place of a surface's own frame; 3 stands for three or more. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -19,7 +20,13 @@ final class Waters {
     private final Coat coat;
     private final List<Opening> openings;
 
+    /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
+        this(stack, drive, crew, c -> true);
+    }
+
+    /** @param source the cells that water comes to from outside */
+    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
@@ -28,7 +35,7 @@ final class Waters {
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
         flows = new Flows(grounds, coat, drive);
-        flows.run(crew);
+        flows.run(crew, source);
     }
 
     private void glue(Ground wall, List<Opening> openings) {

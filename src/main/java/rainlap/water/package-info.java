@@ -78,7 +78,9 @@
  * <li>{@link rainlap.water.Arrival}: the lines along which water comes onto the frame from another layer, with the defences and the way it came, also where the frame is
  * wet already from elsewhere: each is a defect of its own.
  * <li>Trapped water, and ends of ledges by which water leaves.
+ * <li>Where running water comes to lie on the upper edge of a batten.
  * </ul>
+ * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole.
  *
  * <h2>Exactness, ties, tolerances</h2>
  * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings

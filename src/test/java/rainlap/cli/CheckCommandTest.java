@@ -53,6 +53,19 @@ class CheckCommandTest {
         assertEquals("<svg>my own</svg>", Files.readString(Path.of(mine)));
     }
 
+    @Test void holesArePrintedAndWrittenOnlyWhenAskedForAndChangeNoStatus() throws IOException {
+        Run plain = Run.in(folder, NONE, "check", hut, "--no-sheet", "--findings", "plain.json", "--strict");
+        Run holes = Run.in(folder, NONE, "check", hut, "--no-sheet", "--findings", "holes.json", "--strict", "--simulate-defects");
+        assertEquals(ExitStatus.DONE, plain.status(), plain.err());
+        assertEquals(ExitStatus.DONE, holes.status(), holes.err());
+        assertFalse(plain.out().contains("Simulated defects"));
+        assertTrue(holes.out().contains("Simulated defects: 6 mm holes after NCC Volume Two 2022, H2V1(5)(d), (6), published"), holes.out());
+        assertTrue(holes.out().contains("A desk study on the drawing, not that test"), holes.out());
+        assertTrue(holes.out().contains("penetration: no penetration is drawn"), holes.out());
+        assertTrue(Files.readString(folder.resolve("plain.json")).contains("\"simulated_defects\": null"));
+        assertTrue(Files.readString(folder.resolve("holes.json")).contains("\"simulated_defects\": {"));
+    }
+
     @Test void weakPointsAreStatus4OnlyWhenStrict() {
         Run plain = Run.in(folder, List.of(Run.FINDING), "check", hut, "--no-sheet");
         Run strict = Run.in(folder, List.of(Run.FINDING), "check", hut, "--no-sheet", "--strict");

@@ -24,7 +24,7 @@ import rainlap.check.Checker;
 class FindingsJsonTest {
     static byte[] bytes(CheckResult result) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        FindingsJson.write(result, out);
+        FindingsJson.write(result, java.util.Optional.empty(), out);
         return out.toByteArray();
     }
 
@@ -40,7 +40,7 @@ class FindingsJsonTest {
 
     @Test void theFixedKeysAreThereInOrder() throws IOException {
         assertEquals(List.of("findings", "elevation", "practice", "stage", "units", "water", "defences_of", "assumptions", "rain", "joints",
-                "opening_edges", "opening_corners", "building_corners", "weak_points", "reach", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
+                "opening_edges", "opening_corners", "building_corners", "weak_points", "reach", "simulated_defects", "unchecked", "held", "not_applicable", "failed"), keys(mixed()));
         assertTrue(keys(mixed().at("/joints/0")).containsAll(List.of("id", "kind", "pieces", "where", "lap", "tape", "litres_per_hour")));
         assertTrue(keys(mixed().at("/weak_points/0")).containsAll(List.of("number", "rule", "pieces", "where", "measured", "required",
                 "unit", "defences", "litres_per_hour", "source", "says", "remedy", "path")));

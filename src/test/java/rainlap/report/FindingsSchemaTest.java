@@ -10,11 +10,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -23,6 +26,8 @@ import org.junit.jupiter.api.Test;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.check.Rules;
+import rainlap.defect.Hole;
+import rainlap.defect.Study;
 import rainlap.file.ElevationFile;
 import rainlap.joint.JointKind;
 import rainlap.practice.Practices;
@@ -56,6 +61,22 @@ class FindingsSchemaTest {
         assertEquals(List.of(), complaints(written(Samples.mixed())));
         assertEquals(List.of(), complaints(written(Samples.sound())));
         assertEquals(List.of(), complaints(written(Samples.rain())));
+    }
+
+    /** With holes: everything about them is asked for, and nothing else let in. */
+    @Test void holesAreValidAndComplete() throws IOException {
+        Elevation e = ElevationFile.read("sample.json", Samples.WALL.getBytes(StandardCharsets.UTF_8)).elevation().orElseThrow();
+        for (Stage stage : Stage.values()) {
+            CheckResult result = Checker.check(e, stage, Practices.common());
+            var out = new ByteArrayOutputStream();
+            FindingsJson.write(result, Optional.of(Study.of(result.evidence())), out);
+            JsonNode whole = JSON.readTree(out.toByteArray());
+            assertEquals(List.of(), complaints(whole));
+            String at = "/simulated_defects";
+            List<String> open = new ArrayList<>();
+            addOpen(open, whole, List.of(at, at + "/source", at + "/pressures/0", at + "/holes/0", at + "/holes/0/results/0", at + "/not_placed/0"));
+            assertEquals(List.of(), open);
+        }
     }
 
     @Test void everyExampleOfEveryRuleGivesAValidFile() throws IOException {
@@ -116,6 +137,7 @@ class FindingsSchemaTest {
     @Test void wordsAreThoseOfTheModel() {
         assertEquals(words(Arrays.stream(JointKind.values()).map(JointKind::word)), words("/$defs/joint/properties/kind/enum"));
         assertEquals(words(Arrays.stream(Known.values()).map(Known::text)), words("/$defs/source/properties/known/enum"));
+        assertEquals(words(Arrays.stream(Hole.Kind.values()).map(Hole.Kind::word)), words("/$defs/hole-kind/enum"));
         assertEquals(words(Arrays.stream(Stage.values()).map(Stage::word)), words("/properties/stage/enum"));
     }
 

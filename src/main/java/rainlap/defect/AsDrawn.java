@@ -1,0 +1,81 @@
+package rainlap.defect;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
+import rainlap.stack.Crew;
+import rainlap.stack.Stack;
+import rainlap.wall.Elevation;
+import rainlap.wall.Piece;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+import rainlap.water.OnBatten;
+import rainlap.water.Standing;
+import rainlap.water.Trace;
+
+/** The wall without holes, in rain at one pressure. */
+public final class AsDrawn {
+    private final Pressure pressure;
+    private final Elevation elevation;
+    private final Trace trace;
+    private final List<OnBatten> pools;
+
+    private AsDrawn(Pressure pressure, Elevation elevation, Trace trace, List<OnBatten> pools) {
+        this.pressure = pressure;
+        this.elevation = elevation;
+        this.trace = trace;
+        this.pools = pools;
+    }
+
+    static AsDrawn of(Evidence e, Pressure pressure) {
+        Trace trace = pressure.drive() == e.trace().drive() ? e.trace() : Trace.of(e.stack(), e.joints(), pressure.drive(), Optional.empty(), Crew.ALONE);
+        return new AsDrawn(pressure, e.elevation(), trace, pools(e.stack(), trace.onBattens()));
+    }
+
+    public Pressure pressure() {
+        return pressure;
+    }
+
+    /** Whether any of the frame is wet. */
+    public boolean wetsFrame() {
+        return trace.reach().stream().anyMatch(r -> r.defences() == 0 && !r.where().isEmpty());
+    }
+
+    /** The battens that water pools on, by id. */
+    public List<String> pools() {
+        return Stream.concat(pools.stream().map(OnBatten::batten), trace.trapped().stream().flatMap(s -> battens(elevation, s))).distinct().sorted().toList();
+    }
+
+    /** The batten, if any, that trapped water stands on or is held by. */
+    static Stream<String> battens(Elevation e, Standing s) {
+        return e.pieces().stream().filter(p -> p.material().kind() == MaterialKind.BATTEN && (p.id().equals(s.over()) || p.id().equals(s.layer())))
+                .map(Piece::id);
+    }
+
+    boolean pools(OnBatten there) {
+        Box place = Box.of(there.where());
+        return pools.stream().anyMatch(o -> o.batten().equals(there.batten()) && o.surface().equals(there.surface()) && Box.of(o.where()).meets(place));
+    }
+
+    /** Whether the frame is wet at a place of a surface's own frame, or one grid unit beneath it. */
+    boolean wets(Surface on, Point p) {
+        long u = on.side().isJamb() ? -1 : 0, v = on.side().isJamb() ? 0 : on.side() == Side.HEAD ? 1 : -1;
+        return trace.defences(on, p) == 0 || trace.defences(on, new Point(p.x() + u, p.y() + v)) == 0;
+    }
+
+    /** Those that lie on the upper side of a batten that lies level, not on the end of one that stands. */
+    static List<OnBatten> pools(Stack stack, List<OnBatten> all) {
+        return all.stream().filter(o -> isLevel(o) && stack.meeting(o.surface(), Box.of(o.where())).stream()
+                .anyMatch(f -> f.piece().id().equals(o.batten()) && f.box().width() > f.box().height())).toList();
+    }
+
+    /** Within 5 mm in a metre. */
+    private static boolean isLevel(OnBatten o) {
+        Box b = Box.of(o.where());
+        return b.height() * 200 <= b.width();
+    }
+}
