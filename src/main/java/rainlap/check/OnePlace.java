@@ -14,7 +14,7 @@ import rainlap.water.Arrival;
  *
  * <ol>
  * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that get under or run over one of its pieces go before
- * ways that only come by. Where the frame lies bare at the place rain wets it, and there are none.
+ * ways that only come by, and of equal ones that which shares most of the place. Where the frame lies bare at the place rain wets it, and there are none.
  * <li>A finding of the trace whose way passes the place of a finding of dimensions that has no more defences than it is left out; so is
  * trapped water whose way does.
  * </ol>
@@ -54,7 +54,8 @@ final class OnePlace {
         List<Arrival> by = passing.by(f.where());
         List<Arrival> named = by.stream().filter(a -> Passing.names(a, f.pieces())).toList();
         Optional<Arrival> worst = (named.isEmpty() ? by : named).stream()
-                .min(Comparator.comparingInt(Arrival::defences).thenComparing(a -> a.path().size()));
+                .min(Comparator.comparingInt(Arrival::defences)
+                        .thenComparing(a -> passing.shared(a, f.where()), Comparator.reverseOrder()).thenComparing(a -> a.path().size()));
         if (worst.filter(a -> a.defences() == 0).isEmpty()) {
             Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
             if (bare.isPresent()) {

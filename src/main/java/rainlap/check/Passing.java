@@ -3,6 +3,7 @@ package rainlap.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
@@ -50,6 +51,18 @@ final class Passing {
             }
         });
         return found.stream().map(arrivals::get).toList();
+    }
+
+    /** How much of a place the lines of a way share, grid units: of one that only touches its end, next to nothing. */
+    long shared(Arrival a, Place place) {
+        Box box = place.box().grow(near(elevation, place));
+        return marks(elevation, Place.line(elevation, a.surface(), a.where()), a.path()).stream()
+                .filter(m -> isNear(elevation, m, place, NEAR)).mapToLong(m -> shared(m.line.box(), box)).max().orElse(0);
+    }
+
+    private static long shared(Box a, Box b) {
+        long x = Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX()), y = Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY());
+        return x < 0 || y < 0 ? 0 : Math.max(x, y);
     }
 
     static boolean names(Arrival a, List<String> pieces) {

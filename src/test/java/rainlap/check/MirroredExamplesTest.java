@@ -21,6 +21,11 @@ import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Ring;
 import rainlap.geom.Segment;
+import rainlap.material.Bond;
+import rainlap.material.Edge;
+import rainlap.material.EndDams;
+import rainlap.material.Material;
+import rainlap.material.Profile;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
@@ -30,6 +35,7 @@ import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Outline;
 import rainlap.wall.OutlineEdge;
+import rainlap.wall.Penetration;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
 import rainlap.wall.Side;
@@ -81,10 +87,33 @@ class MirroredExamplesTest {
                 -o.rect().minX(), o.rect().maxY()), o.reveal(), o.noHeadFlashing(), o.eaveOverhang(), o.eaveAbove())).toList();
         List<OutlineEdge> edges = e.outline().edges().stream().map(s -> new OutlineEdge(
                 new Segment(mirrored(s.line().b()), mirrored(s.line().a())), s.role(), s.neighbour())).toList();
-        List<Piece> pieces = e.pieces().stream().map(p -> new Piece(p.id(), p.material(), p.shapes().stream().map(s -> mirrored(s, e)).toList(),
-                p.under(), p.bond(), p.cuts())).toList();
+        List<Piece> pieces = e.pieces().stream().map(p -> new Piece(p.id(), mirrored(p.material()),
+                p.shapes().stream().map(s -> mirrored(s, e)).toList(), p.under(), mirrored(p.bond()), p.cuts())).toList();
+        List<Penetration> pipes = e.penetrations().stream().map(p -> new Penetration(p.id(), p.kind(), mirrored(p.region(), 0))).toList();
         return new Elevation(e.name(), e.practice(), e.exposure(), new Outline(mirrored(e.outline().region(), 0), edges, e.outline().ground()),
-                openings, List.of(), e.materials(), pieces, List.of());
+                openings, pipes, e.materials(), pieces, List.of());
+    }
+
+    private static Material mirrored(Material m) {
+        Profile p = m.profile();
+        return m.withProfile(new Profile(p.depthMm(), p.fallDeg(), p.upstandMm(), p.endDams().map(MirroredExamplesTest::mirrored), p.endDamMm(),
+                p.dripMm(), p.hemMm()));
+    }
+
+    private static EndDams mirrored(EndDams d) {
+        return switch (d) {
+            case LEFT -> EndDams.RIGHT;
+            case RIGHT -> EndDams.LEFT;
+            case BOTH, NONE -> d;
+        };
+    }
+
+    private static Bond mirrored(Bond b) {
+        return b.isFull() ? b : Bond.sealedAt(b.sealedEdges().stream().map(e -> switch (e) {
+            case LEFT -> Edge.RIGHT;
+            case RIGHT -> Edge.LEFT;
+            case TOP, BOTTOM -> e;
+        }).toList());
     }
 
     private static Shape mirrored(Shape s, Elevation e) {
