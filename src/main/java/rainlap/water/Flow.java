@@ -30,7 +30,7 @@ final class Flow {
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat);
-        this.runs = new Runs(this, coat, ways, winds);
+        this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new Agenda());
         }

@@ -16,7 +16,6 @@ import rainlap.wall.Side;
  */
 final class Runoff {
     private static final double SQUARE_METRES = 1e-10;
-    private static final Ways.Passing NO_DRIVE = (cell, gap, side, level) -> {};
 
     private final Coat coat;
     private final long creep;
@@ -165,7 +164,7 @@ final class Runoff {
         }
         List<List<Exit>> ends = new ArrayList<>();
         for (boolean right : new boolean[] {false, true}) {
-            List<Exit> end = ways.offEnd(c, gap, y.getAsDouble(), right).stream().filter(e -> e.cost() == 0).toList();
+            List<Exit> end = ways.offEnd(c, gap, y.getAsDouble(), s.from(), right).stream().filter(e -> e.cost() == 0).toList();
             if (!end.isEmpty()) {
                 ends.add(end);
             }
@@ -252,10 +251,10 @@ final class Runoff {
     private void along(Cell c, int gap, long from, long to, double litres) {
         List<List<Exit>> out = new ArrayList<>();
         if (c.lower.slope() >= 0) {
-            out.add(ways.along(c, gap, from, false, NO_DRIVE));
+            out.add(ways.along(c, gap, from, false, Ways.Running.UNTOLD));
         }
         if (c.lower.slope() <= 0) {
-            out.add(ways.along(c, gap, to, true, NO_DRIVE));
+            out.add(ways.along(c, gap, to, true, Ways.Running.UNTOLD));
         }
         out.removeIf(List::isEmpty);
         if (out.isEmpty()) {

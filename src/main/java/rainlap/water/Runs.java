@@ -14,18 +14,16 @@ final class Runs {
     private final Flow flow;
     private final Coat coat;
     private final Ways ways;
-    private final Winds winds;
     private final Set<End> left = new HashSet<>();
     private final List<Trapped> trapped = new ArrayList<>();
     private final Set<OnBatten> onBattens = new LinkedHashSet<>();
 
     private record End(Ground ground, int piece, int cost, boolean right) {}
 
-    Runs(Flow flow, Coat coat, Ways ways, Winds winds) {
+    Runs(Flow flow, Coat coat, Ways ways) {
         this.flow = flow;
         this.coat = coat;
         this.ways = ways;
-        this.winds = winds;
     }
 
     List<Trapped> trapped() {
@@ -53,15 +51,62 @@ final class Runs {
         Line line = w.cell().lower;
         boolean out = line.slope() >= 0 && goesOut(w, from, false);
         out |= line.slope() <= 0 && goesOut(w, to, true);
-        if (!out && closed) {
+        if (!out && closed && !isOnItsWay(w)) {
             trapped.add(new Trapped(w, from, to));
         }
     }
 
     private boolean goesOut(Wet w, long start, boolean right) {
-        List<Exit> exits = ways.along(w.cell(), w.gap(), start, right, (cell, gap, side, level) -> winds.startBeside(w, cell, gap, side, level));
+        OnItsWay way = new OnItsWay(w);
+        List<Exit> exits = ways.along(w.cell(), w.gap(), start, right, way);
+        way.tell();
         exits.stream().filter(e -> !e.leaves()).forEach(e -> flow.wet(e.wet(w, Move.ALONG)));
         return !exits.isEmpty();
+    }
+
+    /** Whether it is part of what runs along the line it stands over. */
+    private static boolean isOnItsWay(Wet w) {
+        return w.how().move() == Move.ALONG && w.leftTop() - w.cell().lower.at(w.from()) <= 1.5;
+    }
+
+    /** Water on its way along a line is running water too, one grid unit high: it is driven under what it passes, and falls where something fails. */
+    private final class OnItsWay implements Ways.Running {
+        private final Wet source;
+        private Cell cell;
+        private int gap;
+        private long from;
+        private long to;
+
+        OnItsWay(Wet source) {
+            this.source = source;
+        }
+
+        @Override
+        public void along(Cell c, int inGap, long a, long b) {
+            if (c == cell && inGap == gap && a <= to && b >= from) {
+                from = Math.min(from, a);
+                to = Math.max(to, b);
+            } else {
+                tell();
+                cell = c;
+                gap = inGap;
+                from = a;
+                to = b;
+            }
+        }
+
+        @Override
+        public Ways.Running beyond(Cell c) {
+            return c.strip == source.cell().strip ? this : UNTOLD;
+        }
+
+        void tell() {
+            if (cell != null && from < to) {
+                Line line = cell.lower;
+                How how = new How(Move.ALONG, gap < cell.openGap() ? cell.pile.at(gap) : -1, Winds.part(line, from, to));
+                flow.wet(new Wet(cell, gap, true, source.cost(), from, to, line.at(from) + 1, line.at(to) + 1, source, how));
+            }
+        }
     }
 
     /** Off the ends of a flashing whose ledge this water stands over. */
@@ -72,7 +117,8 @@ final class Runs {
         }
         for (boolean right : new boolean[] {false, true}) {
             if (left.add(new End(w.cell().ground, w.cell().pile.at(w.gap() - 1), w.cost(), right))) {
-                ways.offEnd(w.cell(), w.gap(), y.getAsDouble(), right).forEach(e -> flow.wet(e.wet(w, Move.LEDGE)));
+                List<Exit> exits = ways.offEnd(w.cell(), w.gap(), y.getAsDouble(), right ? w.to() : w.from(), right);
+                exits.forEach(e -> flow.wet(e.wet(w, Move.LEDGE)));
             }
         }
     }

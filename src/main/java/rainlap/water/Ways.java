@@ -11,9 +11,16 @@ final class Ways {
     private final Coat coat;
     private final Map<Step, List<Exit>> known = new HashMap<>();
 
-    /** Water comes past a side of a cell, this high, in a gap: what begins there may be driven under. */
-    interface Passing {
-        void by(Cell cell, int gap, Flank side, double level);
+    /** Is told along which stretch of a cell's lower line, and in which gap water runs. */
+    interface Running {
+        Running UNTOLD = (cell, gap, from, to) -> {};
+
+        void along(Cell cell, int gap, long from, long to);
+
+        /** Who is to be told once water leaves a cell: what runs on from another strip of the wall is told there. */
+        default Running beyond(Cell cell) {
+            return this;
+        }
     }
 
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
@@ -36,19 +43,27 @@ final class Ways {
         return false;
     }
 
-    /** Every way out along a cell's lower line in one direction; none where it is held. Each side passed on the way is told once, when first passed. */
-    List<Exit> along(Cell cell, int gap, long start, boolean right, Passing passing) {
+    /** Every way out along a cell's lower line in one direction; none where it is held. Of what was walked before, the first stretch is told again. */
+    List<Exit> along(Cell cell, int gap, long start, boolean right, Running first) {
+        Running running = first;
         List<Step> steps = new ArrayList<>();
         Walk at = new Walk(cell, gap, start);
         List<Exit> out = null;
         while (out == null) {
-            boolean end = at.isAtEnd(right);
-            Seam s = end ? null : at.seamBeyond(right);
+            if (at.isAtEnd(right)) {
+                running = running.beyond(at.cell);
+                out = overSide(at, right, running);
+                continue;
+            }
+            Seam s = at.seamBeyond(right);
             Step step = new Step(s == null ? at.cell : s, at.gap, right);
-            out = end ? overSide(at, right, passing) : known.get(step);
-            if (!end && out == null) {
+            out = known.get(step);
+            long from = at.x;
+            List<Exit> here = onLine(at, s, right);
+            running.along(at.cell, at.gap, Math.min(from, at.x), Math.max(from, at.x));
+            if (out == null) {
                 steps.add(step);
-                out = onLine(at, s, right);
+                out = here;
             }
         }
         for (Step s : steps) {
@@ -86,19 +101,15 @@ final class Ways {
     }
 
     /** Past the side of a cell: null if it goes on along the next cell's lower line. */
-    private List<Exit> overSide(Walk at, boolean right, Passing passing) {
+    private List<Exit> overSide(Walk at, boolean right, Running running) {
         double y = at.cell.lower.at(at.x);
         Flank f = at.flank(right, y);
         if (f == null || Flow.isCarriedPast(at.cell.pile, at.gap, f.inFront())) {
             return List.of(Exit.LEAVES);
         }
-        passing.by(at.cell, at.gap, f, y);
         boolean ahead = !f.bRight();
         Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, ahead ? Edge.LEFT : Edge.RIGHT);
         boolean goesOn = isLevelWith(f, y, right) && ahead == right;
-        if (goesOn) {
-            tellBack(f, x, y, passing);
-        }
         if (goesOn && x.lo == x.hi && x.cost(x.lo) == 0) {
             at.go(f.b(), x.lo, f.beyondX());
             return null;
@@ -106,22 +117,12 @@ final class Ways {
         List<Exit> out = new ArrayList<>(1);
         for (int j = x.lo; j <= x.hi; j++) {
             if (x.cost(j) == 0 && goesOn) {
-                out.addAll(along(f.b(), j, f.beyondX(), right, passing));
+                out.addAll(along(f.b(), j, f.beyondX(), right, running));
             } else if (x.cost(j) == 0) {
                 out.add(off(at.over(), f, j, 0, y));
             }
         }
         return out;
-    }
-
-    /** Just beyond a side that it passed, water is beside what ends there. */
-    private static void tellBack(Flank f, Crossing x, double y, Passing passing) {
-        Flank back = new Walk(f.b(), x.lo, f.beyondX()).flank(f.bRight(), y);
-        for (int j = x.lo; back != null && j <= x.hi; j++) {
-            if (x.cost(j) == 0) {
-                passing.by(f.b(), j, back, y);
-            }
-        }
     }
 
     private static boolean isLevelWith(Flank f, double y, boolean right) {
@@ -134,24 +135,43 @@ final class Ways {
         return new Exit(f.b(), gap, cost, from, y + f.shift(), over, Line.level(Math.round(y), f.x(), f.x()));
     }
 
-    /** Off one end of the flashing that a cell's water lies on, at the level of its ledge; none where it is dammed or goes on out of sight. */
-    List<Exit> offEnd(Cell cell, int gap, double y, boolean right) {
+    /**
+     * Off one end of the flashing that a cell's water lies on, at the level of its ledge; none where it is dammed or goes on out of sight.
+     *
+     * @param start where on the ledge it begins
+     */
+    List<Exit> offEnd(Cell cell, int gap, double y, long start, boolean right) {
         int flashing = cell.pile.at(gap - 1);
-        if (coat.isDammed(flashing, right)) {
-            return List.of();
-        }
-        Walk at = new Walk(cell, gap, right ? cell.x1 : cell.x0);
+        Walk at = new Walk(cell, gap, start);
         while (true) {
-            Flank f = at.flank(right, y);
-            if (f == null || f.b().ground != cell.ground) {
+            Cell beyond = onLedge(at, y, right);
+            Flank f = beyond != null ? null : at.flank(right, y);
+            if (beyond == null && (f == null || f.b().ground != cell.ground)) {
                 return List.of();
             }
-            int on = f.b().pile.find(flashing);
+            Cell next = beyond != null ? beyond : f.b();
+            int on = next.pile.find(flashing);
             if (on < 0) {
-                return offEnd(at, f, y, right);
+                return f == null || coat.isDammed(flashing, right) ? List.of() : offEnd(at, f, y, right);
             }
-            at.go(f.b(), on + 1, right ? f.b().x1 : f.b().x0);
+            at.go(next, on + 1, f == null ? at.x : f.beyondX());
         }
+    }
+
+    /** To where a ledge leaves its cell: the cell beyond a sloped edge that it comes to first, or null at the cell's side. */
+    private static Cell onLedge(Walk at, double y, boolean right) {
+        Cell c = at.cell;
+        long end = right ? c.x1 : c.x0;
+        boolean below = c.lower.at(end) > y + 0.5, above = c.upper.at(end) < y + 0.5;
+        Line line = below ? c.lower : c.upper;
+        at.x = below || above ? Math.round(line.ax() + (y - line.ay()) / line.slope()) : end;
+        for (Seam s : below ? c.down : above ? c.up : List.<Seam>of()) {
+            Cell beyond = below ? s.lower() : s.upper();
+            if (beyond.ground == c.ground && s.from() <= at.x && at.x <= s.to() && (at.x == end || (right ? beyond.x1 > at.x : beyond.x0 < at.x))) {
+                return beyond;
+            }
+        }
+        return null;
     }
 
     private List<Exit> offEnd(Walk at, Flank f, double y, boolean right) {

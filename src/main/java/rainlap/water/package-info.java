@@ -35,11 +35,13 @@
  * <li><b>Fall.</b> Straight down, crossing each line; it stays running.
  * <li><b>Run along.</b> Where every gap below costs something, or there is nothing below but a pipe, it runs along the line: down a slope, both
  * ways on the level, crossing sideways for nothing, to the first place where it can fall for nothing. There is no nearest way on a level line: which way a
- * level drains is not drawn. Running over the outline at a building corner is a way out. An edge of an opening without reveal is one too. Where there is no way out at all it is
+ * level drains is not drawn. All along its way it is running water, one grid unit high: it is driven under what begins beside it, and falls at a cost.
+ * Running over the outline at a building corner is a way out. An edge of an opening without reveal is one too. Where there is no way out at all it is
  * <em>trapped</em>.
  * <li><b>Ledge.</b> Along the top edge of a batten water also runs to both ends (down the slope of a sloped one) and falls there, crossing sideways.
  * A flashing with an upstand holds a ledge where the upstand ends, {@code upstand} below its highest point (not below its lowest): water on its face at or above that level
- * also leaves by each end there, crossing sideways, unless the end is dammed. A batten has no dams.
+ * also leaves by each end there, crossing sideways, unless the end is dammed; the ledge stands out in front of what lies over the upstand, so on its way
+ * to the ends that water wets nothing. A batten has no dams, and on its way along one water is running as along any line.
  * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
  * below; at the ends it stops, but for lifts under what ends on the jamb there.
  * <li><b>Head.</b> A head has no down of its own: water that comes over the wall's edge above an opening is taken to run on inwards over the whole head, as if inwards were
@@ -50,8 +52,8 @@
  * <h2>Drive</h2>
  * Running water at q, on any layer from lo up to and below hi, next to a place p where a piece P begins (seen from q) by a free edge:
  * <ul>
- * <li><b>Lift</b>, P being above: up, at most the <em>rise</em> from the edge. <b>Push</b>, P being beside: sideways, at most the <em>creep</em>. A
- * sloped edge is both: water is lifted and pushed under it.
+ * <li><b>Lift</b>, P being above: up, at most the <em>rise</em> from the edge. <b>Push</b>, P being beside: sideways, at most the <em>creep</em>. At a
+ * sloped edge (dy/dx = s, without sign) the one that gets further from it counts: a lift where s times the creep is at most the rise, else a push.
  * <li>It enters the gap directly under P, at the cost of that gap, and keeps its direction: line after line is crossed as above, straight
  * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
  * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: at that place it is running too, a stream one grid unit
@@ -59,7 +61,7 @@
  * <li>Driven water falls back as water falls, and stays driven. Driven water starts no drive, no ledge and no run along.
  * </ul>
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
- * not the frame. The water goes on straight on from the edge (up, or sideways at an edge steeper than 45 degrees) directly under P, whatever the width, to the first place where Q is no more; there it is
+ * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
  * running. P may not end before. On its way it is driven water, and falls back as such: off the foot
  * of Q too, if Q ends there beneath P. Strips between P and Q close nothing.
  *
@@ -70,7 +72,8 @@
  * <h2>Surfaces glued together</h2>
  * Wall over head edge: falls onto the head. Jamb over sill: falls. Sill over front edge: falls onto the wall below (and lifts go the other way). Wall
  * beside jamb: crossed sideways. Nothing passes from head to jamb. Where an opening has no reveal its edge is like the outline. A stiff piece
- * goes on in front of an opening: at the head and jambs, water on it, or on a layer outside it, goes past the opening and leaves.
+ * goes on in front of an opening: at the head and jambs, water on it, or on a layer outside it, goes past the opening and leaves. It hangs free there: wind drives
+ * water from the head and the jambs in behind it as if it began at the edge.
  *
  * <h2>Results</h2>
  * <ul>

@@ -40,7 +40,7 @@ final class GridDrives {
         boolean head = raster.side(p) == Side.HEAD;
         int on = crossing.turned(q, p, dir);
         for (GridCrossing.Way w : crossing.ways(q, f, p, dir)) {
-            if (w.begins() && !(raster.side(q) != Side.WALL && raster.goesOnInFront(raster.faces(p).get(w.layer()), p, dir ^ 1))) {
+            if (w.begins()) {
                 Face piece = raster.faces(p).get(w.layer());
                 long reach = reach(piece, q, p, on, head);
                 if (reach > 0) {
@@ -49,23 +49,22 @@ final class GridDrives {
                         flow.add(p, w.layer(), w.cost(), RUNNING, DONE);
                     }
                 }
-                if (Sheets.isSheet(piece) && isEnd(piece, q, p, dir)) {
+                if (reach > Long.MIN_VALUE && Sheets.isSheet(piece)) {
                     overrun(q, p, on, piece, w.cost() + 1);
                 }
             }
         }
     }
 
-    /** Whether a lap that ends at this edge is overrun this way: up under a foot, sideways under a side, 45 degrees being a foot. */
-    private boolean isEnd(Face piece, int q, int p, int dir) {
-        return slopes.between(piece, q, p).map(e -> Math.abs(e.slope()) <= 1 == (dir == UP)).orElse(true);
-    }
-
-    /** How far beyond the cell's near side water may be driven in under a piece. */
+    /** How far beyond the cell's near side water may be driven in under a piece; least value where the drive is the other kind. */
     private long reach(Face piece, int q, int p, int dir, boolean head) {
         Optional<GridSlopes.Line> edge = slopes.between(piece, q, p);
         if (edge.isEmpty()) {
             return lifted(dir, head);
+        }
+        boolean lift = Math.abs(edge.get().slope()) * creep <= lifted(UP, head);
+        if (lift != (dir == UP)) {
+            return Long.MIN_VALUE;
         }
         boolean upright = dir <= DOWN;
         double at = upright ? edge.get().yAt(raster.x(p)) : edge.get().xAt(raster.y(p));

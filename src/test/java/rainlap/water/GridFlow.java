@@ -21,10 +21,12 @@ import rainlap.wall.Side;
 
 /** The moves of the water in {@link GridSimulation}. */
 final class GridFlow {
-    /** Ways to move: driven in one of the four directions, driven water falling back, running. */
-    private static final int MODES = 6;
+    /** Ways to move: driven in one of the four directions, driven water falling back, running, along the ledge of a flashing to its left or right end. */
+    private static final int MODES = 8;
     static final int FALLING = 4;
     static final int RUNNING = 5;
+    private static final int TO_LEFT_END = 6;
+    private static final int TO_RIGHT_END = 7;
     static final long DONE = Long.MAX_VALUE;
     /** Where the water came from that is not from another state: rain or a pipe. */
     private static final int RAIN = -1;
@@ -96,6 +98,10 @@ final class GridFlow {
                 return;
             }
         }
+        if (mode >= TO_LEFT_END) {
+            toEnd(c, f, mode);
+            return;
+        }
         int state = sim.firstState[c] + f;
         sim.least[state] = (byte) Math.min(sim.least[state], cost);
         switch (mode) {
@@ -119,7 +125,7 @@ final class GridFlow {
         }
     }
 
-    /** Water stands in every gap round a pipe; where an adhered layer lies outside, its seal must fail first. */
+    /** Water stands in every gap round a pipe; where an adhered layer or a collar lies outside, its seal must fail first. */
     private void aroundPipe(int c) {
         if (pipes.isEmpty() || raster.next[4 * c] != PIPE && raster.next[4 * c + 1] != PIPE && raster.next[4 * c + 2] != PIPE
                 && raster.next[4 * c + 3] != PIPE) {
@@ -128,7 +134,7 @@ final class GridFlow {
         List<Face> faces = raster.faces(c);
         boolean sealed = false;
         for (int f = faces.size(); f >= 0; f--) {
-            sealed |= f < faces.size() && faces.get(f).piece().bond().isFull();
+            sealed |= f < faces.size() && (faces.get(f).piece().bond().isFull() || faces.get(f).piece().material().kind() == MaterialKind.COLLAR);
             add(c, f, sealed ? 1 : 0, RUNNING, DONE);
         }
     }
@@ -204,9 +210,24 @@ final class GridFlow {
             aside(c, f, way <= 0, way >= 0, false);
         }
         if (f > 0 && standsOnLedge(c, raster.faces(c).get(f - 1))) {
-            Optional<EndDams> dams = raster.faces(c).get(f - 1).piece().material().profile().endDams();
-            aside(c, f, !(dams.map(EndDams::atLeft).orElse(false) && ends(c, f, LEFT)),
-                    !(dams.map(EndDams::atRight).orElse(false) && ends(c, f, RIGHT)), false);
+            toEnd(c, f, TO_LEFT_END);
+            toEnd(c, f, TO_RIGHT_END);
+        }
+    }
+
+    /** One cell further along a ledge. It stands out in front of what lies over the upstand, so water is not wetting anything on its way. */
+    private void toEnd(int c, int f, int mode) {
+        int dir = mode == TO_LEFT_END ? LEFT : RIGHT, q = raster.next[4 * c + dir];
+        if (q < 0 || !raster.sameSurface(c, q)) {
+            return;
+        }
+        Face flashing = raster.faces(c).get(f - 1);
+        Optional<EndDams> dams = flashing.piece().material().profile().endDams();
+        int on = GridCrossing.indexOf(raster.faces(q), flashing);
+        if (on > 0) {
+            add(q, on, 0, mode, DONE);
+        } else if (!dams.map(dir == LEFT ? EndDams::atLeft : EndDams::atRight).orElse(false)) {
+            crossing.ways(c, f, q, dir).forEach(w -> add(q, w.layer(), w.cost(), RUNNING, DONE));
         }
     }
 
@@ -216,11 +237,6 @@ final class GridFlow {
         }
         long base = raster.side(c) == Side.WALL ? 0 : raster.block(c).opening().orElseThrow().rect().minY();
         return raster.lattice.y[raster.row(c)] == base + GridLattice.ledge(face);
-    }
-
-    private boolean ends(int c, int f, int dir) {
-        int q = raster.next[4 * c + dir];
-        return q < 0 || GridCrossing.indexOf(raster.faces(q), raster.faces(c).get(f - 1)) == 0;
     }
 
     /** The states by which a reached state was first reached, itself first. */

@@ -105,10 +105,15 @@ class GridOpeningsTest {
         assertEquals(0, at(d, Side.WALL, 500, 290));
     }
 
-    /** A stiff head flashing runs on in front of the opening: what runs on it leaves. */
+    /** A stiff head flashing runs on in front of the opening: what runs on it leaves. But wind lifts water from the head in behind it. */
     @Test void waterOnAFlashingInFrontGoesPast() {
-        Drawn d = wall().piece("A", MaterialKind.MEMBRANE, on(Side.HEAD, 0, 0, 400, 200))
-                .piece("H", MaterialKind.FLASHING, wallShape(-100, 690, 1100, 770)).cutSheet("M", -100, 720, 1200, 400, "W", CutPattern.FLUSH, 0);
-        assertEquals(1, at(d, Side.HEAD, 200, 40));
+        Drawn turnedUp = wall().piece("A", MaterialKind.MEMBRANE, on(Side.HEAD, 0, 0, 400, 200), wallShape(300, 700, 700, 760));
+        assertEquals(1, at(inFront(turnedUp), Side.HEAD, 200, 40));
+        Drawn level = wall().piece("A", MaterialKind.MEMBRANE, on(Side.HEAD, 0, 0, 400, 200));
+        assertEquals(0, at(inFront(level), Side.HEAD, 200, 40));
+    }
+
+    private static Drawn inFront(Drawn d) {
+        return d.piece("H", MaterialKind.FLASHING, wallShape(-100, 690, 1100, 770)).cutSheet("M", -100, 720, 1200, 400, "W", CutPattern.FLUSH, 0);
     }
 }

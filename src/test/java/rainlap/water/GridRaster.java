@@ -240,10 +240,15 @@ final class GridRaster {
         return b.j0() + (cell - b.base()) / b.wide();
     }
 
-    /** The place that stands for a cell: a little off its middle, so that no diagonal through the corners of cells meets it. */
+    /**
+     * The place that stands for a cell: a little off its middle, so that no diagonal through the corners of cells meets it. On a sill both ends are
+     * alike: towards its middle a fold cut at 45 degrees begins behind what it leaves bare.
+     */
     double x(int cell) {
         int i = column(cell);
-        return lattice.x[i] + 0.57 * (lattice.x[i + 1] - lattice.x[i]);
+        Block b = block(cell);
+        double part = b.surface().side() == Side.SILL && 2 * (i - b.i0()) < b.wide() ? 0.43 : 0.57;
+        return lattice.x[i] + part * (lattice.x[i + 1] - lattice.x[i]);
     }
 
     double y(int cell) {
