@@ -53,7 +53,7 @@ public final class Bench {
         int most = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
         System.out.println("| wall | pieces | self-join ms | check ms | check / self-join | growth | two threads / one | pairwise overlay / self-join | heap kB a piece |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
-        for (String kind : List.of("aligned", "jittered", "shuffled")) {
+        for (String kind : List.of("aligned", "jittered", "shuffled", "long")) {
             double before = 0;
             int beforeSize = 0;
             for (int size : SIZES) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.geom.Point;
@@ -30,18 +31,23 @@ final class Facade {
             BATTEN = Material.of("batten", MaterialKind.BATTEN), BOARD = Material.of("board", MaterialKind.CLADDING);
     private final Random random = new Random(1);
     private final double jitter;
+    private final boolean isLong;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
 
-    private Facade(double jitter) {
-        this.jitter = jitter;
+    private Facade(String kind) {
+        this.jitter = kind.equals("jittered") ? 0.3 : 0;
+        this.isLong = kind.equals("long");
     }
 
-    /** @param kind aligned, jittered (by 0.3 mm) or shuffled (file order at random) */
+    /** @param kind aligned, jittered (by 0.3 mm), shuffled (file order at random) or long (sheets and tapes of courses run the whole width) */
     static Elevation of(int pieces, String kind) {
-        Facade f = new Facade(kind.equals("jittered") ? 0.3 : 0);
+        Facade f = new Facade(kind);
         int bays = Math.max(1, pieces / 30), across = (int) Math.ceil(Math.sqrt(bays * 3.0));
         for (int i = 0; i < bays; i++) {
+            if (f.isLong && i % across == 0) {
+                f.courses(i, Math.min(across, bays - i), i / across * 3000.0);
+            }
             f.bay(i % across * 3000.0, i / across * 3000.0, "b" + i);
         }
         if (kind.equals("shuffled")) {
@@ -58,8 +64,12 @@ final class Facade {
         openings.add(new Opening(w, Opening.Kind.WINDOW, Box.ofMm(x + 900, y + 900, 1200, 1200), Grid.of(90), Optional.empty(),
                 OptionalLong.empty(), OptionalLong.empty()));
         for (int c = 0; c < 3; c++) {
-            add(id + "m" + c, SHEET, box(x - 75, y + c * 1000 - 50, 3150, 1100), new Cut(w, CutPattern.DIAGONAL, Grid.of(90)));
-            add(id + "t" + c, TAPE, box(x - 75, y + c * 1000 - 88, 3150, 75));
+            if (isLong) {
+                add(id + "p" + c, TAPE, box(x + 300, y + c * 1000 + 200, 150, 75));
+            } else {
+                add(id + "m" + c, SHEET, box(x - 75, y + c * 1000 - 50, 3150, 1100), new Cut(w, CutPattern.DIAGONAL, Grid.of(90)));
+                add(id + "t" + c, TAPE, box(x - 75, y + c * 1000 - 88, 3150, 75));
+            }
         }
         add(id + "e", TAPE, box(x - 113, y, 75, 3000));
         add(id + "sill", TAPE, box(x + 800, y + 850, 1400, 100));
@@ -75,6 +85,15 @@ final class Facade {
         }
         for (int k = 0; k < 6; k++) {
             add(id + "c" + k, BOARD, box(x, y + k * 500 - 20, 3000, 540));
+        }
+    }
+
+    /** Of one storey, the whole width; the windows are those of the bays from the first on. */
+    private void courses(int first, int bays, double y) {
+        Cut[] cuts = IntStream.range(first, first + bays).mapToObj(i -> new Cut("b" + i + "w", CutPattern.DIAGONAL, Grid.of(90))).toArray(Cut[]::new);
+        for (int c = 0; c < 3; c++) {
+            add("r" + first + "m" + c, SHEET, box(-75, y + c * 1000 - 50, bays * 3000 + 150, 1100), cuts);
+            add("r" + first + "t" + c, TAPE, box(-75, y + c * 1000 - 88, bays * 3000 + 150, 75));
         }
     }
 

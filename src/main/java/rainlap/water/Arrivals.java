@@ -66,9 +66,10 @@ final class Arrivals {
         return ordered(top.get(0), top.get(1));
     }
 
-    /** A drop at the end of a ledge or line, with no height: it leaves at once. */
+    /** A drop at the end of a ledge or line, with no height and nothing below: it leaves at once. */
     static boolean isDrop(Wet w) {
-        return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1;
+        return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1
+                && w.cell().down.stream().noneMatch(s -> s.from() <= w.from() && w.from() < s.to());
     }
 
     private static List<Stretch> joined(Way way, List<Stretch> parts) {

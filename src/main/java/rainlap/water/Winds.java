@@ -41,7 +41,7 @@ final class Winds {
         }
         for (Seam s : c.down) {
             long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
-            if (a < b && c.pile != s.lower().pile && !s.ontoSill() && isPushed(c.ground, s.line())) {
+            if (a < b && c.pile != s.lower().pile && !s.ontoSill() && !s.line().isLevel()) {
                 aslant(w, s, s.lower(), s.line(), a, b, s.line().slope() > 0);
             }
         }
@@ -58,16 +58,15 @@ final class Winds {
         return w.top(a) >= w.cell().upper.at(a) - 0.5 && w.top(b) >= w.cell().upper.at(b) - 0.5;
     }
 
-    /** Whether at a sloped edge the push gets further from it than the lift. */
-    private boolean isPushed(Ground ground, Line line) {
-        return Math.abs(line.slope()) * drive.creep() > (ground.isHead() ? Math.max(drive.rise(), drive.creep()) : drive.rise());
+    /** Whether an edge is a side rather than a foot: then a lap that ends there is overrun sideways. */
+    private static boolean isSteep(Line line) {
+        return Math.abs(line.slope()) > 1;
     }
 
     private void underLower(Wet w, Seam s, long a, long b) {
         Line line = s.ontoSill() ? s.upper().lower : w.cell().upper;
-        if (isPushed(w.cell().ground, line)) {
+        if (!line.isLevel() && !s.ontoSill()) {
             aslant(w, s, s.upper(), line, a, b, line.slope() < 0);
-            return;
         }
         Cell p = s.upper();
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), p.pile, Edge.BOTTOM);
@@ -76,7 +75,7 @@ final class Winds {
             int cost = w.cost() + x.cost(j);
             double rise = riseUnder(p, j);
             flow.later(new Lifts.Lift(p, j, cost, a - s.shift(), b - s.shift(), rise, rise, x.isFurtherIn(j), w, new How(Move.LIFT, under, part(line, a, b))));
-            int partner = lapped(p.pile, j, w.cell().pile);
+            int partner = isSteep(line) ? -1 : lapped(p.pile, j, w.cell().pile);
             if (partner >= 0) {
                 How over = new How(Move.OVERRUN, under, part(line, a, b));
                 flow.later(new Lifts.Overrun(p, under, partner, cost + 1, a - s.shift(), b - s.shift(), w, over));
@@ -128,7 +127,7 @@ final class Winds {
             int under = p.pile.at(j), cost = w.cost() + x.cost(j);
             flow.later(new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
                     new How(Move.PUSH, under, where)));
-            int partner = lapped(p.pile, j, w.cell().pile);
+            int partner = where.ax() == where.bx() || isSteep(where) ? lapped(p.pile, j, w.cell().pile) : -1;
             if (partner >= 0 && cost < Flow.MOST) {
                 flow.later(new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
                         new How(Move.OVERRUN, under, where)));

@@ -52,8 +52,8 @@
  * <h2>Drive</h2>
  * Running water at q, on any layer from lo up to and below hi, next to a place p where a piece P begins (seen from q) by a free edge:
  * <ul>
- * <li><b>Lift</b>, P being above: up, at most the <em>rise</em> from the edge. <b>Push</b>, P being beside: sideways, at most the <em>creep</em>. At a
- * sloped edge (dy/dx = s, without sign) the one that gets further from it counts: a lift where s times the creep is at most the rise, else a push.
+ * <li><b>Lift</b>, P being above: up, at most the <em>rise</em> from the edge. <b>Push</b>, P being beside: sideways, at most the <em>creep</em>. A
+ * sloped edge is both: water is lifted and pushed under it.
  * <li>It enters the gap directly under P, at the cost of that gap, and keeps its direction: line after line is crossed as above, straight
  * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
  * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: at that place it is running too, a stream one grid unit
@@ -61,7 +61,7 @@
  * <li>Driven water falls back as water falls, and stays driven. Driven water starts no drive, no ledge and no run along.
  * </ul>
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and
- * not the frame. The water goes on straight on from the edge (up, or sideways) directly under P, whatever the width, to the first place where Q is no more; there it is
+ * not the frame. The water goes on straight on from the edge (up, or sideways at an edge steeper than 45 degrees) directly under P, whatever the width, to the first place where Q is no more; there it is
  * running. P may not end before. On its way it is driven water, and falls back as such: off the foot
  * of Q too, if Q ends there beneath P. Strips between P and Q close nothing.
  *

@@ -49,22 +49,23 @@ final class GridDrives {
                         flow.add(p, w.layer(), w.cost(), RUNNING, DONE);
                     }
                 }
-                if (reach > Long.MIN_VALUE && Sheets.isSheet(piece)) {
+                if (Sheets.isSheet(piece) && isEnd(piece, q, p, dir)) {
                     overrun(q, p, on, piece, w.cost() + 1);
                 }
             }
         }
     }
 
-    /** How far beyond the cell's near side water may be driven in under a piece; least value where the drive is the other kind. */
+    /** Whether a lap that ends at this edge is overrun this way: up under a foot, sideways under a side, 45 degrees being a foot. */
+    private boolean isEnd(Face piece, int q, int p, int dir) {
+        return slopes.between(piece, q, p).map(e -> Math.abs(e.slope()) <= 1 == (dir == UP)).orElse(true);
+    }
+
+    /** How far beyond the cell's near side water may be driven in under a piece. */
     private long reach(Face piece, int q, int p, int dir, boolean head) {
         Optional<GridSlopes.Line> edge = slopes.between(piece, q, p);
         if (edge.isEmpty()) {
             return lifted(dir, head);
-        }
-        boolean lift = Math.abs(edge.get().slope()) * creep <= lifted(UP, head);
-        if (lift != (dir == UP)) {
-            return Long.MIN_VALUE;
         }
         boolean upright = dir <= DOWN;
         double at = upright ? edge.get().yAt(raster.x(p)) : edge.get().xAt(raster.y(p));
