@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -41,11 +42,23 @@ public final class Overlay {
 
     /**
      * The union of rings that lie side by side and share whole edges: x, y, x, y … each, without a repeated point. Their shared edges cancel out, so it costs
-     * little more than their outline.
+     * little more than their outline. Where sloped edges, rounded to the grid, make some of them overlap, they are overlaid instead.
      */
     public static List<Region> coverage(List<long[]> rings) {
-        Polygon[] all = rings.stream().map(Overlay::polygon).toArray(Polygon[]::new);
-        return regions(CoverageUnion.union(JTS.createGeometryCollection(all)));
+        Polygon[] all = rings.stream().map(Overlay::polygon).filter(p -> p.getArea() > 0).toArray(Polygon[]::new);
+        Geometry parts = JTS.createGeometryCollection(all);
+        return regions(coverage(parts).orElseGet(() -> UnaryUnionNG.union(parts, JTS.getPrecisionModel())));
+    }
+
+    /** Empty if the parts are no coverage. */
+    private static Optional<Geometry> coverage(Geometry parts) {
+        try {
+            Geometry whole = CoverageUnion.union(parts);
+            boolean kept = Math.abs(whole.getArea() - parts.getArea()) <= 1e-9 * parts.getArea();
+            return kept && whole.isValid() ? Optional.of(whole) : Optional.empty();
+        } catch (TopologyException overlapping) {
+            return Optional.empty();
+        }
     }
 
     private static Polygon polygon(long[] ring) {

@@ -5,24 +5,27 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.stack.Crew;
-import rainlap.wall.Surface;
 
 /**
  * Follows all water at once, cheapest ways first: moves that cost nothing before those that cost one, and so on. A wide wall is cut into upright strips, as
  * many whoever does the work; each is followed for itself, and what crosses into another waits there for the next round.
  */
 final class Flows {
-    /** Some bays wide, grid units. */
-    private static final long STRIP = 600_000;
+    /** How wide strips are: some bays, grid units. */
+    static final long WIDE = 600_000;
 
     private final List<Flow> strips = new ArrayList<>();
     private final Box wall;
+    private final long width;
 
-    /** @param grounds the first is the wall, the others the reveals */
-    Flows(List<Ground> grounds, Coat coat, Drive drive) {
+    /**
+     * @param grounds the first is the wall, the others the reveals
+     * @param width of a strip
+     */
+    Flows(List<Ground> grounds, Coat coat, Drive drive, long width) {
+        this.width = width;
         wall = grounds.get(0).extent();
         for (int i = 0; i <= stripAt(wall.maxX() - 1); i++) {
             strips.add(new Flow(i, coat, drive));
@@ -36,7 +39,7 @@ final class Flows {
     }
 
     private int stripAt(long x) {
-        return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / STRIP);
+        return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
     /** @param source the cells that water comes to from outside */

@@ -72,7 +72,7 @@ final class Patchwork {
             between(onPlumb.get(ax), ay, by).forEach(y -> r.add(ax, y));
         } else if (ay == by) {
             between(onLevel.get(ay), ax, bx).forEach(x -> r.add(x, ay));
-        } else if (on != null) {
+        } else if (on != null && !on.isLevel()) {
             between(onSlope.get(on), ax, bx).forEach(x -> r.add(x, Math.round(on.at(x))));
         }
     }

@@ -40,7 +40,7 @@ final class Skyline {
 
     /** Nothing begins or ends between; the highest may change where two tops cross. */
     private void between(long a, long b) {
-        Wet left = highest(a, b, a), right = highest(a, b, b);
+        Wet left = highest(a, b, a, a), right = highest(a, b, b, b);
         if (left == null) {
             return;
         }
@@ -50,14 +50,15 @@ final class Skyline {
             between(a, cross);
             between(cross, b);
         } else {
-            add(left.top(b) >= right.top(b) ? left : right, a, b);
+            add(highest(a, b, a, b), a, b);
         }
     }
 
-    private Wet highest(long a, long b, long at) {
+    /** Of what reaches from a to b, the highest at two places taken together. */
+    private Wet highest(long a, long b, long one, long two) {
         Wet best = null;
         for (Wet w : wet) {
-            if (w.from() <= a && w.to() >= b && (best == null || w.top(at) > best.top(at))) {
+            if (w.from() <= a && w.to() >= b && (best == null || w.top(one) + w.top(two) > best.top(one) + best.top(two))) {
                 best = w;
             }
         }
@@ -71,7 +72,7 @@ final class Skyline {
         if (full && last != null && last.to() == a && last.upper() != null) {
             out.set(out.size() - 1, new Patch(cell.lower, cell.upper, last.from(), b, last.leftTop(), right));
         } else {
-            Patch p = new Patch(cell.lower, full ? cell.upper : null, a, b, Math.max(left, Math.round(cell.lower.at(a))), Math.max(right, Math.round(cell.lower.at(b))));
+            Patch p = new Patch(cell.lower, full ? cell.upper : null, a, b, left, right);
             if (p.hasArea()) {
                 out.add(p);
             }

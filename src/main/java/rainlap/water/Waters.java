@@ -27,6 +27,11 @@ final class Waters {
 
     /** @param source the cells that water comes to from outside */
     Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source) {
+        this(stack, drive, crew, source, Flows.WIDE);
+    }
+
+    /** @param strip how wide the strips are that are followed one by one */
+    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source, long strip) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
@@ -34,7 +39,7 @@ final class Waters {
         grounds.forEach(g -> Carving.carve(g, stack));
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
-        flows = new Flows(grounds, coat, drive);
+        flows = new Flows(grounds, coat, drive, strip);
         flows.run(crew, source);
     }
 

@@ -90,6 +90,17 @@
  * of sloped edges are rounded to the grid in x, and sloped edges nearer than 0.01 mm to each other are one line. A stream that falls from the end of
  * a line is one grid unit wide, and so is one at the end of a lap that is overrun sideways. Of two ways with equal cost the one found first in a fixed order is told.
  *
+ * <h2>How it is followed</h2>
+ * <ol>
+ * <li>Each surface is cut into cells whose places all have the same layers ({@code Carving}, {@code Sweep}); cells meet along level or sloped {@code Seam}s and plumb
+ * {@code Flank}s, and those of a wall and its reveals are glued along the opening's edges ({@code Glue}).
+ * <li>All water is followed at once, everything that costs nothing before what costs one ({@code Flow}): a shortest way with whole costs. A cell's gap keeps what has come to it;
+ * only what is new there moves on, cells from the top down, and falls go before drives.
+ * <li>A wide wall is followed in strips, always the same ones ({@code Flows}); what crosses from one into another waits for the next round. So threads change nothing
+ * but the time.
+ * <li>Where a line holds water, its ways out are found once for every stretch of it ({@code Ways}), so that a long edge costs no more than it has stretches.
+ * </ol>
+ *
  * <h2>Left out</h2>
  * Absorption, evaporation, splashing, ice, water in the air of the cavity, capillary flow (a wetted height is stated, it is not in the rise), deflection and movement,
  * fixings that are not drawn as penetrations, thickness: water does not pond against a lap. Elevations beyond a corner. A stated simplification: leaving a peeled tape and entering
