@@ -2,13 +2,19 @@ package rainlap.water;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import rainlap.geom.Point;
 import rainlap.water.How.Move;
 
 /** Tells the way water came, step by step. */
 final class Paths {
     private final Coat coat;
+    /** Ways have their beginnings in common. */
+    private final Map<Wet, Step> steps = new IdentityHashMap<>();
+    private final Map<String, String> words = new HashMap<>();
 
     Paths(Coat coat) {
         this.coat = coat;
@@ -22,7 +28,7 @@ final class Paths {
                 way.addFirst(w);
             }
         }
-        return way.stream().map(this::step).toList();
+        return way.stream().map(w -> steps.computeIfAbsent(w, this::step)).toList();
     }
 
     /** What the steps to this water say, but not where: the same for ways that are told with the same words. */
@@ -64,7 +70,7 @@ final class Paths {
         int under = w.how().under();
         boolean failure = isFailure(w);
         Ground ground = w.source() == null ? w.cell().ground : w.source().cell().ground;
-        return new Step(name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground), why(w, failure));
+        return new Step(name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground), words.computeIfAbsent(why(w, failure), said -> said));
     }
 
     private static List<Point> where(Wet w, Ground ground) {

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import rainlap.geom.Region;
 
 /** The wet frame: kept as patches, made into polygons when somebody asks for them. */
@@ -12,14 +13,16 @@ final class Reaches {
     private record Part(int defences, Ground ground, List<Patch> patches) {}
 
     Reaches(List<Ground> grounds) {
-        for (int level = 0; level <= Flow.MOST; level++) {
-            for (Ground g : grounds) {
-                List<Patch> wet = wet(g, level);
-                if (!wet.isEmpty()) {
-                    parts.add(new Part(level, g, wet));
+        List<List<Part>> byLevel = Stream.generate(() -> (List<Part>) new ArrayList<Part>()).limit(Flow.MOST + 1).toList();
+        for (Ground g : grounds) {
+            List<List<Patch>> wet = wet(g);
+            for (int level = 0; level <= Flow.MOST; level++) {
+                if (!wet.get(level).isEmpty()) {
+                    byLevel.get(level).add(new Part(level, g, wet.get(level)));
                 }
             }
         }
+        byLevel.forEach(parts::addAll);
         grounds.forEach(g -> g.cells.clear());
     }
 
@@ -34,15 +37,21 @@ final class Reaches {
         return made;
     }
 
-    private static List<Patch> wet(Ground g, int level) {
-        List<Patch> out = new ArrayList<>();
+    /** By level. */
+    private static List<List<Patch>> wet(Ground g) {
+        List<List<Patch>> out = Stream.generate(() -> (List<Patch>) new ArrayList<Patch>()).limit(Flow.MOST + 1).toList();
         for (Cell c : g.cells) {
-            if (c.pile.depth() == 0) {
-                out.add(Skyline.all(c));
-            } else if (!c.onFrame().isEmpty()) {
-                out.addAll(Skyline.of(c, level));
+            List<Patch> wet = c.pile.depth() == 0 ? List.of(Skyline.all(c)) : List.of();
+            for (int level = 0; level <= Flow.MOST; level++) {
+                wet = isWetter(c, level) ? Skyline.of(c, level) : wet;
+                out.get(level).addAll(wet);
             }
         }
         return out;
+    }
+
+    /** Whether more water has come at this level than at those before; what is bare is wet as it is. */
+    private static boolean isWetter(Cell c, int level) {
+        return c.pile.depth() > 0 && c.onFrame().stream().anyMatch(w -> w.cost() == level);
     }
 }
