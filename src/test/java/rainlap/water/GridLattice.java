@@ -27,14 +27,18 @@ final class GridLattice {
         this.y = y.stream().mapToLong(Long::longValue).toArray();
     }
 
-    static GridLattice of(Stack stack, long rise, long creep, long cell) {
+    /** @param steps so many stairs at least along each sloped edge on the wall */
+    static GridLattice of(Stack stack, long rise, long creep, long cell, int steps) {
         Lines lines = new Lines(rise, creep);
         Region outline = stack.elevation().outline().region();
         lines.corners(outline);
         for (Penetration p : stack.elevation().penetrations()) {
             lines.corners(Region.of(p.region().box()));
         }
-        stack.on(Surface.WALL).forEach(f -> lines.face(f, f.region()));
+        stack.on(Surface.WALL).forEach(f -> {
+            lines.face(f, f.region());
+            lines.slopes(f.region(), steps);
+        });
         Box whole = outline.box();
         for (Opening o : stack.elevation().openings()) {
             lines.opening(stack, o);
@@ -97,6 +101,26 @@ final class GridLattice {
                 across(r.ax(i));
                 level(r.ay(i), rise);
             }
+        }
+
+        /** Evenly, and ever finer towards both corners: what happens at a corner may decide over all that lies below it. */
+        void slopes(Region r, int steps) {
+            for (int i = 0; i < r.edgeCount(); i++) {
+                if (r.ax(i) != r.bx(i) && r.ay(i) != r.by(i) && steps > 1) {
+                    for (int k = 1; k < steps; k++) {
+                        stair(r, i, (double) k / steps);
+                    }
+                    for (double near = 0.5 / steps; near > 1e-6; near /= 2) {
+                        stair(r, i, near);
+                        stair(r, i, 1 - near);
+                    }
+                }
+            }
+        }
+
+        private void stair(Region r, int edge, double at) {
+            x.add(Math.round(r.ax(edge) + (r.bx(edge) - r.ax(edge)) * at));
+            y.add(Math.round(r.ay(edge) + (r.by(edge) - r.ay(edge)) * at));
         }
 
         void face(Face f, Region laidFlat) {

@@ -31,8 +31,8 @@ final class GridSimulation {
     /** Water found on a layer, for looking at. */
     record Found(Surface surface, Point centre, String layer, int cost) {}
 
-    private GridSimulation(Stack stack, long rise, long creep, double cellMm) {
-        raster = new GridRaster(stack, GridLattice.of(stack, rise, creep, Math.round(cellMm * 100)));
+    private GridSimulation(Stack stack, long rise, long creep, double cellMm, int steps) {
+        raster = new GridRaster(stack, GridLattice.of(stack, rise, creep, Math.round(cellMm * 100), steps));
         int cells = raster.stackOf.length;
         firstState = new int[cells + 1];
         for (int c = 0; c < cells; c++) {
@@ -47,7 +47,12 @@ final class GridSimulation {
 
     /** Drives in grid units, the widest cell in mm. */
     static GridSimulation of(Stack stack, long rise, long creep, double cellMm) {
-        return new GridSimulation(stack, rise, creep, cellMm);
+        return new GridSimulation(stack, rise, creep, cellMm, 1);
+    }
+
+    /** The same with so many stairs at least along each sloped edge on the wall. */
+    static GridSimulation of(Stack stack, long rise, long creep, double cellMm, int steps) {
+        return new GridSimulation(stack, rise, creep, cellMm, steps);
     }
 
     /** How many things must fail before the frame is wet at a place, given in the surface's own frame; {@link #NOT_REACHED} from 3 on. */

@@ -2,14 +2,19 @@ package rainlap.water;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToIntBiFunction;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
+import rainlap.geom.Segment;
 import rainlap.material.Bond;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Stack;
@@ -24,6 +29,7 @@ import rainlap.wall.Surface;
  * drive ends in; with sloped edges, cells beside any border, of the drawing or of either result, are excepted.
  */
 final class TraceAgainstGrid {
+    private static final int MOST_STAIRS = 64;
     private final Stack stack;
     private final GridSimulation grid;
     private final boolean upright;
@@ -39,8 +45,12 @@ final class TraceAgainstGrid {
 
     /** Drives in grid units, the widest cell in mm. */
     TraceAgainstGrid(Stack stack, long rise, long creep, double cellMm) {
+        this(stack, rise, creep, cellMm, 1);
+    }
+
+    private TraceAgainstGrid(Stack stack, long rise, long creep, double cellMm, int steps) {
         this.stack = stack;
-        this.grid = GridSimulation.of(stack, rise, creep, cellMm);
+        this.grid = GridSimulation.of(stack, rise, creep, cellMm, steps);
         this.upright = isUpright(stack);
     }
 
@@ -66,17 +76,41 @@ final class TraceAgainstGrid {
     }
 
     /**
-     * The same, but with sloped edges a difference counts only if it lasts when the cells are a quarter as wide, and then again: a lap that
-     * is just a cell longer than the drive decides over all that lies below it.
+     * The same, but with sloped edges a difference counts only if it lasts when each edge has 16 stairs, and then 64, ever smaller towards its corners:
+     * a lap that is just a stair longer than the drive decides over all that lies below it. There a cell agrees too if another no further along its
+     * row or column than a stair does: of water driven over a sloped edge the raster has one stream a stair.
      */
     List<Disagreement> lasting(long rise, long creep, double cellMm, ToIntBiFunction<Surface, Point> trace) {
         List<Disagreement> all = with(trace);
-        for (double cell = cellMm / 4; !upright && !all.isEmpty() && cell > cellMm / 20; cell /= 4) {
-            TraceAgainstGrid finer = new TraceAgainstGrid(stack, rise, creep, cell);
+        for (int steps = 16; !upright && !all.isEmpty() && steps <= MOST_STAIRS; steps *= 4) {
+            TraceAgainstGrid finer = new TraceAgainstGrid(stack, rise, creep, cellMm, steps);
             Set<Integer> known = all.stream().map(d -> d.trace() * 4 + d.grid()).collect(Collectors.toSet());
-            all = finer.with(trace).stream().filter(d -> known.contains(d.trace() * 4 + d.grid())).toList();
+            all = finer.withoutStairs(finer.with(trace).stream().filter(d -> known.contains(d.trace() * 4 + d.grid())).toList(), steps);
         }
         return all;
+    }
+
+    private record Row(Surface surface, boolean level, long at) {
+        static Row of(Surface s, Point p, boolean level) {
+            return new Row(s, level, level ? p.y() : p.x());
+        }
+    }
+
+    private List<Disagreement> withoutStairs(List<Disagreement> all, int steps) {
+        long wide = widest(steps, e -> e.b().x() - e.a().x(), e -> e.b().y() - e.a().y());
+        long high = widest(steps, e -> e.b().y() - e.a().y(), e -> e.b().x() - e.a().x());
+        Map<Row, TreeMap<Long, Integer>> rows = new HashMap<>();
+        all.forEach(d -> List.of(true, false).forEach(level -> rows.put(Row.of(d.surface(), d.centre(), level), new TreeMap<>())));
+        grid.cells().forEach(c -> List.of(true, false).forEach(level -> rows.getOrDefault(Row.of(c.surface(), c.centre(), level), new TreeMap<>())
+                .put(level ? c.centre().x() : c.centre().y(), c.defences())));
+        return all.stream().filter(d -> !rows.get(Row.of(d.surface(), d.centre(), true)).subMap(d.centre().x() - wide, d.centre().x() + wide)
+                .containsValue(d.trace()) && !rows.get(Row.of(d.surface(), d.centre(), false)).subMap(d.centre().y() - high, d.centre().y() + high)
+                .containsValue(d.trace())).toList();
+    }
+
+    private long widest(int steps, ToLongFunction<Segment> run, ToLongFunction<Segment> rise) {
+        return stack.on(Surface.WALL).stream().flatMap(f -> f.region().edges().stream()).filter(e -> !e.isLevel() && !e.isPlumb())
+                .mapToLong(e -> 1 + Math.abs(run.applyAsLong(e)) / Math.min(steps, Math.abs(rise.applyAsLong(e)))).max().orElse(0);
     }
 
     private boolean changesBeside(GridSimulation.Cell c, int told, ToIntBiFunction<Surface, Point> trace) {

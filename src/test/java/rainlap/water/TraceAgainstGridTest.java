@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rainlap.geom.Point;
 import rainlap.joint.Drawn;
 import rainlap.joint.RandomWall;
 import rainlap.stack.Stack;
 import rainlap.wall.EdgeRole;
+import rainlap.wall.Surface;
 
 /** The comparison itself: a finer raster agrees with a coarse one, a wrong answer is seen, and the text it prints is the wall. */
 class TraceAgainstGridTest {
@@ -39,5 +41,18 @@ class TraceAgainstGridTest {
                 Drawn.wall().outline(0, 0, 1000, 1000, EdgeRole.FREE)
                         .sheet("L", -100, -100, 1200, 600)
                         .sheet("U", -100, 400, 1200, 700);"""), () -> against.report(7, all));
+    }
+
+    /** With sloped edges it looks again, finer: a right answer passes, and wrong ones, too wet and too dry, still do not. */
+    @Test void aWrongAnswerIsSeenOnASlopedWallToo() {
+        Drawn d = Drawn.wall().outline(0, 0, 1000, 1000, EdgeRole.FREE).ring("L", -100, -100, 1100, -100, 1100, 540, -100, 500).sheet("U", -100, 480, 1200, 700);
+        TraceLookup right = new TraceLookup(d.stack(), new Drive(4000, CREEP, 4000, OptionalDouble.empty(), List.of()));
+        assertEquals(List.of(), new TraceAgainstGrid(d.stack(), 4000, CREEP, 100).lasting(4000, CREEP, 100, right));
+        int leaks = right.applyAsInt(Surface.WALL, Point.ofMm(10, 100)), holds = right.applyAsInt(Surface.WALL, Point.ofMm(900, 100));
+        assertEquals("0 1", leaks + " " + holds, "below the rise on the left, and a sound lap on the right");
+        for (int wrong : new int[] {0, 1, 3}) {
+            TraceAgainstGrid against = new TraceAgainstGrid(d.stack(), 4000, CREEP, 100);
+            assertTrue(against.lasting(4000, CREEP, 100, (surface, p) -> p.y() < 40000 ? wrong : right.applyAsInt(surface, p)).size() > 20, "wrong: " + wrong);
+        }
     }
 }

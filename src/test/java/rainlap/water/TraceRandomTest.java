@@ -23,8 +23,8 @@ import rainlap.wall.Stage;
 class TraceRandomTest {
     private static final long RISE = 2500, CREEP = 15000;
     private static final Drive DRIVE = new Drive(RISE, CREEP, RISE, OptionalDouble.empty(), List.of());
-    private static final int UPRIGHT = 1700;
-    /** A lattice of every corner and drive is exact where all is upright: lines between them would only cost time. */
+    private static final int UPRIGHT = 1700, SLOPED = 350;
+    /** A lattice of every corner and drive is exact where all is upright: lines between them would only cost time. Sloped edges get their stairs. */
     private static final double COARSE = 1000;
     /** Where an edge is sloped the raster decides; what differs is looked at again, finer. */
     private static final double FINE = 100;
@@ -38,6 +38,16 @@ class TraceRandomTest {
         Stack stack = RandomWall.upright(seed).stack();
         TraceAgainstGrid against = new TraceAgainstGrid(stack, RISE, CREEP, COARSE);
         return told(against, seed, stack.stage(), against.with(new TraceLookup(stack, DRIVE)));
+    }
+
+    @Test void slopedWallsAgreeToWithinAStair() {
+        none(LongStream.range(0, SLOPED).boxed().toList().parallelStream().map(TraceRandomTest::sloped));
+    }
+
+    private static String sloped(long seed) {
+        Stack stack = RandomWall.of(seed).stack();
+        TraceAgainstGrid against = new TraceAgainstGrid(stack, RISE, CREEP, COARSE);
+        return told(against, seed, stack.stage(), against.lasting(RISE, CREEP, COARSE, new TraceLookup(stack, DRIVE)));
     }
 
     @Test void shippedWallsAgree() throws IOException {
