@@ -70,7 +70,9 @@ final class Paths {
         int under = w.how().under();
         boolean failure = isFailure(w);
         Ground ground = w.source() == null ? w.cell().ground : w.source().cell().ground;
-        return new Step(name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground), words.computeIfAbsent(why(w, failure), said -> said));
+        Step.Kind kind = kind(w.how());
+        return new Step(kind, name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground),
+                words.computeIfAbsent(why(kind, w, failure), said -> said));
     }
 
     private static List<Point> where(Wet w, Ground ground) {
@@ -87,21 +89,40 @@ final class Paths {
         return List.of(g.turned(new Point(w.from(), Math.round(w.leftTop()))), g.turned(new Point(w.to(), Math.round(w.rightTop()))));
     }
 
-    private String why(Wet w, boolean failure) {
+    private static Step.Kind kind(How how) {
+        boolean under = how.under() >= 0;
+        return switch (how.move()) {
+            case RAIN -> Step.Kind.RAIN;
+            case FALL -> under ? Step.Kind.RUN_BEHIND : Step.Kind.DROP;
+            case LIFT -> under ? Step.Kind.LIFT_UNDER : Step.Kind.LIFT_ON;
+            case PUSH -> under ? Step.Kind.PUSH_UNDER : Step.Kind.PUSH_ON;
+            case OVERRUN -> Step.Kind.OVERRUN;
+            case ALONG -> Step.Kind.RUN_ALONG;
+            case LEDGE -> Step.Kind.OFF_A_LEDGE;
+            case SPREAD -> under ? Step.Kind.SPREAD_UNDER : Step.Kind.SPREAD;
+            case PIPE -> Step.Kind.ALONG_A_PIPE;
+        };
+    }
+
+    private String why(Step.Kind kind, Wet w, boolean failure) {
         String on = layer(w) < 0 ? "the frame" : name(layer(w));
         int under = w.how().under();
         String piece = under < 0 ? "" : name(under);
-        String bond = failure && w.how().move() != Move.OVERRUN ? ", whose bond has failed" : "";
-        return switch (w.how().move()) {
+        String bond = failure ? ", whose bond has failed" : "";
+        return switch (kind) {
             case RAIN -> "rain wets " + on;
-            case FALL -> under < 0 ? "drops onto " + on : "runs in behind " + piece + bond;
-            case LIFT -> under < 0 ? "wind lifts it on, onto " + on : "wind lifts it under " + piece + bond;
-            case PUSH -> under < 0 ? "wind pushes it on, onto " + on : "wind pushes it sideways under " + piece + bond;
+            case DROP -> "drops onto " + on;
+            case RUN_BEHIND -> "runs in behind " + piece + bond;
+            case LIFT_UNDER -> "wind lifts it under " + piece + bond;
+            case LIFT_ON -> "wind lifts it on, onto " + on;
+            case PUSH_UNDER -> "wind pushes it sideways under " + piece + bond;
+            case PUSH_ON -> "wind pushes it on, onto " + on;
             case OVERRUN -> "overruns the lap under " + piece + ", onto " + on;
-            case ALONG -> under < 0 ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
-            case LEDGE -> "runs off the end of " + piece;
-            case SPREAD -> under < 0 ? "spreads over " + on : "spreads in under " + piece + bond;
-            case PIPE -> "runs along the pipe in behind " + piece + (w.cost() > 0 ? ", whose seal has opened" : "");
+            case RUN_ALONG -> under < 0 ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
+            case OFF_A_LEDGE -> "runs off the end of " + piece;
+            case SPREAD -> "spreads over " + on;
+            case SPREAD_UNDER -> "spreads in under " + piece + bond;
+            case ALONG_A_PIPE -> "runs along the pipe in behind " + piece + (w.cost() > 0 ? ", whose seal has opened" : "");
         };
     }
 }

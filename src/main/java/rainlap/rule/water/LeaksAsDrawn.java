@@ -37,15 +37,15 @@ public final class LeaksAsDrawn implements Rule {
     /** By how the water got under the last piece. */
     private static String remedy(Evidence e, Step s) {
         String p = s.piece(), cover = e.practice().get(Limit.TAPE_COVER).number();
-        if (Steps.isLift(s)) {
+        if (s.kind() == Step.Kind.LIFT_UNDER) {
             return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mmUp(e.trace().drive().rise())
                     + ", the height wind lifts water to, or tape that edge.";
         }
-        if (Steps.isPush(s)) {
+        if (s.kind() == Step.Kind.PUSH_UNDER) {
             return "Let what lies beneath " + p + " reach in behind its side edge by at least " + LengthText.mmUp(e.trace().drive().creep())
                     + ", as far as wind pushes water, or tape that edge.";
         }
-        if (Steps.isAlongAPipe(s)) {
+        if (s.kind() == Step.Kind.ALONG_A_PIPE) {
             return "Seal the pipe to " + p + " all round: a collar, taped by " + cover + " onto the sheet, the foot first.";
         }
         return "Tuck the edge of " + p + " that meets the water in behind the sheet above it by " + e.practice().get(Limit.COURSE_LAP).number()

@@ -41,14 +41,15 @@ public final class OneFailureAway implements Rule {
     /** A lap that is overrun is for the rules of laps and tape; in corners, reveals and round pipes one strip is what practice asks. */
     private static boolean isAllThatIsAsked(Evidence e, Way w, Set<String> alone) {
         Step failing = w.failing().orElseThrow();
-        return Steps.isOverrun(failing) || Steps.isAlongAPipe(failing) || alone.contains(failing.piece())
+        return failing.kind() == Step.Kind.OVERRUN || failing.kind() == Step.Kind.ALONG_A_PIPE || alone.contains(failing.piece())
                 || !w.surface().isWall() || !failing.on().isWall() || w.startsInsideAnOpening() || isAround(e, w) || isTapeForALap(e, w);
     }
 
     /** Where a practice takes tape instead of a lap, a lap that wind gets over once the tape is off is what it asks. */
     private static boolean isTapeForALap(Evidence e, Way w) {
         Step last = w.last().orElseThrow();
-        return !last.failure() && (Steps.isLift(last) && e.practice().get(Limit.COURSE_LAP).orTaped() || Steps.isPush(last) && e.practice().get(Limit.END_LAP).orTaped());
+        return !last.failure() && (last.kind() == Step.Kind.LIFT_UNDER && e.practice().get(Limit.COURSE_LAP).orTaped()
+                || last.kind() == Step.Kind.PUSH_UNDER && e.practice().get(Limit.END_LAP).orTaped());
     }
 
     private static boolean isAround(Evidence e, Way w) {

@@ -40,7 +40,7 @@ record Way(int defences, Surface surface, List<Point> where, List<Step> path, Op
     }
 
     boolean leavesALedge() {
-        return path.stream().anyMatch(Steps::isOffALedge);
+        return path.stream().anyMatch(s -> s.kind() == Step.Kind.OFF_A_LEDGE);
     }
 
     /** Whether it starts on frame that lies bare inside an opening. */

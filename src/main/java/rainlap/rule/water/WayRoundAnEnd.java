@@ -9,6 +9,7 @@ import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
+import rainlap.water.Step;
 import rainlap.wall.Piece;
 
 /** Water runs off an end of a ledge that has no dam there, and from there it reaches the frame. */
@@ -36,7 +37,7 @@ public final class WayRoundAnEnd implements Rule {
 
     private static Outcome broken(Evidence e, Way w) {
         Place where = w.place(e);
-        String ledge = w.path().stream().filter(Steps::isOffALedge).findFirst().orElseThrow().piece();
+        String ledge = w.path().stream().filter(s -> s.kind() == Step.Kind.OFF_A_LEDGE).findFirst().orElseThrow().piece();
         return Finding.of(INFO, where, Stream.concat(Stream.of(ledge), w.pieces().stream()).distinct().toList()).way(w.defences(), w.path()).litres(w.litresPerHour())
                 .reads("no end dam", "end dam")
                 .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()

@@ -4,15 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import rainlap.geom.Point;
 import rainlap.joint.Drawn;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
-import rainlap.practice.Practices;
-import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Judged;
 import rainlap.rule.Rule;
@@ -20,7 +17,6 @@ import rainlap.rule.Written;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
 import rainlap.wall.Shape;
-import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 import rainlap.water.Step;
 
@@ -92,16 +88,16 @@ class WaterRulesTest {
         assertEquals("", said(new TrappedWater(), w.bond(Bond.sealedAt(Edge.LEFT, Edge.BOTTOM))), "out at the right end");
     }
 
-    /** The rules tell kinds of steps by their reasons: each is met in a way that the trace tells. */
-    @Test void theReasonsOfStepsAreTheTraces() {
-        Set<String> met = new TreeSet<>();
-        Drawn w = lap(150).tape("T1", -50, 812.5, 2100, 75);
-        List.of(w, lap(100), wall().sheet("Ma", -50, -50, 1050, 2100).sheet("Mb", 900, -50, 1150, 2100)).forEach(d -> Evidence.of(d.elevation(), Stage.WRAP,
-                Practices.common()).trace().arrivals().forEach(a -> a.path().forEach(s -> met.add(kind(s)))));
-        assertTrue(met.containsAll(Set.of("lift", "push", "overrun")), met::toString);
+    /** A long way is cut short, and wind's steps in it told of the water. */
+    @Test void aLongWayIsToldByItsEnds() {
+        Step rain = step(Step.Kind.RAIN, "rain wets M1"), drop = step(Step.Kind.DROP, "drops onto M2"), lift = step(Step.Kind.LIFT_UNDER, "wind lifts it under M3"),
+                push = step(Step.Kind.PUSH_ON, "wind pushes it on, onto the frame");
+        assertEquals("rain wets M1; drops onto M2; and so on, until it is lifted by wind under M3; is pushed by wind on, onto the frame; drops onto M2",
+                Steps.told(List.of(rain, drop, drop, drop, lift, push, drop)));
+        assertEquals("rain wets M1; wind lifts it under M3", Steps.told(List.of(rain, lift)));
     }
 
-    private static String kind(Step s) {
-        return Steps.isLift(s) ? "lift" : Steps.isPush(s) ? "push" : Steps.isOverrun(s) ? "overrun" : "other";
+    private static Step step(Step.Kind kind, String why) {
+        return new Step(kind, "M1", "", false, Surface.WALL, List.of(new Point(0, 0)), why);
     }
 }
