@@ -69,7 +69,7 @@ public final class Bench {
 
     private static double row(String kind, int size, double before, int beforeSize) throws Exception {
         Elevation e = Facade.of(size, kind);
-        int n = e.pieces().size(), runs = size >= 100_000 ? 3 : 9;
+        int n = e.pieces().size(), runs = size >= 100_000 ? 1 : 5;
         double join = median(runs, () -> selfJoin(e));
         double check = median(runs, () -> Checker.check(e, Stage.WRAP, PRACTICE).weakPoints().size());
         String growth = before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log(check / before) / Math.log(n / (double) beforeSize));
