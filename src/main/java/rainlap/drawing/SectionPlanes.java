@@ -35,12 +35,9 @@ final class SectionPlanes {
         this.drawing = drawing;
     }
 
-    /** Chooses where along its weak stretch a section cuts, so that its plane stands clear, and draws the plane; empty without room. */
+    /** Chooses where along its weak stretch a section cuts, so that it meets the water and its plane stands clear, and draws the plane; empty without room. */
     Optional<SectionPlan> place(WeakPoint p, SectionPlanner planner, String letter) {
-        List<SectionPlan> plans = new ArrayList<>();
-        for (double share : SHARES) {
-            planner.plan(p, share).ifPresent(plans::add);
-        }
+        List<SectionPlan> plans = planner.plans(p, SHARES);
         plans.sort(Comparator.comparingLong(SectionPlanes::shortest));
         for (double half : LEAST_HALVES) {
             Optional<SectionPlan> drawn = plans.stream().filter(plan -> draw(plan, letter, half)).findFirst();

@@ -1,9 +1,11 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
@@ -56,6 +58,25 @@ final class SectionPlanner {
         return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
     }
 
+    /** Cuts at these shares of the weak stretch and within the streams that get in there, those that meet the water first. */
+    List<SectionPlan> plans(WeakPoint p, double[] shares) {
+        WetPlanes water = new WetPlanes(evidence, p);
+        List<SectionPlan> wet = new ArrayList<>(), dry = new ArrayList<>();
+        Stream.concat(Arrays.stream(shares).boxed(), streams(p, water)).flatMap(share -> plan(p, share).stream())
+                .forEach(plan -> (water.isWet(plan.cut()) ? wet : dry).add(plan));
+        wet.addAll(dry);
+        return wet;
+    }
+
+    private static Stream<Double> streams(WeakPoint p, WetPlanes water) {
+        Place where = p.finding().where();
+        if (!where.isLine() || where.line().size() < 2) {
+            return Stream.empty();
+        }
+        int i = longest(where.line());
+        return water.shares(where.line().get(i), where.line().get(i + 1), isPlumb(where)).stream();
+    }
+
     /** There the wall turns towards the eye, which a cut through this wall alone does not show. */
     private boolean isAtInternalCorner(Place where) {
         return where.isLine() && evidence.elevation().outline().edges().stream().filter(e -> e.role() == EdgeRole.INTERNAL_CORNER)
@@ -77,17 +98,22 @@ final class SectionPlanner {
     }
 
     private static Point along(List<Point> line, double share) {
+        if (line.size() == 1) {
+            return line.get(0);
+        }
+        int longest = longest(line);
+        Point a = line.get(longest), b = line.get(longest + 1);
+        return new Point(Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())));
+    }
+
+    private static int longest(List<Point> line) {
         int longest = 0;
         for (int i = 0; i + 1 < line.size(); i++) {
             if (length(line, i) > length(line, longest)) {
                 longest = i;
             }
         }
-        if (line.size() == 1) {
-            return line.get(0);
-        }
-        Point a = line.get(longest), b = line.get(longest + 1);
-        return new Point(Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())));
+        return longest;
     }
 
     private static double length(List<Point> line, int i) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rainlap.geom.Box;
+import rainlap.geom.Point;
 import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.water.Arrival;
@@ -42,7 +43,7 @@ final class WayInPlane {
         return low <= cut.across() && cut.across() <= high && from <= cut.to() && to >= cut.from();
     }
 
-    /** Where the water is, step by step, from where it last enters the plane; empty unless it comes to the frame within the section. */
+    /** Where the water is, step by step, from where it last enters the plane or has run along a line to it; empty unless it comes to the frame within the section. */
     List<Moment> moments(Arrival a) {
         moments.clear();
         if (!isInPlane(Place.line(evidence.elevation(), a.surface(), a.where()).box())) {
@@ -52,7 +53,7 @@ final class WayInPlane {
         for (Step s : a.path()) {
             failed |= s.failure();
             Optional<Moment> m = moment(s, failed);
-            if (m.isEmpty() || isElsewhere(s)) {
+            if (m.isEmpty() || isElsewhere(s) || s.kind() == Step.Kind.RUN_ALONG) {
                 moments.clear();
             }
             m.ifPresent(this::add);
@@ -87,13 +88,21 @@ final class WayInPlane {
             return Optional.empty();
         }
         if (on.get() != Turned.WALL) {
-            double v = (s.where().get(0).y() + s.where().get(s.where().size() - 1).y()) / 2.0;
-            return Optional.of(new Moment(s.layer(), on.get() == Turned.LOW ? stack.frameFrom() : stack.frameTo(), v, on.get(), failed));
+            return Optional.of(new Moment(s.layer(), on.get() == Turned.LOW ? stack.frameFrom() : stack.frameTo(), depth(s), on.get(), failed));
         }
         double a = along(s, 0), b = along(s, s.where().size() - 1);
         double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
         double place = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
         return Optional.of(new Moment(s.layer(), isElsewhere(s) ? within(place) : place, 0, Turned.WALL, failed));
+    }
+
+    /** How far inwards a line in a reveal is crossed in the plane, or half way along it where it lies beside. */
+    private double depth(Step s) {
+        Point a = s.where().get(0), b = s.where().get(s.where().size() - 1);
+        Box reveal = evidence.elevation().findOpening(s.on().opening()).orElseThrow().rect();
+        double u = cut.across() - (s.on().side().isJamb() ? reveal.minY() : reveal.minX());
+        double share = a.x() == b.x() ? 0.5 : (u - a.x()) / (b.x() - a.x());
+        return a.y() + (share < 0 || share > 1 ? 0.5 : share) * (b.y() - a.y());
     }
 
     private double within(double place) {

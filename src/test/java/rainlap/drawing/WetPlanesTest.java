@@ -1,0 +1,63 @@
+package rainlap.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rainlap.check.CheckResult;
+import rainlap.check.Checker;
+import rainlap.check.WeakPoint;
+import rainlap.file.ElevationFile;
+import rainlap.geom.Grid;
+import rainlap.practice.Practices;
+import rainlap.wall.Elevation;
+import rainlap.wall.Stage;
+
+/** Behind cladding only narrow streams reach the wrap of the hut's north side: a cut half way along a weak stretch meets none of them. */
+class WetPlanesTest {
+    private static final CheckResult RESULT = result();
+
+    private static CheckResult result() {
+        Elevation e = ElevationFile.read(Path.of("elevations/estuary-hut-north.json")).elevation().orElseThrow();
+        return Checker.check(e, Stage.FINISHED, Practices.find("au-abcb-2022").orElseThrow());
+    }
+
+    private static WeakPoint point(String rule) {
+        return RESULT.weakPoints().stream().filter(p -> p.finding().rule().equals(rule)).findFirst().orElseThrow();
+    }
+
+    /** Water comes round the joint of two cladding sheets, on x 2973 to 3048. */
+    @Test
+    void aCutIsLaidThroughTheStream() {
+        WeakPoint p = point("reverse-lap");
+        SectionPlanner planner = new SectionPlanner(RESULT.evidence());
+        WetPlanes water = new WetPlanes(RESULT.evidence(), p);
+        assertFalse(water.isWet(planner.plan(p, 0.5).orElseThrow().cut()), "half way it is dry");
+        Cut cut = planner.plans(p, new double[] {0.5}).get(0).cut();
+        assertTrue(water.isWet(cut));
+        assertTrue(cut.across() >= Grid.of(2973) && cut.across() <= Grid.of(3048), () -> "x " + cut.across());
+    }
+
+    /** From the sill it runs along under M2 above the tape to the tape's end at x 2250, so nothing of the way before is in that plane. */
+    @Test
+    void waterThatRanAlongToThePlaneBeginsThere() {
+        WeakPoint p = point("tape-missed");
+        Cut cut = new SectionPlanner(RESULT.evidence()).plans(p, new double[] {0.5}).get(0).cut();
+        assertEquals(Grid.of(2250), cut.across(), 1);
+        List<WayInPlane.Moment> m = new WayInPlane(RESULT.evidence(), CutStack.of(RESULT.evidence(), cut))
+                .moments(new WaysIn(RESULT.evidence()).through(p).get(0));
+        assertEquals(List.of(Grid.of(535), Grid.of(635)), m.stream().map(x -> Math.round(x.place())).distinct().toList());
+    }
+
+    @Test
+    void withoutWaterTheCutsStayAsTheyAre() {
+        WeakPoint p = point("short-end-lap");
+        WetPlanes water = new WetPlanes(RESULT.evidence(), p);
+        List<SectionPlan> plans = new SectionPlanner(RESULT.evidence()).plans(p, new double[] {0.5, 0.25});
+        assertFalse(water.isWet(plans.get(0).cut()));
+        assertEquals(Grid.of((1885 + 2510) / 2.0), plans.get(0).cut().across(), 1);
+    }
+}
