@@ -3,6 +3,7 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import rainlap.paper.Disc;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
@@ -15,6 +16,7 @@ import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
 import rainlap.wall.Stage;
 
 /** One section in its cell: the stack along a cut, dimensioned and named. */
@@ -24,6 +26,7 @@ final class SectionView {
     private static final double DEPTH = 8;
     private static final double DEEPEST = 20;
     private static final double NAME_PITCH = 4.3;
+    private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
     private final CutStack stack;
     private final PaperBox cell;
@@ -32,6 +35,7 @@ final class SectionView {
     private final SectionGrid grid;
     private final SectionStrands strands;
     private final SectionWater water;
+    private final SectionPipes pipes;
     private final Occupied taken = new Occupied();
     private final Occupied drawn = new Occupied();
     private final List<Mark> out = new ArrayList<>();
@@ -53,6 +57,7 @@ final class SectionView {
         double deep = plumb || legs() ? depth : 5;
         this.strands = new SectionStrands(stack, grid, deep);
         this.water = new SectionWater(evidence, stack, grid, strands, deep);
+        this.pipes = new SectionPipes(evidence, stack, grid, strands.furthest(), deep);
     }
 
     static Group of(SectionPlan plan, Evidence evidence, PaperBox cell) {
@@ -88,7 +93,11 @@ final class SectionView {
                 "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
         out.addAll(strands.frame());
         out.addAll(strands.marks());
-        (WaysIn.isRainOnFrame(plan.first().finding()) ? water.bare() : water.find(new WaysIn(evidence).through(plan.first()))).ifPresent(this::way);
+        out.addAll(pipes.marks());
+        pipes.marks().forEach(m -> drawn.add(m.box()));
+        Optional<WaterSigns.Way> alongPipe = pipes.way(plan.first().finding());
+        alongPipe.ifPresent(w -> out.add(pipes.gap(plan.first().finding())));
+        alongPipe.or(() -> wayIn(evidence)).ifPresent(this::way);
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
         SectionGauges gauges = new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn));
         gauges.marks(out);
@@ -100,6 +109,14 @@ final class SectionView {
         } else {
             out.addAll(SectionCell.text(words, field.right() + 3, field.top() + 4));
         }
+    }
+
+    private Optional<WaterSigns.Way> wayIn(Evidence evidence) {
+        Finding f = plan.first().finding();
+        if (f.rule().equals(TRAPPED)) {
+            return water.standing(f);
+        }
+        return WaysIn.isRainOnFrame(f) ? water.bare() : water.find(new WaysIn(evidence).through(plan.first()));
     }
 
     private void way(WaterSigns.Way way) {
@@ -131,7 +148,8 @@ final class SectionView {
         List<Named> all = new ArrayList<>();
         for (CutStack.Strand s : stack.strands()) {
             List<PaperPoint> path = strands.paths(s).stream().max(Comparator.comparingDouble(SectionView::length)).orElseThrow();
-            all.add(new Named(s.piece().id(), anchors(s, path)));
+            List<PaperPoint> anchors = anchors(s, path), seen = anchors.stream().filter(a -> !pipes.hide(a)).toList();
+            all.add(new Named(s.piece().id(), seen.isEmpty() ? anchors : seen));
         }
         boolean plumb = plan.cut().plumb();
         all.sort(Comparator.comparingDouble(n -> plumb ? n.at().y() : n.at().x()));

@@ -9,6 +9,7 @@ import rainlap.drawing.WayInPlane.Turned;
 import rainlap.geom.Point;
 import rainlap.paper.PaperPoint;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 import rainlap.water.Arrival;
@@ -43,6 +44,8 @@ final class SectionWater {
     /** Where the line has got to along the wall, and which way it went last. */
     private double at;
     private double heading;
+    /** Whether the way ends where it can go no further, and not on the frame. */
+    private boolean stands;
 
     /** Where water is driven up from. */
     record Lift(double from, long rise) {}
@@ -74,6 +77,13 @@ final class SectionWater {
         return Optional.empty();
     }
 
+    /** Water that gets in and finds no way out, as far as it stands; empty where that is not to be seen in this plane. */
+    Optional<WaterSigns.Way> standing(Finding f) {
+        moments.addAll(new WayInPlane(evidence, stack).standing(f.path(), f.where()));
+        stands = moments.size() > 1;
+        return stands ? Optional.of(drawn()) : Optional.empty();
+    }
+
     private WaterSigns.Way drawn() {
         List<PaperPoint> free = new ArrayList<>(), failed = new ArrayList<>();
         moments.set(0, start());
@@ -89,7 +99,9 @@ final class SectionWater {
             }
         }
         Moment last = moments.get(moments.size() - 1);
-        end(last, last.failed() ? failed : free);
+        if (!stands) {
+            end(last, last.failed() ? failed : free);
+        }
         return new WaterSigns.Way(free, failed);
     }
 
@@ -123,7 +135,8 @@ final class SectionWater {
         }
         boolean turns = b.on() != Turned.WALL;
         double sign = Math.signum(b.place() - a.place());
-        run(a.layer(), b.place() + sign * grid.units(turns ? -PAST : gaps.isFilledFrom(b.place(), sign, b.layer()) ? 0 : PAST), out);
+        boolean ends = stands && b == moments.get(moments.size() - 1);
+        run(a.layer(), b.place() + sign * grid.units(turns ? -PAST : ends || gaps.isFilledFrom(b.place(), sign, b.layer()) ? 0 : PAST), out);
         if (turns) {
             add(out, gaps.corner(a.layer(), b.on()));
             add(out, gaps.onLeg(a.layer(), b.on(), b.depth()));

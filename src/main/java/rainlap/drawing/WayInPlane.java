@@ -45,12 +45,32 @@ final class WayInPlane {
 
     /** Where the water is, step by step, from where it last enters the plane or has run along a line to it; empty unless it comes to the frame within the section. */
     List<Moment> moments(Arrival a) {
-        moments.clear();
         if (!isInPlane(Place.line(evidence.elevation(), a.surface(), a.where()).box())) {
             return List.of();
         }
+        follow(a.path());
+        return !moments.isEmpty() && moments.get(moments.size() - 1).layer().equals(Step.FRAME) ? List.copyOf(moments) : List.of();
+    }
+
+    /** The same for water that ends along a line on the wall, with that end; empty in a level cut, which shows no depth of it. */
+    List<Moment> standing(List<Step> path, Place where) {
+        if (!cut.plumb() || !where.surface().isWall() || !isInPlane(where.box())) {
+            return List.of();
+        }
+        follow(path);
+        if (moments.isEmpty()) {
+            return List.of();
+        }
+        Moment last = moments.get(moments.size() - 1);
+        double end = Math.max(where.box().minY(), Math.min(where.box().maxY(), last.place()));
+        moments.add(new Moment(last.layer(), end, 0, Turned.WALL, last.failed()));
+        return List.copyOf(moments);
+    }
+
+    private void follow(List<Step> path) {
+        moments.clear();
         boolean failed = false;
-        for (Step s : a.path()) {
+        for (Step s : path) {
             failed |= s.failure();
             Optional<Moment> m = moment(s, failed);
             if (m.isEmpty() || isElsewhere(s) || s.kind() == Step.Kind.RUN_ALONG) {
@@ -58,7 +78,6 @@ final class WayInPlane {
             }
             m.ifPresent(this::add);
         }
-        return !moments.isEmpty() && moments.get(moments.size() - 1).layer().equals(Step.FRAME) ? List.copyOf(moments) : List.of();
     }
 
     /**
