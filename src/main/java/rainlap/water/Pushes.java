@@ -63,7 +63,7 @@ final class Pushes {
         long from = Math.max(c.x0, (long) Math.floor(left + LEAST)), to = Math.min(c.x1, (long) Math.ceil(right - LEAST));
         double slope = right - left < LEAST ? 0 : (rightTop - leftTop) / (right - left);
         Wet w = new Wet(c, p.gap(), running, p.cost(), from, to, Math.min(c.upper.at(from), leftTop + slope * (from - left)),
-                Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how());
+                Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how()).overFloor();
         flow.wet(w);
         return w;
     }

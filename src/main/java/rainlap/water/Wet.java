@@ -33,6 +33,17 @@ record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, do
         flow.wet(this);
     }
 
+    /** What of it stands over its cell's lower line, or on it to within a grid unit: under a sloped edge that rises above its top there is none of it. */
+    Wet overFloor() {
+        double near = 1 + Math.abs(cell.lower.slope());
+        double left = leftTop - cell.lower.at(from) + near, right = rightTop - cell.lower.at(to) + near;
+        if (from >= to || left >= 0 && right >= 0) {
+            return this;
+        }
+        double meets = from + (to - from) * left / (left - right);
+        return left < 0 && right < 0 ? between(from, from) : left < 0 ? between((long) Math.floor(meets), to) : between(from, (long) Math.ceil(meets));
+    }
+
     boolean isOnFrame() {
         return gap == 0;
     }

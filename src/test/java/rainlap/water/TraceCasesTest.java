@@ -81,6 +81,21 @@ class TraceCasesTest {
         assertTrue(at(d, 800, 510) > 0, "above it");
     }
 
+    /**
+     * U's foot steps down at x = 600, its left edges are sealed. What gets in behind it at x = 200 comes out at its upper foot, until a tape closes that: then
+     * it runs along to the step, down behind U's lower part and into the hole in B.
+     */
+    @Test void aTapeThatClosesAnOutletTurnsWaterInwards() {
+        assertEquals(1, at(stepped(), 600, 395));
+        assertEquals(0, at(stepped().tape("T", -100, 460, 700, 80), 600, 395));
+    }
+
+    private static Drawn stepped() {
+        Region holed = new Region(Ring.of(Box.ofMm(-100, -100, 1200, 1200)), List.of(Ring.of(Box.ofMm(600, 400, 2, 10))));
+        return slit(wall().add("B", Material.of("sheet", MaterialKind.MEMBRANE), List.of(new Shape(Surface.WALL, List.of(holed))), List.of())
+                .ring("U", -100, 500, 600, 500, 600, 300, 1100, 300, 1100, 800, -100, 800).bond(Bond.sealedAt(Edge.LEFT)));
+    }
+
     private static Drawn flashing(EndDams dams) {
         Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(dams),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
@@ -159,6 +174,19 @@ class TraceCasesTest {
         Drawn touching = coveredBut(flashing(EndDams.NONE).sheet("P", 800.01, 100, 150, 300), 450, 570, 100, 20);
         assertEquals(0, at(touching, 900, 300), "pushed in under its side");
         assertTrue(at(touching, 901, 300) > 0, "no further than the creep");
+    }
+
+    /**
+     * Between 202 and 205 wind pushes water in under U, over P as far as 550. P's end leans: only that low does the water get past it, and runs and falls from
+     * there. Above, the tape closes U's edge.
+     */
+    @Test void pushedWaterIsNoHigherThanItCame() {
+        for (boolean mirrored : new boolean[] {false, true}) {
+            Drawn d = mirrored ? wall().ring("P", 900, 200, 900, 800, 400, 800, 500, 200).sheet("U", -100, 202, 650, 900).tape("T", 530, 205, 40, 900)
+                    : wall().ring("P", 100, 200, 500, 200, 600, 800, 100, 800).sheet("U", 450, 202, 650, 900).tape("T", 430, 205, 40, 900);
+            assertEquals(0, at(d, mirrored ? 460 : 540, 203), "behind P's end");
+            assertTrue(at(d, mirrored ? 460 : 540, 400) > 0, "far above, mirrored " + mirrored);
+        }
     }
 
     /** The slit between two sheets lies exactly over the line where two others butt. */
