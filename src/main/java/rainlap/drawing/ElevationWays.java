@@ -30,6 +30,9 @@ final class ElevationWays {
     private static final double ASIDE = 2.5;
     /** A shorter way would be hidden by its own arrow. */
     private static final double SHORTEST = 3.5;
+    /** What lies nearer to a way, or to the drop at its end, counts as met, printed mm. */
+    private static final double BESIDE = 0.8;
+    private static final double DROP = 5;
     private static final double[] SHARES = {0.5, 0.62, 0.38, 0.75, 0.25, 0.85, 0.15, 0.93, 0.07};
     private final Evidence evidence;
     private final View view;
@@ -88,7 +91,8 @@ final class ElevationWays {
     }
 
     private static int met(List<PaperPoint> line, Occupied taken) {
-        return (int) new Polyline(line, Looks.WIDE).segments().stream().filter(s -> !taken.isFree(s)).count();
+        int met = (int) new Polyline(line, Looks.WIDE).segments().stream().filter(s -> !taken.isFree(PaperBox.of(List.of(s.from(), s.to())).grown(BESIDE))).count();
+        return met + (taken.isFree(PaperBox.around(line.get(line.size() - 1), DROP, DROP)) ? 0 : 1);
     }
 
     /** Back from the frame: each step where its line comes nearest to the one after it. */
