@@ -19,6 +19,7 @@ import rainlap.joint.Drawn;
 import rainlap.joint.RandomWall;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
+import rainlap.material.EndDams;
 import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.material.Profile;
@@ -86,6 +87,23 @@ class RunoffTest {
         Material flashing = Material.of("F", MaterialKind.FLASHING).withProfile(drip);
         Shape shape = new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(-100, 250, 1200, 100))));
         is(wall().sheet("M", -100, -50, 1200, 1150).add("F", flashing, List.of(shape), List.of()).tape("T", -100, 320, 1200, 80), 0.25, 0.75, 0, 0, 0);
+    }
+
+    /**
+     * On the flashing come 0.06 of its own, 0.6 wide and 0.1 high, and half of the 0.24 from above, 0.6 by 0.4: the other half runs in behind its loose top edge. A
+     * third goes over its front, where the drip throws it clear, a third off each end; with one end dammed halves, with both all.
+     */
+    @Test void aHeadFlashingGathersAndLeadsToItsOpenEnds() {
+        is(flashing(EndDams.NONE), 0.94, 0.06, 0, 0, 0);
+        is(flashing(EndDams.LEFT), 0.91, 0.09, 0, 0, 0);
+        is(flashing(EndDams.BOTH), 0.82, 0.18, 0, 0, 0);
+    }
+
+    private static Drawn flashing(EndDams dams) {
+        Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(dams), OptionalDouble.empty(),
+                OptionalDouble.of(10), OptionalDouble.empty());
+        return wall().sheet("B", -100, -50, 1200, 1150).add("H", Material.of("flashing", MaterialKind.FLASHING).withProfile(p),
+                List.of(new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(200, 500, 600, 100))))), List.of());
     }
 
     /** What falls on 600 x 300 above the pocket is 0.18: half runs over the front, half in behind, where foot and sides are sealed. */
