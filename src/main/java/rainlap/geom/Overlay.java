@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -12,6 +13,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -47,7 +49,13 @@ public final class Overlay {
     public static List<Region> coverage(List<long[]> rings) {
         Polygon[] all = rings.stream().map(Overlay::polygon).filter(p -> p.getArea() > 0).toArray(Polygon[]::new);
         Geometry parts = JTS.createGeometryCollection(all);
-        return regions(coverage(parts).orElseGet(() -> UnaryUnionNG.union(parts, JTS.getPrecisionModel())));
+        return regions(coverage(parts).orElseGet(() -> overlaid(all)));
+    }
+
+    /** Where rounding has made a part cross itself it is made sound first. */
+    private static Geometry overlaid(Polygon[] parts) {
+        List<Geometry> sound = Stream.of(parts).map(p -> p.isValid() ? p : GeometryFixer.fix(p)).toList();
+        return UnaryUnionNG.union(JTS.buildGeometry(sound), JTS.getPrecisionModel());
     }
 
     /** Empty if the parts are no coverage. */
