@@ -13,12 +13,17 @@ import rainlap.wall.Elevation;
 import rainlap.wall.Piece;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
+import rainlap.water.Arrival;
 import rainlap.water.OnBatten;
 import rainlap.water.Standing;
+import rainlap.water.Step;
 import rainlap.water.Trace;
 
 /** The wall without holes, in rain at one pressure. */
 public final class AsDrawn {
+    /** From a line rounded to the grid to the frame beside it, grid units. */
+    private static final long BESIDE = 2;
+
     private final Pressure pressure;
     private final Elevation elevation;
     private final Trace trace;
@@ -65,6 +70,17 @@ public final class AsDrawn {
     boolean wets(Surface on, Point p) {
         long u = on.side().isJamb() ? -1 : 0, v = on.side().isJamb() ? 0 : on.side() == Side.HEAD ? 1 : -1;
         return trace.defences(on, p) == 0 || trace.defences(on, new Point(p.x() + u, p.y() + v)) == 0;
+    }
+
+    /** Whether the frame is wet where water comes onto it: along its line, or at the edge of a pipe on any side of it. */
+    boolean wets(Arrival a) {
+        boolean pipe = a.path().get(a.path().size() - 1).kind() == Step.Kind.ALONG_A_PIPE;
+        if (!pipe) {
+            return wets(a.surface(), Outermost.middle(Box.of(a.where())));
+        }
+        Point p = Outermost.middle(Box.of(a.where().subList((a.where().size() - 1) / 2, (a.where().size() - 1) / 2 + 2)));
+        return Stream.of(new Point(0, BESIDE), new Point(0, -BESIDE), new Point(BESIDE, 0), new Point(-BESIDE, 0))
+                .anyMatch(by -> trace.defences(a.surface(), new Point(p.x() + by.x(), p.y() + by.y())) == 0);
     }
 
     /** Those that lie on the upper side of a batten that lies level, not on the end of one that stands. */

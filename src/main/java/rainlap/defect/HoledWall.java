@@ -39,8 +39,7 @@ final class HoledWall {
         Optional<Arrival> arrival = in.arrivals().stream().min(Comparator.comparingInt(a -> a.path().size()));
         if (arrival.isPresent()) {
             Arrival a = arrival.get();
-            return new Result(without.pressure(), Optional.of(Place.line(drawn, a.surface(), a.where())), a.path(), on,
-                    without.wets(a.surface(), Outermost.middle(Box.of(a.where()))));
+            return new Result(without.pressure(), Optional.of(Place.line(drawn, a.surface(), a.where())), a.path(), on, without.wets(a));
         }
         return new Result(without.pressure(), Optional.empty(), List.of(), on,
                 on.isEmpty() ? without.wets(Surface.WALL, middle) : pools.stream().allMatch(without::pools) && without.pools().containsAll(on));

@@ -79,8 +79,12 @@ final class Arrivals {
         return way.plumb || way.level ? joined(parts, way.plumb) : parts;
     }
 
-    private static Stretch roundPipe(List<Stretch> parts) {
+    /** What comes in beneath the pipe, else over it, else at its sides: it is one way in. */
+    private static Stretch roundPipe(List<Stretch> all) {
         List<Point> line = new ArrayList<>();
+        List<Stretch> beneath = all.stream().filter(s -> s.water().cell().underPipe).toList();
+        List<Stretch> over = all.stream().filter(s -> s.water().cell().overPipe).toList();
+        List<Stretch> parts = !beneath.isEmpty() ? beneath : !over.isEmpty() ? over : all;
         parts.stream().sorted(Comparator.comparingLong(s -> s.where().get(0).x())).forEach(s -> {
             if (line.isEmpty()) {
                 line.add(s.where().get(0));

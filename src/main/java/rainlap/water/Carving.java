@@ -39,6 +39,9 @@ final class Carving {
             e.getValue().forEach(r -> c.all.add(new Owned(e.getKey(), r)));
         }
         c.bands();
+        if (ground.surface().isWall()) {
+            Pipes.findSides(stack.elevation().penetrations(), ground.cells);
+        }
     }
 
     private void addWall(Stack stack) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import rainlap.geom.Segment;
 
 /**
  * A trapezoid between two plumb lines and two edges, all of whose places have the same pile. Its own frame is the one of its {@link Ground}: down is
@@ -18,9 +19,11 @@ final class Cell {
     final Pile pile;
     /** The opening this part of the wall's plane lies in, or -1: then there is a frame behind it. */
     final int opening;
-    /** The number of the pipe it lies beneath, or -1. */
+    /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or these plumb stretches of its sides. */
     int pipe = -1;
     boolean overPipe;
+    boolean underPipe;
+    List<Segment> besidePipe = List.of();
     /** Who follows its water, and its number there, from the top down. */
     int strip;
     int number;

@@ -17,6 +17,7 @@ final class Flow {
     private final Winds winds;
     private final Runs runs;
     private final Ways ways;
+    private final Pipes pipes;
     private final List<Cell> cells = new ArrayList<>();
     /** By cost. */
     private final List<Agenda> waiting = new ArrayList<>();
@@ -30,6 +31,7 @@ final class Flow {
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat);
+        this.pipes = new Pipes(this, coat);
         this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new Agenda());
@@ -40,7 +42,7 @@ final class Flow {
         cells.add(c);
     }
 
-    /** Lets it rain, and water run along the pipes, in some cells; from those beside them, rain comes to them alone. */
+    /** Lets it rain in some cells; from those beside them, rain comes to them alone. */
     boolean rain(Predicate<Cell> source) {
         cells.sort(Comparator.comparingDouble(Cell::height).reversed());
         for (int i = 0; i < cells.size(); i++) {
@@ -52,9 +54,6 @@ final class Flow {
                 continue;
             }
             moves(c.rain());
-            if (c.pipe >= 0) {
-                wetAtPipe(c);
-            }
         }
         return true;
     }
@@ -168,6 +167,9 @@ final class Flow {
 
     private void moves(Wet w) {
         falls(w);
+        if (w.cell().pipe >= 0) {
+            pipes.in(w);
+        }
         if (w.running()) {
             winds.startFrom(w);
             runs.overLedge(w);
@@ -246,15 +248,6 @@ final class Flow {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), to.pile, facing);
         for (int j = x.lo; j <= x.hi; j++) {
             fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line);
-        }
-    }
-
-    private void wetAtPipe(Cell c) {
-        int cost = 0;
-        for (int gap = c.openGap() - 1; gap >= 0; gap--) {
-            cost = coat.isHeldToPipe(c.pile.at(gap)) ? 1 : cost;
-            How how = new How(Move.PIPE, c.pile.at(gap), c.upper);
-            wet(new Wet(c, gap, true, cost, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, how));
         }
     }
 }

@@ -122,7 +122,7 @@ final class Paths {
             case OFF_A_LEDGE -> "runs off the end of " + piece;
             case SPREAD -> "spreads over " + on;
             case SPREAD_UNDER -> "spreads in under " + piece + bond;
-            case ALONG_A_PIPE -> "runs along the pipe in behind " + piece + (w.cost() > 0 ? ", whose seal has opened" : "");
+            case ALONG_A_PIPE -> "runs along the pipe in behind " + piece + (failure ? ", whose seal has opened" : "");
         };
     }
 }

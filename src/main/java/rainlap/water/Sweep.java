@@ -62,7 +62,7 @@ final class Sweep {
         Zone zone = new Zone(piles.empty());
         Line below = Line.level(bottom, from, to);
         double mid = (from + to) / 2.0;
-        boolean piped = false;
+        int pipeBelow = -1;
         int i = active.skipTo(bottom, mid, zone);
         while (true) {
             boolean done = i >= active.size() || active.height(i) >= top;
@@ -74,8 +74,9 @@ final class Sweep {
             }
             if (zone.hasCell() && line.at(mid) > below.at(mid)) {
                 Cell c = new Cell(ground, from, to, below, line, zone.pile(), zone.opening());
-                c.overPipe = piped;
-                c.pipe = pipeAbove;
+                c.overPipe = pipeBelow >= 0;
+                c.underPipe = pipeAbove >= 0;
+                c.pipe = Math.max(pipeAbove, pipeBelow);
                 out.add(c);
             }
             if (done) {
@@ -85,7 +86,7 @@ final class Sweep {
                 zone.cross(active.get(k));
             }
             below = line;
-            piped = pipeAbove >= 0;
+            pipeBelow = pipeAbove;
             i = end;
         }
     }
@@ -118,7 +119,7 @@ final class Sweep {
             if (o.lower.at(from) > c.lower.at(from) + 1) {
                 return null;
             }
-            if (o.x1 == from && o.pile == c.pile && o.opening == c.opening && o.pipe == c.pipe && o.overPipe == c.overPipe
+            if (o.x1 == from && o.pile == c.pile && o.opening == c.opening && o.pipe == c.pipe && o.overPipe == c.overPipe && o.underPipe == c.underPipe
                     && o.lower.isSame(c.lower) && o.upper.isSame(c.upper)) {
                 return o;
             }

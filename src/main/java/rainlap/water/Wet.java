@@ -5,7 +5,7 @@ package rainlap.water;
  *
  * @param running else driven
  * @param leftTop and rightTop: how high it stands at {@code from} and {@code to}
- * @param source the water it came from; null for rain and pipes
+ * @param source the water it came from; null for rain
  * @param how how it came
  */
 record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how) implements Coming {

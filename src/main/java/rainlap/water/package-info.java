@@ -66,8 +66,10 @@
  * of Q too, if Q ends there beneath P. Strips between P and Q close nothing.
  *
  * <h2>Pipes</h2>
- * A penetration is a hole in every layer and in the frame. All round its edge running water stands in every gap, for nothing; at a cost of
- * one, however many they are, where a layer outside that gap is adhered in full there, or is a collar: that is the seal to the pipe.
+ * A penetration is a hole in every layer and in the frame. Water at a place next to its edge, on any layer, running or driven, gets onto every layer further
+ * in there, and is running: for nothing; at a cost of one, however many they are, where a layer that it leaves outside is adhered in full, or is a collar: that
+ * is the seal to the pipe. So the rain gets in behind loose sheets all round, and what has got behind a collar gets to the cut of the sheet under it. Next to the edge is,
+ * above it and beside its plumb sides, one grid unit; below it all that stands as high as the edge. Over a pipe water runs along and down both its sides, as along a line.
  *
  * <h2>Surfaces glued together</h2>
  * Wall over head edge: falls onto the head. Jamb over sill: falls. Sill over front edge: falls onto the wall below (and lifts go the other way). Wall

@@ -28,7 +28,7 @@ final class GridFlow {
     private static final int TO_LEFT_END = 6;
     private static final int TO_RIGHT_END = 7;
     static final long DONE = Long.MAX_VALUE;
-    /** Where the water came from that is not from another state: rain or a pipe. */
+    /** Where the water came from that is not from another state: rain. */
     private static final int RAIN = -1;
     private static final int[] SIDEWAYS = {LEFT, RIGHT};
 
@@ -72,7 +72,6 @@ final class GridFlow {
         for (int c = 0; c < raster.stackOf.length; c++) {
             if (raster.stackOf[c] >= 0) {
                 queues[0].add(sim.firstState[c + 1] - 1, RAIN, RUNNING, DONE);
-                aroundPipe(c);
             }
         }
         for (cost = 0; cost < queues.length; cost++) {
@@ -104,6 +103,7 @@ final class GridFlow {
         }
         int state = sim.firstState[c] + f;
         sim.least[state] = (byte) Math.min(sim.least[state], cost);
+        inAlongPipe(c, f);
         switch (mode) {
             case RUNNING -> run(c, f);
             case FALLING -> fall(c, f, false);
@@ -125,16 +125,16 @@ final class GridFlow {
         }
     }
 
-    /** Water stands in every gap round a pipe; where an adhered layer or a collar lies outside, its seal must fail first. */
-    private void aroundPipe(int c) {
+    /** Next to a pipe water gets onto every layer further in; past an adhered layer or a collar, if the seal to the pipe fails. */
+    private void inAlongPipe(int c, int on) {
         if (pipes.isEmpty() || raster.next[4 * c] != PIPE && raster.next[4 * c + 1] != PIPE && raster.next[4 * c + 2] != PIPE
                 && raster.next[4 * c + 3] != PIPE) {
             return;
         }
         List<Face> faces = raster.faces(c);
         boolean sealed = false;
-        for (int f = faces.size(); f >= 0; f--) {
-            sealed |= f < faces.size() && (faces.get(f).piece().bond().isFull() || faces.get(f).piece().material().kind() == MaterialKind.COLLAR);
+        for (int f = on - 1; f >= 0; f--) {
+            sealed |= faces.get(f).piece().bond().isFull() || faces.get(f).piece().material().kind() == MaterialKind.COLLAR;
             add(c, f, sealed ? 1 : 0, RUNNING, DONE);
         }
     }

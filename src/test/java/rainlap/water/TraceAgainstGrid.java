@@ -56,7 +56,7 @@ final class TraceAgainstGrid {
 
     static boolean isUpright(Stack stack) {
         return stack.surfaces().stream().flatMap(s -> stack.on(s).stream()).allMatch(f -> f.region().isUpright())
-                && stack.elevation().outline().region().isUpright() && stack.elevation().penetrations().isEmpty();
+                && stack.elevation().outline().region().isUpright() && stack.elevation().penetrations().stream().allMatch(p -> p.region().isUpright());
     }
 
     /** @param trace the defences at a place of a surface's own frame, {@link GridSimulation#NOT_REACHED} from 3 on */
@@ -134,6 +134,7 @@ final class TraceAgainstGrid {
         for (Opening o : e.openings()) {
             out.append("\n        .window(\"").append(o.id()).append("\", ").append(rect(o.rect())).append(", ").append(mm(o.reveal())).append(")");
         }
+        e.penetrations().forEach(p -> out.append("\n        /* a pipe, ").append(points(p.region())).append(" */"));
         for (Piece p : e.pieces()) {
             out.append("\n        .").append(piece(p));
             if (!p.bond().equals(p.material().kind().defaultBond())) {

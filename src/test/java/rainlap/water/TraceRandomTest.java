@@ -23,7 +23,7 @@ import rainlap.wall.Stage;
 class TraceRandomTest {
     private static final long RISE = 2500, CREEP = 15000;
     private static final Drive DRIVE = new Drive(RISE, CREEP, RISE, OptionalDouble.empty(), List.of());
-    private static final int UPRIGHT = 1700, SLOPED = 350;
+    private static final int UPRIGHT = 1700, DUCTS = 250, SLOPED = 350;
     /** A lattice of every corner and drive is exact where all is upright: lines between them would only cost time. Sloped edges get their stairs. */
     private static final double COARSE = 1000;
     /** Where an edge is sloped the raster decides; what differs is looked at again, finer. */
@@ -35,9 +35,16 @@ class TraceRandomTest {
     }
 
     private static String upright(long seed) {
-        Stack stack = RandomWall.upright(seed).stack();
+        return upright(seed, RandomWall.upright(seed).stack());
+    }
+
+    private static String upright(long seed, Stack stack) {
         TraceAgainstGrid against = new TraceAgainstGrid(stack, RISE, CREEP, COARSE);
         return told(against, seed, stack.stage(), against.with(new TraceLookup(stack, DRIVE)));
+    }
+
+    @Test void uprightWallsWithDuctsAgreeInEveryCell() {
+        none(LongStream.range(0, DUCTS).boxed().toList().parallelStream().map(seed -> upright(seed, RandomDucts.in(RandomWall.upright(seed), seed))));
     }
 
     @Test void slopedWallsAgreeToWithinAStair() {
