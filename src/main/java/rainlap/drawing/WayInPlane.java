@@ -3,6 +3,7 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.rule.Evidence;
@@ -88,8 +89,12 @@ final class WayInPlane {
         if (!s.on().isWall()) {
             return false;
         }
-        double a = along(s, 0), b = along(s, s.where().size() - 1), across = Math.abs(across(s, 0) - across(s, s.where().size() - 1));
-        return Math.max(a, b) < cut.from() || Math.min(a, b) > cut.to() || a != b && across == 0;
+        double a = along(s, 0), b = along(s, s.where().size() - 1);
+        OptionalDouble crossing = crossing(s);
+        if (crossing.isPresent()) {
+            return crossing.getAsDouble() < cut.from() || crossing.getAsDouble() > cut.to();
+        }
+        return Math.max(a, b) < cut.from() || Math.min(a, b) > cut.to() || a != b && across(s, 0) == across(s, s.where().size() - 1);
     }
 
     /** Water that only passes a place on its way to the next is not drawn there. */
@@ -111,8 +116,16 @@ final class WayInPlane {
         }
         double a = along(s, 0), b = along(s, s.where().size() - 1);
         double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
-        double place = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
+        double beside = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
+        double place = crossing(s).orElse(beside);
         return Optional.of(new Moment(s.layer(), isElsewhere(s) ? within(place) : place, 0, Turned.WALL, failed));
+    }
+
+    /** Where a line that lies across the cut, or aslant, meets its plane; empty for one that runs along with it or ends beside it. */
+    private OptionalDouble crossing(Step s) {
+        int last = s.where().size() - 1;
+        double from = across(s, 0), to = across(s, last), share = (cut.across() - from) / (to - from);
+        return from == to || share < 0 || share > 1 ? OptionalDouble.empty() : OptionalDouble.of(along(s, 0) + share * (along(s, last) - along(s, 0)));
     }
 
     /** How far inwards a line in a reveal is crossed in the plane, or half way along it where it lies beside. */

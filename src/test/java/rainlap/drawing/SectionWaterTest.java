@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import rainlap.geom.Grid;
+import rainlap.material.MaterialKind;
 import rainlap.paper.PaperPoint;
+import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
+import rainlap.wall.Elevation;
+import rainlap.wall.Piece;
 import rainlap.wall.Stage;
 import rainlap.water.Arrival;
 
@@ -42,27 +47,61 @@ class SectionWaterTest {
         assertEquals(Optional.empty(), s.water.lift(), "overrun, not lifted");
     }
 
+    /** M1 lies outside the foot of M2, both edges rising by one in four: at x 1200 from +1000 to +1200, at x 600 from +850 to +1050. */
+    @Test
+    void inASlopedReversedLapWaterGetsBehindWhereThePlaneMeetsTheEdges() {
+        Evidence sloped = sloped();
+        for (double x : new double[] {600, 1200}) {
+            double foot = 700 + x / 4, edge = foot + 200;
+            Section s = new Section(sloped, x, foot - 100, edge + 100);
+            WaterSigns.Way way = s.way().orElseThrow();
+            double inner = s.strands.out(0), outer = s.strands.out(1);
+            assertTrue(s.outAt(way.free(), s.grid.at(Grid.of(edge + 30), 0).y()) > inner, "above the lap it is on M2");
+            double inLap = s.outAt(way.free(), s.grid.at(Grid.of(foot + 100), 0).y());
+            assertTrue(inLap > inner && inLap < outer, "between the two sheets, not " + inLap);
+            PaperPoint end = way.free().get(way.free().size() - 1);
+            assertTrue(s.out(end) > 0 && s.out(end) < inner && end.y() > s.grid.at(Grid.of(foot), 0).y(), "on the frame below the foot of M2");
+        }
+    }
+
+    private static Evidence sloped() {
+        List<Piece> pieces = List.of(
+                SampleWall.piece("M2", MaterialKind.MEMBRANE, SampleWall.ring(SampleWall.pt(0, 700), SampleWall.pt(2400, 1300), SampleWall.pt(2400, 2080),
+                        SampleWall.pt(0, 2080)), List.of(), List.of()),
+                SampleWall.piece("M1", MaterialKind.MEMBRANE, SampleWall.ring(SampleWall.pt(0, -40), SampleWall.pt(2400, -40), SampleWall.pt(2400, 1500),
+                        SampleWall.pt(0, 900)), List.of(), List.of()));
+        Elevation base = SampleWall.elevation();
+        return Evidence.of(new Elevation("sloped", base.practice(), base.exposure(), SampleWall.outline(2400, 2000, OptionalLong.empty()), List.of(), List.of(),
+                base.materials(), pieces, List.of()), Stage.WRAP, Practices.find("au-abcb-2022").orElseThrow());
+    }
+
     @Test
     void whereNothingReachesTheFrameNothingIsDrawn() {
         assertEquals(Optional.empty(), new Section(2550, 400, 600).way());
     }
 
-    /** A plumb section at a place of the sample wall. */
+    /** A plumb section at a place of a wall. */
     private static final class Section {
+        private final Evidence evidence;
         private final CutStack stack;
         private final SectionGrid grid;
         private final SectionStrands strands;
         private final SectionWater water;
 
         Section(double x, double from, double to) {
-            stack = CutStack.of(EVIDENCE, new Cut(true, SampleWall.pt(x, (from + to) / 2), Grid.of(from), Grid.of(to)));
+            this(EVIDENCE, x, from, to);
+        }
+
+        Section(Evidence evidence, double x, double from, double to) {
+            this.evidence = evidence;
+            stack = CutStack.of(evidence, new Cut(true, SampleWall.pt(x, (from + to) / 2), Grid.of(from), Grid.of(to)));
             grid = new SectionGrid(true, 5, 100, 100, Grid.of((from + to) / 2));
             strands = new SectionStrands(stack, grid, 8);
-            water = new SectionWater(EVIDENCE, stack, grid, strands, 8);
+            water = new SectionWater(evidence, stack, grid, strands, 8);
         }
 
         Optional<WaterSigns.Way> way() {
-            List<Arrival> all = EVIDENCE.trace().arrivals();
+            List<Arrival> all = evidence.trace().arrivals();
             return water.find(all);
         }
 
