@@ -18,6 +18,7 @@ import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.wall.Stage;
+import rainlap.water.Arrival;
 
 /** One section in its cell: the stack along a cut, dimensioned and named. */
 final class SectionView {
@@ -116,7 +117,8 @@ final class SectionView {
         if (f.rule().equals(TRAPPED)) {
             return water.standing(f);
         }
-        return WaysIn.isRainOnFrame(f) ? water.bare() : water.find(new WaysIn(evidence).through(plan.first()));
+        List<Arrival> ways = new WaysIn(evidence).through(plan.first());
+        return ways.isEmpty() && WaysIn.isRainOnFrame(f) ? water.bare() : water.find(ways);
     }
 
     private void way(WaterSigns.Way way) {

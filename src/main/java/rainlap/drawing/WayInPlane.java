@@ -58,7 +58,8 @@ final class WayInPlane {
         if (!cut.plumb() || !where.surface().isWall() || !isInPlane(where.box())) {
             return List.of();
         }
-        follow(path);
+        List<List<Step>> legs = Legs.of(path);
+        follow(legs.isEmpty() ? path : legs.get(legs.size() - 1));
         if (moments.isEmpty()) {
             return List.of();
         }

@@ -25,21 +25,43 @@ final class WaysIn {
         this.evidence = evidence;
     }
 
-    /** Empty where no way comes there with so few failures that it is followed, and where rain wets a bare frame without any way. */
+    /** A part of a way and how much it shares with the place; whether the finding itself tells of it. */
+    private record Leg(Arrival way, long shared, boolean own) {
+        boolean fromRain() {
+            return !way.path().get(0).layer().equals(Step.FRAME);
+        }
+    }
+
+    /**
+     * Each ends where it first comes onto the frame, and takes no more failures than the weak point does. Empty where no way comes there with so few that it
+     * is followed, and where rain wets a bare frame without any way.
+     */
     List<Arrival> through(WeakPoint point) {
         Finding f = point.finding();
-        if (f.path().isEmpty() || isRainOnFrame(f)) {
+        if (f.path().isEmpty() || f.path().size() == 1 && isRainOnFrame(f)) {
             return List.of();
         }
         Box place = f.where().box().grow(NEAR);
         boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
-        return evidence.trace().arrivals().stream().filter(a -> a.path().equals(f.path()) || !traced && shared(a, f, place) >= 0)
-                .sorted(Comparator.comparingInt(Arrival::defences).thenComparingLong(a -> -shared(a, f, place))
-                        .thenComparing(a -> !a.path().equals(f.path())).thenComparingInt(a -> a.path().size())).toList();
+        return evidence.trace().arrivals().stream().flatMap(a -> legs(a, f, place, traced).stream())
+                .filter(l -> l.way().defences() <= f.defences())
+                .sorted(Comparator.comparingInt((Leg l) -> l.way().defences()).thenComparingLong(l -> -l.shared()).thenComparing(l -> !l.own())
+                        .thenComparing(l -> !l.fromRain()).thenComparingInt(l -> l.way().path().size()))
+                .map(Leg::way).distinct().toList();
     }
 
+    private List<Leg> legs(Arrival a, Finding f, Box place, boolean traced) {
+        boolean own = a.path().equals(f.path());
+        List<Arrival> legs = own || !traced ? Legs.of(a) : List.of();
+        List<Leg> there = traced ? List.of()
+                : legs.stream().map(l -> new Leg(l, shared(l, f, place), own)).filter(l -> l.shared() >= 0).toList();
+        boolean lasts = there.isEmpty() && own && !legs.isEmpty() && (traced || !isRainOnFrame(f));
+        return lasts ? List.of(new Leg(legs.get(legs.size() - 1), -1, true)) : there;
+    }
+
+    /** Whether the water that a finding tells of begins as rain on the bare frame. */
     static boolean isRainOnFrame(Finding f) {
-        return f.path().size() == 1 && f.path().get(0).layer().equals(Step.FRAME) && f.path().get(0).piece().isEmpty();
+        return !f.path().isEmpty() && f.path().get(0).layer().equals(Step.FRAME) && f.path().get(0).piece().isEmpty();
     }
 
     /** How much of a place the lines share that the water crosses there, grid units; -1 where it crosses none. */
