@@ -39,9 +39,14 @@ final class SectionPipes {
         this.pipes = evidence.elevation().penetrations().stream().filter(p -> !along(p).isEmpty()).toList();
     }
 
+    /** Also where the cut runs just along a straight side of it; a round one that it only touches is not cut. */
     private Intervals along(Penetration p) {
-        Intervals in = EdgeFrame.of(stack.cut().line()).inside(p.region(), 0).shifted(stack.cut().from());
-        return in.intersect(Intervals.of(stack.frameFrom(), stack.frameTo()));
+        EdgeFrame e = EdgeFrame.of(stack.cut().line());
+        Intervals at = e.inside(p.region(), 0);
+        Intervals in = at.count() > 0 ? at : e.inside(p.region(), e.side()).union(e.inside(p.region(), -e.side()));
+        double across = stack.cut().plumb() ? p.region().box().height() : p.region().box().width();
+        boolean touched = at.count() == 0 && in.total() < Math.min(across, stack.cut().length()) / 2;
+        return touched ? Intervals.NONE : in.shifted(stack.cut().from()).intersect(Intervals.of(stack.frameFrom(), stack.frameTo()));
     }
 
     /** Each white between two wide lines, over what it passes. */

@@ -11,11 +11,14 @@ import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.check.WeakPoint;
 import rainlap.file.ElevationFile;
+import rainlap.geom.Box;
 import rainlap.geom.Grid;
+import rainlap.geom.Region;
 import rainlap.paper.PaperPoint;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
 import rainlap.wall.Elevation;
+import rainlap.wall.Penetration;
 import rainlap.wall.Stage;
 
 /** Water that gets in along a pipe, and water that gets in and stands. */
@@ -70,6 +73,24 @@ class SectionPipesTest {
         SectionPipes pipes = new SectionPipes(r.evidence(), s.stack, s.grid, s.strands.furthest(), 8);
         assertEquals(List.of(), pipes.marks());
         assertEquals(Optional.empty(), pipes.way(p.finding()));
+    }
+
+    /** A duct from x 600 to 1800, +700 to +1300: a cut at its side shows it as well as one through it. */
+    @Test
+    void aCutAlongTheSideOfADuctShowsIt() {
+        Elevation base = SampleWall.elevation();
+        Penetration duct = new Penetration("P9", "duct", Region.of(Box.ofMm(600, 700, 1200, 600)));
+        Evidence e = Evidence.of(new Elevation("duct", base.practice(), base.exposure(), base.outline(), List.of(), List.of(duct), base.materials(),
+                base.pieces().stream().filter(x -> x.id().equals("M1")).toList(), List.of()), Stage.WRAP, Practices.find("au-abcb-2022").orElseThrow());
+        for (double x : new double[] {600, 1200, 1800}) {
+            assertEquals(4, marks(e, x), "x " + x);
+        }
+        assertEquals(0, marks(e, 1801));
+    }
+
+    private static int marks(Evidence e, double x) {
+        Section s = new Section(e, new Cut(true, SampleWall.pt(x, 1250), Grid.of(1150), Grid.of(1350)));
+        return new SectionPipes(e, s.stack, s.grid, s.strands.furthest(), 8).marks().size();
     }
 
     /** D1 is sealed to S1 at its foot, +1012, and open at its top, +1047. */
