@@ -91,9 +91,10 @@ final class ElevationView {
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
         named.addAll(names.named());
+        out.addAll(clipped(List.of(WeakPlaces.areas(places))));
         out.add(water);
         out.add(planes.group());
-        out.addAll(clipped(List.of(WeakPlaces.group(places))));
+        out.addAll(clipped(List.of(WeakPlaces.stretches(places))));
         out.add(labels.group());
         return Group.of("elevation", out);
     }

@@ -52,6 +52,13 @@ final class FindingsTable {
         return next >= result.weakPoints().size() && nextClosing >= closing.size();
     }
 
+    /** The height that all that is still to come would take in a box of this width. */
+    double height(PaperBox box) {
+        FindingRow rows = new FindingRow(new TableColumns(box), result.evidence());
+        double points = result.weakPoints().stream().skip(next).mapToDouble(p -> rows.of(p).height()).sum();
+        return HEAD + points + LINE_ABOVE + 0.6 + (closing.size() - nextClosing) * Words.pitch(closing) + 1;
+    }
+
     /** As many rows as fit a box, beginning where the last part ended. */
     Group part(PaperBox box, boolean first) {
         List<Mark> out = new ArrayList<>();

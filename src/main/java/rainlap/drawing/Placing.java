@@ -19,6 +19,8 @@ record Placing(Slots.Layout layout, View view, double chain, double overall) {
     private static final double AFTER = 1.8;
     private static final double GROUND = 2.4;
     private static final double TITLE = 10;
+    /** What is left of the slot's height goes beneath the drawing, where the table may want it; this share of it above. */
+    private static final double ABOVE = 0.1;
 
     /** At the largest scale at which everything fits; empty when none does. */
     static Optional<Placing> of(Extents extents, Slots.Layout layout) {
@@ -34,7 +36,7 @@ record Placing(Slots.Layout layout, View view, double chain, double overall) {
             return Optional.empty();
         }
         double dx = layout.wall().middle().x() - (at.x(extents.sheets().minX()) + width / 2);
-        double dy = layout.wall().top() + (layout.wall().height() - height) * 0.4 - top;
+        double dy = layout.wall().top() + (layout.wall().height() - height) * ABOVE - top;
         return Optional.of(hang(extents, layout, new View(scale, dx, dy)));
     }
 

@@ -25,6 +25,11 @@ final class SectionColumn {
         return halfWidth && half.isPresent() || top + height <= slot.bottom() + 0.01;
     }
 
+    /** How far down the next section would stand. */
+    double reached(boolean halfWidth) {
+        return halfWidth && half.isPresent() ? half.get().top() : top;
+    }
+
     /** Takes the room that {@link #fits} found. */
     PaperBox take(boolean halfWidth, double height) {
         if (halfWidth && half.isPresent()) {

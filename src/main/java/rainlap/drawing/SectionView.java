@@ -27,12 +27,14 @@ final class SectionView {
     private static final double DEPTH = 8;
     private static final double DEEPEST = 20;
     private static final double NAME_PITCH = 4.3;
+    /** Width of the words beside a level cut. */
+    private static final double BESIDE = 34;
+    private static final String NOT_HERE = "Water gets in beside this cut.";
     private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
     private final CutStack stack;
     private final PaperBox cell;
     private final PaperBox field;
-    private final List<String> words;
     private final SectionGrid grid;
     private final SectionStrands strands;
     private final SectionWater water;
@@ -46,11 +48,9 @@ final class SectionView {
         this.cell = cell;
         this.stack = CutStack.of(evidence, plan.cut());
         boolean plumb = plan.cut().plumb();
-        double beside = 34;
-        this.words = SectionCell.sentence(plan.first().finding(), plumb ? cell.width() : beside, plumb ? 4 : 8);
         this.field = plumb
                 ? new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right(), cell.top() + SectionCell.HEAD + 44)
-                : new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right() - beside - 3, cell.bottom());
+                : new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right() - BESIDE - 3, cell.bottom());
         double depth = depth();
         double centre = (plan.cut().from() + plan.cut().to()) / 2.0;
         this.grid = plumb ? new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre)
@@ -98,18 +98,25 @@ final class SectionView {
         pipes.marks().forEach(m -> drawn.add(m.box()));
         Optional<WaterSigns.Way> alongPipe = pipes.way(plan.first().finding());
         alongPipe.ifPresent(w -> out.add(pipes.gap(plan.first().finding())));
-        alongPipe.or(() -> wayIn(evidence)).ifPresent(this::way);
+        Optional<WaterSigns.Way> way = alongPipe.or(() -> wayIn(evidence));
+        way.ifPresent(this::way);
         stack.strands().forEach(s -> strands.paths(s).forEach(path -> drawn.add(new Polyline(path, Looks.WIDE))));
         SectionGauges gauges = new SectionGauges(plan, stack, grid, strands.furthest(), new SectionGauges.Room(field, taken, drawn));
         gauges.marks(out);
         water.lift().ifPresent(l -> gauges.driven(l, out));
         names();
         outside();
-        if (plan.cut().plumb()) {
-            out.addAll(SectionCell.text(words, cell.left(), field.bottom() + 5));
-        } else {
-            out.addAll(SectionCell.text(words, field.right() + 3, field.top() + 4));
-        }
+        words(way.isEmpty() && !plan.first().finding().path().isEmpty());
+    }
+
+    /** @param elsewhere whether water gets in, but nowhere in this plane */
+    private void words(boolean elsewhere) {
+        boolean plumb = plan.cut().plumb();
+        double width = plumb ? cell.width() : BESIDE;
+        List<String> note = elsewhere ? TextMetrics.wrap(NOT_HERE, width, Looks.PLAIN) : List.of();
+        List<String> lines = new ArrayList<>(SectionCell.sentence(plan.first().finding(), width, (plumb ? 4 : 8) - note.size()));
+        lines.addAll(note);
+        out.addAll(plumb ? SectionCell.text(lines, cell.left(), field.bottom() + 5) : SectionCell.text(lines, field.right() + 3, field.top() + 4));
     }
 
     private Optional<WaterSigns.Way> wayIn(Evidence evidence) {

@@ -1,6 +1,7 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -85,7 +86,7 @@ final class Sections {
             countBeside++;
             return beside;
         }
-        return further.stream().filter(c -> c.fits(halfWidth, height)).findFirst();
+        return further.stream().filter(c -> c.fits(halfWidth, height)).min(Comparator.comparingDouble(c -> c.reached(halfWidth)));
     }
 
     private void corner(WeakPoint p, OpeningCorner corner, SectionPlanes planes, View view) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
@@ -34,8 +35,8 @@ public final class Sheets {
     private boolean hasFailed;
     private int unmarked;
 
-    /** A sheet in the making, with a slot for the table unless an elevation takes all of it. */
-    private record Page(String scale, List<Mark> marks, Optional<PaperBox> table) {}
+    /** A sheet in the making, with a slot for the table, found by its height, unless an elevation takes all of it. */
+    private record Page(String scale, List<Mark> marks, Optional<DoubleFunction<PaperBox>> table) {}
 
     private Sheets(CheckResult result, TitleBlock title) {
         this.result = result;
@@ -92,7 +93,9 @@ public final class Sheets {
             marks.addAll(key(shown, view.hasPlanes()));
         }
         String also = sections.scalesBeside();
-        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, isAlone(bay) ? Optional.empty() : Optional.of(Slots.TABLE)));
+        double title = bay.placing().title(bay.extents());
+        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
+                isAlone(bay) ? Optional.empty() : Optional.of(height -> Slots.table(title, height))));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -122,7 +125,7 @@ public final class Sheets {
             marks.addAll(key(result.weakPoints(), hasPlanes));
         }
         if (!marks.isEmpty()) {
-            pages.add(new Page(sections.scalesFurther(), marks, Optional.of(Slots.tableBeneath(further.map(g -> g.box().bottom())))));
+            pages.add(new Page(sections.scalesFurther(), marks, Optional.of(height -> Slots.tableBeneath(further.map(g -> g.box().bottom())))));
         }
     }
 
@@ -132,7 +135,7 @@ public final class Sheets {
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
             if (!table.isDone() && page.table().isPresent()) {
-                page.marks().add(table.part(page.table().get(), first));
+                page.marks().add(table.part(page.table().get().apply(table.height(Slots.TABLE)), first));
                 first = false;
             }
         }

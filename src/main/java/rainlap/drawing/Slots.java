@@ -17,6 +17,7 @@ final class Slots {
     static final double LABELS_LEFT = 46.5;
 
     private static final double BENEATH = 6;
+    private static final double BENEATH_TITLE = 4;
 
     private Slots() {}
 
@@ -24,6 +25,12 @@ final class Slots {
     static PaperBox tableBeneath(Optional<Double> sections) {
         double top = Math.min(TABLE.top(), sections.map(s -> s + BENEATH).orElse(FULL.top()));
         return new PaperBox(FULL.left(), top, TABLE.right() + 2, TABLE.bottom());
+    }
+
+    /** The table beneath a view's title: no higher than it must be to hold all, so that it stands in line with the legend where it can. */
+    static PaperBox table(double title, double height) {
+        double highest = Math.min(TABLE.top(), title + BENEATH_TITLE);
+        return new PaperBox(TABLE.left(), Math.max(highest, Math.min(TABLE.top(), TABLE.bottom() - height)), TABLE.right(), TABLE.bottom());
     }
 
     /** How the elevation shares the upper part of the sheet. */

@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import rainlap.material.Layer;
 import rainlap.paper.Area;
 import rainlap.paper.Edge;
 import rainlap.paper.Group;
@@ -54,10 +55,16 @@ final class TitleBlockMarks {
     private void middle(Filling f) {
         value(cell(0, 12.4, 26, 10.8, "Drawn up by"), f.title().creator(), Looks.STRONG, 8.9);
         value(cell(26, 12.4, 22, 10.8, "Date of issue"), f.title().date(), Looks.STRONG, 8.9);
-        String stage = f.evidence().stage() == Stage.WRAP ? "Wrap stage: hold point before cladding" : "Finished stage: with cladding and trims";
+        String stage = f.evidence().stage() == Stage.WRAP ? "Wrap stage: hold point before cladding" : finished(f.evidence());
         value(cell(48, 12.4, 84, 10.8, "Supplementary title"), stage, TextStyle.of(3.5).medium(), 8.9);
         value(cell(132, 12.4, 26, 10.8, "Status"), f.title().status(), Looks.STRONG, 8.9);
         value(cell(158, 12.4, 22, 10.8, "Identification"), f.title().identification(), Looks.STRONG, 8.9);
+    }
+
+    /** Many a wall is drawn without its cladding; then the sheet must not claim it. */
+    private static String finished(Evidence e) {
+        return "Finished stage: " + (e.elevation().pieces().stream().anyMatch(p -> p.material().layer() != Layer.WRAP) ? "with cladding and trims"
+                : "no cladding is drawn");
     }
 
     private void lower(Filling f) {

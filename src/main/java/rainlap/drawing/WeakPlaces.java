@@ -106,7 +106,7 @@ final class WeakPlaces {
             if (solid) {
                 out.add(Area.of(region, severity.tone(), rainlap.paper.Edge.of(rainlap.paper.Pen.THIN, Tone.WHITE)));
             } else {
-                out.add(new Halo(Area.edged(region, severity.edge()), Tone.WHITE, severity.edge().pen().width() + 1.1));
+                region.rings().forEach(ring -> out.add(new Halo(closed(ring, severity), Tone.WHITE, severity.edge().pen().width() + 1.1)));
                 boolean small = Math.min(b.width(), b.height()) < SHORT;
                 out.add(small ? Area.of(region, Tone.WHITE, severity.edge()) : Area.edged(region, severity.edge()));
                 if (!small) {
@@ -117,6 +117,13 @@ final class WeakPlaces {
             sites.add(inside(region));
         }
         return new Drawn(p, out, seen(sites));
+    }
+
+    /** Room is kept round the edge alone: what lies in the area stays to be seen. */
+    private static Polyline closed(List<PaperPoint> ring, Severity severity) {
+        List<PaperPoint> line = new ArrayList<>(ring);
+        line.add(ring.get(0));
+        return new Polyline(line, severity.edge());
     }
 
     /** A point inside a region: the middle of its box, or of its widest level cut at half height. */
@@ -162,10 +169,20 @@ final class WeakPlaces {
         return line.get(line.size() - 1);
     }
 
-    static Group group(List<Drawn> drawn) {
+    /** Areas, which water runs into. */
+    static Group areas(List<Drawn> drawn) {
+        return group("weak-areas", drawn.stream().filter(d -> !d.point().finding().where().isLine()).toList());
+    }
+
+    /** Stretches, which lie over all else. */
+    static Group stretches(List<Drawn> drawn) {
+        return group("weak-points", drawn.stream().filter(d -> d.point().finding().where().isLine()).toList());
+    }
+
+    private static Group group(String id, List<Drawn> drawn) {
         List<Mark> out = new ArrayList<>();
         drawn.forEach(d -> out.add(Group.of("place-" + d.point().number(), d.marks()).withClass("weak")
                 .withData("weak", Integer.toString(d.point().number()))));
-        return Group.of("weak-points", out).withClass("layer");
+        return Group.of(id, out).withClass("layer");
     }
 }

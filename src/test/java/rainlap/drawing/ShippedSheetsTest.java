@@ -1,19 +1,27 @@
 package rainlap.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.file.ElevationFile;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetCheck;
+import rainlap.paper.Text;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
 import rainlap.wall.Elevation;
@@ -39,6 +47,39 @@ class ShippedSheetsTest {
                 assertEquals(List.of(), SheetCheck.of(s), file + " " + stage);
                 assertEquals(List.of(), WrittenOver.by(s.marks()), file + " " + stage + ": words under the water's way");
                 assertEquals(List.of(), OutOfSection.of(s.marks()), file + " " + stage + ": the water's way leaves the section");
+            }
+        }
+    }
+
+    private static CheckResult result(String name, Stage stage) {
+        Elevation e = ElevationFile.read(Path.of("elevations", name)).elevation().orElseThrow();
+        return Checker.check(e, stage, e.practice().flatMap(Practices::find).orElse(Practices.common()));
+    }
+
+    /** Its elevation is small, so the table begins higher than it does elsewhere. */
+    @ParameterizedTest
+    @EnumSource(Stage.class)
+    void theTableTakesTheRoomBeneathASmallElevation(Stage stage) {
+        assertEquals(1, Sheets.of(result("boat-shed-gable.json", stage), TitleBlock.BLANK).size());
+    }
+
+    /** The end lap of the north side is wetted behind the cladding, but the way goes on through the lap beneath it. */
+    @Test
+    void aSectionWithoutWaterSaysThatItGetsInElsewhere() {
+        List<String> texts = new ArrayList<>();
+        Sheets.of(result("estuary-hut-north.json", Stage.FINISHED), TitleBlock.BLANK).forEach(s -> texts(s.marks(), "section-D", false, texts));
+        assertTrue(String.join(" ", texts).contains("Water gets in beside this cut."), texts::toString);
+        texts.clear();
+        Sheets.of(result("estuary-hut-north.json", Stage.FINISHED), TitleBlock.BLANK).forEach(s -> texts(s.marks(), "section-A", false, texts));
+        assertFalse(String.join(" ", texts).contains("beside this cut"), texts::toString);
+    }
+
+    private static void texts(List<Mark> marks, String section, boolean inside, List<String> out) {
+        for (Mark m : marks) {
+            if (m instanceof Group g) {
+                texts(g.marks(), section, inside || g.id().filter(section::equals).isPresent(), out);
+            } else if (inside && m instanceof Text t) {
+                out.add(t.text());
             }
         }
     }
