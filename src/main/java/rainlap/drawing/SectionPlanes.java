@@ -21,6 +21,8 @@ final class SectionPlanes {
     private static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92, 0.02, 0.98};
     /** Half lengths of a plane, printed mm: the first that finds room. */
     private static final double[] LEAST_HALVES = {6.5, 4.5};
+    /** Of what fails safe a plane that stands clear of others is worth more than one that meets the water, printed mm. */
+    private static final double[] ROOMY_FIRST = {3, 0};
     private static final double LONGEST_HALF = 9;
     private static final double ARM = 3.6;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
@@ -39,10 +41,13 @@ final class SectionPlanes {
     Optional<SectionPlan> place(WeakPoint p, SectionPlanner planner, String letter) {
         List<SectionPlan> plans = planner.plans(p, SHARES);
         plans.sort(Comparator.comparingLong(SectionPlanes::shortest));
-        for (double half : LEAST_HALVES) {
-            Optional<SectionPlan> drawn = plans.stream().filter(plan -> draw(plan, letter, half)).findFirst();
-            if (drawn.isPresent()) {
-                return drawn.map(plan -> with(plan, letter));
+        double[] clearances = p.finding().defences() > 1 ? ROOMY_FIRST : new double[] {0};
+        for (double clear : clearances) {
+            for (double half : LEAST_HALVES) {
+                Optional<SectionPlan> drawn = plans.stream().filter(plan -> draw(plan, letter, half, clear)).findFirst();
+                if (drawn.isPresent()) {
+                    return drawn.map(plan -> with(plan, letter));
+                }
             }
         }
         return Optional.empty();
@@ -57,7 +62,7 @@ final class SectionPlanes {
         return new SectionPlan(letter, p.points(), p.cut(), p.scale(), p.gauge());
     }
 
-    private boolean draw(SectionPlan plan, String letter, double least) {
+    private boolean draw(SectionPlan plan, String letter, double least, double clear) {
         Cut cut = plan.cut();
         PaperPoint at = view.at(cut.at());
         double half = Math.max(least, Math.min(LONGEST_HALF, view.length(cut.length()) / 2));
@@ -65,7 +70,7 @@ final class SectionPlanes {
         Text first = letter(a, cut.plumb(), true, letter), second = letter(b, cut.plumb(), false, letter);
         PaperBox ends = PaperBox.of(List.of(a, b)).grown(0.2);
         List<PaperBox> boxes = List.of(first.box(), second.box(), arm(a, cut.plumb()), arm(b, cut.plumb()));
-        if (!drawing.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x))) {
+        if (!drawing.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x.grown(clear)))) {
             return false;
         }
         boxes.forEach(taken::add);

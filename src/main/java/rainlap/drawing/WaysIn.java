@@ -38,10 +38,10 @@ final class WaysIn {
      */
     List<Arrival> through(WeakPoint point) {
         Finding f = point.finding();
-        if (f.path().isEmpty() || f.path().size() == 1 && isRainOnFrame(f)) {
+        Box place = f.where().box().grow(NEAR);
+        if (f.path().isEmpty() || isRainOnFrame(f) && (f.path().size() == 1 || isAt(f.path().get(0), place))) {
             return List.of();
         }
-        Box place = f.where().box().grow(NEAR);
         boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
         return evidence.trace().arrivals().stream().flatMap(a -> legs(a, f, place, traced).stream())
                 .filter(l -> l.way().defences() <= f.defences())
@@ -64,10 +64,15 @@ final class WaysIn {
         return !f.path().isEmpty() && f.path().get(0).layer().equals(Step.FRAME) && f.path().get(0).piece().isEmpty();
     }
 
+    private boolean isAt(Step s, Box place) {
+        return shared(Place.line(evidence.elevation(), s.on(), s.where()).box(), place) >= 0;
+    }
+
     /** How much of a place the lines share that the water crosses there, grid units; -1 where it crosses none. */
     private long shared(Arrival a, Finding f, Box place) {
         long most = -1;
-        for (Step s : a.path()) {
+        boolean later = a.path().get(0).layer().equals(Step.FRAME); // that it was on the frame there before is no part of this way
+        for (Step s : later ? a.path().subList(1, a.path().size()) : a.path()) {
             if (f.pieces().contains(s.piece()) || f.pieces().contains(s.layer())) {
                 most = Math.max(most, shared(Place.line(evidence.elevation(), s.on(), s.where()).box(), place));
                 most = Math.max(most, shared(Place.line(evidence.elevation(), a.surface(), a.where()).box(), place));
