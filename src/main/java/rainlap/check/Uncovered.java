@@ -8,9 +8,11 @@ import rainlap.geom.BoxCover;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
+import rainlap.geom.Segment;
 import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.wall.Opening;
+import rainlap.wall.Side;
 import rainlap.wall.Surface;
 import rainlap.water.Step;
 
@@ -20,15 +22,41 @@ final class Uncovered {
     private static final long BESIDE = 1_000;
     /** Less than this is left by rounding: a square millimetre. */
     private static final double LEAST_MM2 = 1;
+    private static final List<Side> AROUND = List.of(Side.HEAD, Side.LEFT, Side.RIGHT, Side.SILL);
 
     private Uncovered() {}
 
     static Optional<Step> at(Evidence e, Place place) {
         Surface on = place.surface();
-        if (isCovered(e, place)) {
-            return Optional.empty();
-        }
-        List<Region> look = on.isWall() ? onWall(e, place) : onReveal(e, place);
+        Optional<Step> there = isCovered(e, place) ? Optional.empty() : bare(e, on, on.isWall() ? onWall(e, place) : onReveal(e, place));
+        return there.isPresent() || !on.isWall() || !place.isLine() ? there : beyondEdges(e, place);
+    }
+
+    /** A line along an edge of an opening lies beside the reveal, too, and at a corner of the opening beside the surface that meets it there. */
+    private static Optional<Step> beyondEdges(Evidence e, Place place) {
+        Box line = place.box();
+        return e.elevation().openings().stream().filter(o -> o.reveal() > 0 && o.rect().meets(line))
+                .filter(o -> AROUND.stream().anyMatch(s -> isAlong(line, o.edge(s))))
+                .flatMap(o -> AROUND.stream().flatMap(s -> bare(e, new Surface(o.id(), s), behind(o, s, line)).stream())).findFirst();
+    }
+
+    private static boolean isAlong(Box line, Segment edge) {
+        Box b = Box.of(List.of(edge.a(), edge.b()));
+        long x = Math.min(line.maxX(), b.maxX()) - Math.max(line.minX(), b.minX()), y = Math.min(line.maxY(), b.maxY()) - Math.max(line.minY(), b.minY());
+        return b.width() == 0 ? line.width() == 0 && x == 0 && y > 0 : line.height() == 0 && y == 0 && x > 0;
+    }
+
+    /** What of a reveal's surface, laid flat, comes as near to a line as {@link #BESIDE}, and lies no deeper in it. */
+    private static List<Region> behind(Opening o, Side side, Box line) {
+        Box near = line.grow(BESIDE);
+        Point a = o.toSurface(side, new Point(near.minX(), near.minY())), b = o.toSurface(side, new Point(near.maxX(), near.maxY()));
+        long u0 = Math.max(0, Math.min(a.x(), b.x())), u1 = Math.min(o.along(side), Math.max(a.x(), b.x()));
+        long v0 = Math.max(0, Math.min(a.y(), b.y())), v1 = Math.min(Math.min(BESIDE, o.reveal()), Math.max(a.y(), b.y()));
+        return u0 >= u1 || v0 >= v1 ? List.of() : List.of(Region.of(new Box(u0, v0, u1, v1)));
+    }
+
+    /** Rain on as much as lies bare of what is looked at. */
+    private static Optional<Step> bare(Evidence e, Surface on, List<Region> look) {
         List<Region> over = new ArrayList<>();
         look.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
         List<Region> bare = Overlay.difference(look, over);

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.joint.Drawn;
+import rainlap.material.MaterialKind;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
@@ -14,7 +15,10 @@ import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
+import rainlap.wall.CutPattern;
 import rainlap.wall.EdgeRole;
+import rainlap.wall.Shape;
+import rainlap.wall.Side;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 import rainlap.geom.Point;
@@ -66,6 +70,34 @@ class OnePlaceTest {
         Drawn both = wall().ring("M1", -50, -50, 2050, -50, 2050, 500, 500, 500, 500, 510, 2050, 510, 2050, 1050, -50, 1050)
                 .tape("T9", 400, 455, 1650, 100).sheet("M2", -50, 900, 2100, 1150).tape("T1", -50, 890, 2100, 60);
         assertEquals(List.of("one-failure-away [T9]", "narrow-tape-cover [T1, M2, M1]"), found(both).stream().map(f -> f.rule() + " " + f.pieces()).toList());
+    }
+
+    private static Drawn window() {
+        return wall().window("W1", 600, 600, 800, 700, 90).cutSheet("M", -50, -50, 2100, 2100, "W1", CutPattern.DIAGONAL, 90);
+    }
+
+    /** An upper corner piece, as wide on the wall as it is deep: at x = 600 or 1400, with what it has on the head from u on, and on a jamb. */
+    private static Drawn corner(Drawn d, String id, double x, double u, Side jamb) {
+        return d.piece(id, MaterialKind.CORNER_PIECE, new Shape(Surface.WALL, List.of(Drawn.region(x, 1175, x + 75, 1175, x + 75, 1300, x, 1300))),
+                Drawn.on("W1", Side.HEAD, u, 0, u + 125, 0, u + 125, 90, u, 90), Drawn.on("W1", jamb, 575, 0, 700, 0, 700, 90, 575, 90));
+    }
+
+    private static int headFlashing(Drawn wall) {
+        return found(wall).stream().filter(f -> f.rule().equals("missing-head-flashing")).findFirst().orElseThrow().defences();
+    }
+
+    /** Where the frame lies bare at the head, rain wets it whatever falls off the wall above; a corner piece makes that better, and never worse. */
+    @Test void aMissingHeadFlashingHasNoFewerDefencesOnceABareCornerBesideItIsMended() {
+        Drawn left = corner(window(), "K3", 525, 0, Side.LEFT), both = corner(corner(window(), "K3", 525, 0, Side.LEFT), "K4", 1400, 675, Side.RIGHT);
+        assertEquals(List.of(0, 0, 1), List.of(headFlashing(window()), headFlashing(left), headFlashing(both)));
+    }
+
+    /** The right corner is covered on the head and bare on the jamb only. */
+    @Test void aJambThatLiesBareAtTheHeadCountsAtTheHead() {
+        Drawn onTheHead = corner(window(), "K3", 525, 0, Side.LEFT).piece("K4", MaterialKind.CORNER_PIECE,
+                new Shape(Surface.WALL, List.of(Drawn.region(1275, 1300, 1475, 1300, 1475, 1400, 1275, 1400))), Drawn.on("W1", Side.HEAD, 675, 0, 800, 0, 800, 90, 675, 90));
+        Finding f = found(onTheHead).stream().filter(g -> g.rule().equals("missing-head-flashing")).findFirst().orElseThrow();
+        assertEquals("0 W1.right rain wets the frame", f.defences() + " " + f.path().get(0).on().name() + " " + f.path().get(0).why());
     }
 
     @Test void atTheFoldOfABuildingCornerTheRuleItselfCounts() {
