@@ -16,8 +16,8 @@ import rainlap.water.Arrival;
  * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that get under or run over one of its pieces go before
  * ways that only come by, and of equal ones that which shares most of the place. Where the frame lies bare at the place, on the wall or in the reveal beyond the
  * edge of an opening that the place runs along, rain wets it, and there are none.
- * <li>A finding of the trace whose way passes the place of a finding of dimensions that has no more defences than it is left out; so is
- * trapped water whose way does.
+ * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
+ * of dimensions says that water stands, nor where, and who mends the edge by which it got in may not mend the closed foot that holds it.
  * </ol>
  */
 final class OnePlace {
@@ -71,6 +71,6 @@ final class OnePlace {
     }
 
     private static boolean saysItAlready(Finding f, Finding t) {
-        return f.defences() <= t.defences() || t.defences() == Finding.MANY;
+        return t.defences() < Finding.MANY && f.defences() <= t.defences();
     }
 }

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.joint.Drawn;
+import rainlap.material.Bond;
+import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
@@ -70,6 +72,15 @@ class OnePlaceTest {
         Drawn both = wall().ring("M1", -50, -50, 2050, -50, 2050, 500, 500, 500, 500, 510, 2050, 510, 2050, 1050, -50, 1050)
                 .tape("T9", 400, 455, 1650, 100).sheet("M2", -50, 900, 2100, 1150).tape("T1", -50, 890, 2100, 60);
         assertEquals(List.of("one-failure-away [T9]", "narrow-tape-cover [T1, M2, M1]"), found(both).stream().map(f -> f.rule() + " " + f.pieces()).toList());
+    }
+
+    /** A patch sealed at its foot and sides is a pocket: the reverse lap says that water gets in, and not that it stays. */
+    @Test void aPocketBehindAReverseLapIsTrappedWaterToo() {
+        Drawn pocket = wall().sheet("M", -50, -50, 2100, 2100).sheet("P", 600, 600, 400, 400);
+        assertEquals("3 reverse-lap [P, M]: \n3 trapped-water [P, M]: rain wets M; runs in behind P",
+                text(pocket.bond(Bond.sealedAt(Edge.LEFT, Edge.RIGHT, Edge.BOTTOM))));
+        Drawn open = wall().sheet("M", -50, -50, 2100, 2100).sheet("P", 600, 600, 400, 400);
+        assertEquals("3 reverse-lap [P, M]: \n3 untaped-joint [P, M]: ", text(open.bond(Bond.sealedAt(Edge.LEFT, Edge.RIGHT))));
     }
 
     private static Drawn window() {
