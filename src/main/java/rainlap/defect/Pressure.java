@@ -19,7 +19,7 @@ import rainlap.water.Drive;
  */
 public record Pressure(String name, String says, Drive drive, Optional<Source> source) {
     /** Where the holes and the pressure come from. */
-    public static final Source TEST = new Source("NCC Volume Two", "2022", "H2V1(5)(d), (6)", Known.PUBLISHED, "8.8");
+    public static final Source TEST = new Source("NCC Volume Two", "2022", "H2V1(5)(d), (6)", Known.PUBLISHED);
     /** Held for 15 minutes when the tests have been repeated. */
     public static final double HELD_PA = 50;
 

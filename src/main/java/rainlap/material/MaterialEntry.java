@@ -41,7 +41,7 @@ record MaterialEntry(
         JsonNode bond,
         Map<String, JsonNode> from) {
 
-    private static final Set<String> SOURCE_KEYS = Set.of("document", "edition", "clause", "known", "row");
+    private static final Set<String> SOURCE_KEYS = Set.of("document", "edition", "clause", "known");
 
     Material toMaterial(MaterialKind kind) {
         if (id == null || !kind.word().equals(is)) {
@@ -141,7 +141,7 @@ record MaterialEntry(
             Known known = Known.find(node.textValue()).orElseThrow(() -> wrong("from." + key, node.toString()));
             return switch (known) {
                 case COMMON_PRACTICE -> Source.commonPractice();
-                case FROM_MEMORY -> new Source("Trade data", "", "", Known.FROM_MEMORY, "");
+                case FROM_MEMORY -> new Source("Trade data", "", "", Known.FROM_MEMORY);
                 case PUBLISHED, PUBLISHED_SECONDARY, DERIVED -> throw wrong("from." + key, "no document");
             };
         }
@@ -152,9 +152,7 @@ record MaterialEntry(
             }
         });
         Known known = Known.find(node.path("known").asText()).orElseThrow(() -> wrong("from." + key, "known"));
-        return new Source(
-                node.path("document").asText(), node.path("edition").asText(), node.path("clause").asText(),
-                known, node.path("row").asText());
+        return new Source(node.path("document").asText(), node.path("edition").asText(), node.path("clause").asText(), known);
     }
 
     private IllegalArgumentException wrong(String key, String value) {

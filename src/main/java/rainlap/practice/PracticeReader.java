@@ -38,7 +38,6 @@ final class PracticeReader {
             String edition,
             String clause,
             String known,
-            String row,
             String note) {}
 
     static Practice readCommon(String id) {
@@ -137,13 +136,12 @@ final class PracticeReader {
         Known known = Known.find(orEmpty(entry.known()))
                 .orElseThrow(() -> new IllegalArgumentException(limit.id() + " must say how well it is known"));
         if (known == Known.COMMON_PRACTICE) {
-            if (entry.document() != null || entry.edition() != null || entry.clause() != null || entry.row() != null) {
-                throw new IllegalArgumentException(limit.id() + " is common practice: it has no document, clause or row");
+            if (entry.document() != null || entry.edition() != null || entry.clause() != null) {
+                throw new IllegalArgumentException(limit.id() + " is common practice: it has no document, edition or clause");
             }
             return Source.commonPractice();
         }
-        return new Source(
-                orEmpty(entry.document()), orEmpty(entry.edition()), orEmpty(entry.clause()), known, orEmpty(entry.row()));
+        return new Source(orEmpty(entry.document()), orEmpty(entry.edition()), orEmpty(entry.clause()), known);
     }
 
     private static String orEmpty(String text) {

@@ -13,8 +13,8 @@ import rainlap.wall.Stage;
 
 /** What a {@link Drive} takes for granted, in the order of the reckoning. */
 final class DriveAssumptions {
-    private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY, "physics 3.1");
-    private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY, "physics 3.4, 3.5");
+    private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY);
+    private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY);
 
     private final Drive drive;
     private final Exposure exposure;
@@ -41,8 +41,8 @@ final class DriveAssumptions {
         return a.out;
     }
 
-    private static Source derived(String how, String row) {
-        return new Source(how, "", "", Known.DERIVED, row);
+    private static Source derived(String how) {
+        return new Source(how, "", "", Known.DERIVED);
     }
 
     private void add(String what, String figure, Source source, String note) {
@@ -66,7 +66,7 @@ final class DriveAssumptions {
         exposure.windMPerS().ifPresent(v -> out.add(Assumption.stated("wind", Figures.number(v, 2) + " m/s", "")));
         exposure.towingKmPerH().ifPresent(v -> out.add(Assumption.stated("towing", Figures.number(v, 2) + " km/h", "")));
         if (both) {
-            add("speed", Figures.number(Head.speedMPerS(exposure).orElseThrow(), 2) + " m/s", derived("Sum of wind and towing", "physics 9"),
+            add("speed", Figures.number(Head.speedMPerS(exposure).orElseThrow(), 2) + " m/s", derived("Sum of wind and towing"),
                     "The wind is taken to blow against the direction of travel.");
         }
     }
@@ -75,8 +75,8 @@ final class DriveAssumptions {
         add("water density", Figures.number(Head.WATER_KG_PER_M3, 0) + " kg/m3", CONVENTIONAL,
                 "At 20 C the same pressure lifts water 0.2 % further.");
         add("gravity", Figures.number(Head.GRAVITY_M_PER_S2, 5) + " m/s2", CONVENTIONAL, "");
-        add("share in the open", "1", derived("Whole pressure", "physics 3.4"), "An edge that nothing covers is taken to meet all of it.");
-        add("rise", LengthText.mm(drive.rise()) + " mm", derived("Pressure over the weight of water", "physics 3.2"),
+        add("share in the open", "1", derived("Whole pressure"), "An edge that nothing covers is taken to meet all of it.");
+        add("rise", LengthText.mm(drive.rise()) + " mm", derived("Pressure over the weight of water"),
                 "Rounded up to 0.01 mm.");
     }
 
@@ -90,7 +90,7 @@ final class DriveAssumptions {
         String why = drive.pressurePa().isEmpty() ? "Without a stated pressure the share has nothing to lessen."
                 : exposure.pressurePa().isPresent() ? "A stated test pressure is not lessened." : "Rounded up to 0.01 mm.";
         add("rise behind a drained cladding", LengthText.mm(drive.shelteredRise()) + " mm",
-                derived("Share of the pressure over the weight of water", "physics 3.2"), why);
+                derived("Share of the pressure over the weight of water"), why);
     }
 
     private void creep(LimitValue endLap) {
@@ -101,7 +101,7 @@ final class DriveAssumptions {
     private void capillary() {
         String gap = Figures.number(Capillary.STATED_GAP_MM, 1);
         add("height wetted by itself", Figures.number(Capillary.betweenPlatesMm(Capillary.STATED_GAP_MM), 1) + " mm",
-                derived("Rise between plates, water at 20 C", "physics 4.4"),
+                derived("Rise between plates, water at 20 C"),
                 "In a gap of " + gap + " mm. No part of the rise: it wets a lap and does not run out behind it.");
     }
 }

@@ -9,16 +9,16 @@ import rainlap.wall.Exposure;
 
 /** What {@link DrivingRain} takes for granted, in the order of the reckoning. */
 final class RainAssumptions {
-    private static final Source DIGEST = new Source("Building Science Digest BSD-148", "2010", "", Known.PUBLISHED, "physics 1.1");
+    private static final Source DIGEST = new Source("Building Science Digest BSD-148", "2010", "", Known.PUBLISHED);
     private static final Source DROPS = new Source("Driving Rain Data for Canadian Building Design", "", "after Best 1950",
-            Known.PUBLISHED_SECONDARY, "physics 2.3");
-    private static final Source FALL = new Source("Dingle and Lee", "1972", "", Known.PUBLISHED_SECONDARY, "physics 2.2");
-    private static final Source RULE = new Source("BS 6367", "1983", "as a building handbook gives it", Known.PUBLISHED_SECONDARY, "physics 1.5");
+            Known.PUBLISHED_SECONDARY);
+    private static final Source FALL = new Source("Dingle and Lee", "1972", "", Known.PUBLISHED_SECONDARY);
+    private static final Source RULE = new Source("BS 6367", "1983", "as a building handbook gives it", Known.PUBLISHED_SECONDARY);
 
     private RainAssumptions() {}
 
-    private static Source chosen(String how, String row) {
-        return new Source(how, "", "", Known.DERIVED, row);
+    private static Source chosen(String how) {
+        return new Source(how, "", "", Known.DERIVED);
     }
 
     private static Assumption rain(double rain) {
@@ -51,7 +51,7 @@ final class RainAssumptions {
         }
         out.add(Assumption.of("deposition", Figures.number(DrivingRain.DEPOSITION, 1), DIGEST,
                 "The most it gives, near the upper corners of a building; less elsewhere, so the litres are an upper bound."));
-        out.add(Assumption.of("wind's angle to the wall", "0 degrees", chosen("Straight on", "physics 1.1"), "The most that one wind can bring."));
+        out.add(Assumption.of("wind's angle to the wall", "0 degrees", chosen("Straight on"), "The most that one wind can bring."));
         out.add(onWall(onWall, DIGEST, "Rain on level ground x driving rain factor x speed x deposition"
                 + " x cosine of the wind's angle to the wall: an upper bound."));
         return out;
@@ -62,7 +62,7 @@ final class RainAssumptions {
         String figure = Figures.number(Head.speedMPerS(x).orElseThrow(), 2) + " m/s";
         String where = "Taken as the speed at the wall, whatever its height.";
         if (x.windMPerS().isPresent() && x.towingKmPerH().isPresent()) {
-            return Assumption.of("speed", figure, chosen("Sum of wind and towing", "physics 9"), where);
+            return Assumption.of("speed", figure, chosen("Sum of wind and towing"), where);
         }
         return Assumption.stated(x.windMPerS().isPresent() ? "wind" : "towing speed", figure, where);
     }

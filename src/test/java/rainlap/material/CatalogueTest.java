@@ -82,21 +82,21 @@ class CatalogueTest {
     }
 
     @Test
-    void numbersThatWereReadMatchTheirRows() {
+    void numbersThatWereReadNameTheirDocument() {
         assertEquals(OptionalDouble.of(4 * 7), get("foil-membrane").durability().uvDays());
-        assertOrigin("foil-membrane", "uv_days", Known.PUBLISHED_SECONDARY, "2.15");
-        assertOrigin("wide-flashing-tape-150", "width", Known.PUBLISHED_SECONDARY, "2.11");
-        assertOrigin("batten-45x20", "depth", Known.PUBLISHED_SECONDARY, "4.25");
+        assertOrigin("foil-membrane", "uv_days", Known.PUBLISHED_SECONDARY, "Product data sheet of one Australian foil");
+        assertOrigin("wide-flashing-tape-150", "width", Known.PUBLISHED_SECONDARY, "Trade article on self-adhered flashing");
+        assertOrigin("batten-45x20", "depth", Known.PUBLISHED_SECONDARY, "Build 128, on E2/AS1 direct-fix openings");
         assertEquals(OptionalDouble.of(30), get("weatherboard").sizes().sideLapMm());
-        assertOrigin("weatherboard", "side_lap", Known.PUBLISHED, "6.1");
+        assertOrigin("weatherboard", "side_lap", Known.PUBLISHED, "ABCB Housing Provisions");
         assertEquals(Optional.of(Source.commonPractice()), get("foil-membrane").originOf("roll_width"));
         assertEquals(Known.FROM_MEMORY, get("foil-tape-75").originOf("service_c").orElseThrow().known());
     }
 
-    private void assertOrigin(String id, String key, Known known, String row) {
+    private void assertOrigin(String id, String key, Known known, String document) {
         Source source = get(id).originOf(key).orElseThrow();
         assertEquals(known, source.known(), id);
-        assertEquals(row, source.row(), id);
+        assertEquals(document, source.document(), id);
     }
 
     @Test

@@ -67,7 +67,7 @@ class MaterialReaderTest {
     @Test
     void aDocumentIsReadWhole() {
         Material tape = read(GOOD.replace("'common practice (no source)'",
-                "{'document':'Invented','edition':'1','clause':'2','known':'published','row':'0.1'}")).get(0);
+                "{'document':'Invented','edition':'1','clause':'2','known':'published'}")).get(0);
         assertEquals("Invented 1, 2, published", tape.originOf("width").orElseThrow().text());
     }
 
@@ -82,8 +82,8 @@ class MaterialReaderTest {
         refused("bond", "'from'", "'bond':{'edge':'top'},'from'");
         refused("end_dams", "'from'", "'end_dams':'some','from'");
         refused("service_c", "'from':{", "'service_c':[1],'from':{'service_c':'from memory',");
-        refused("page", "'common practice (no source)'", "{'document':'Invented','known':'published','row':'0.1','page':'3'}");
-        refused("known", "'common practice (no source)'", "{'document':'Invented','row':'0.1'}");
+        refused("page", "'common practice (no source)'", "{'document':'Invented','known':'published','page':'3'}");
+        refused("known", "'common practice (no source)'", "{'document':'Invented'}");
         refused("no document", "'common practice (no source)'", "'published'");
         refused("Cannot coerce", "60.5", "'60.5'");
         refused("above zero", "60.5", "0");

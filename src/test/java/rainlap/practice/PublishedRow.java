@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** One figure of the page of published values, written off by hand: see {@code practices/published-rows.txt}. */
+/** One figure as a document prints it, written off by hand: see {@code practices/published-rows.txt}. */
 record PublishedRow(
         String row, String quantity, double figure, String unit, String document, String clause, String known) {
 

@@ -24,7 +24,7 @@ import rainlap.stack.Face;
 /** The upper edge of an outer piece lies open on an inner one: water that runs down the inner one goes in behind the edge. */
 public final class ReverseLap implements Rule {
     static final RuleInfo INFO = RuleInfo.of("reverse-lap", "reverse lap", RuleInfo.Theme.LAPS);
-    private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED, "11.1");
+    private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED);
     private static final String WHY = "Laps must never make water that runs down buck over a seam ("
             + "FEMA P-499, Fact Sheet 1.9, page 2).";
 

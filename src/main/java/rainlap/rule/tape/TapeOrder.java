@@ -24,7 +24,7 @@ import rainlap.wall.Surface;
 /** At an opening a strip lies over one that water reaches later: sill over jamb, jamb over head or sill over head. */
 public final class TapeOrder implements Rule {
     static final RuleInfo INFO = RuleInfo.of("tape-order", "tapes in the wrong order", RuleInfo.Theme.TAPE);
-    private static final Source SOURCE = new Source("EPA Indoor airPLUS technical guidance", "", "1.6", Known.PUBLISHED, "3.2");
+    private static final Source SOURCE = new Source("EPA Indoor airPLUS technical guidance", "", "1.6", Known.PUBLISHED);
 
     @Override
     public RuleInfo info() {
