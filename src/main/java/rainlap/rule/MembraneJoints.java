@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
+import rainlap.geom.Profile;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
 import rainlap.joint.Run;
@@ -18,6 +19,8 @@ import rainlap.stack.Face;
 public final class MembraneJoints {
     /** A strip that covers no more of a joint than this many times its own width only crosses it. Our own choice. */
     private static final double CROSSING = 1.5;
+    /** The drawing's own tolerance: 1 mm, less the half of a grid unit by which an end may be rounded. */
+    private static final double LEAST_MM = 0.995;
 
     private MembraneJoints() {}
 
@@ -41,7 +44,12 @@ public final class MembraneJoints {
 
     /** The parts of a joint on this wall that a caller chooses on each run, with the least lap on each. */
     public static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where) {
-        return j.stretches(where, Run::lap).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
+        return parts(e, j, where, Run::lap);
+    }
+
+    /** The same with the least of another length on each. Those under 1 mm are left out: they are within the drawing's own tolerance. */
+    public static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where, Function<Run, Profile> of) {
+        return j.stretches(where, of).stream().filter(s -> s.lengthMm() >= LEAST_MM && e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     /** Whether a strip was laid along the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */

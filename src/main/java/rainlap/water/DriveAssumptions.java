@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
@@ -15,6 +16,8 @@ import rainlap.wall.Stage;
 final class DriveAssumptions {
     private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY);
     private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY);
+
+    private static final String UNUSED = "Not used: wind and travel are taken to blow straight at every edge, and which way a lap opens is not judged.";
 
     private final Drive drive;
     private final Exposure exposure;
@@ -33,6 +36,7 @@ final class DriveAssumptions {
         } else {
             a.unstated(practice.get(Limit.COURSE_LAP));
         }
+        a.directions();
         if (stage == Stage.FINISHED) {
             a.sheltered(practice.get(Limit.DRIVING_SHARE), Drive.share(practice));
         }
@@ -69,6 +73,16 @@ final class DriveAssumptions {
             add("speed", Figures.number(Head.speedMPerS(exposure).orElseThrow(), 2) + " m/s", derived("Sum of wind and towing"),
                     "The wind is taken to blow against the direction of travel.");
         }
+    }
+
+    /** Which way wind blows and travel goes is stated for rules to come: the trace drives water at every edge alike. */
+    private void directions() {
+        exposure.windFrom().ifPresent(f -> out.add(Assumption.stated("wind from", word(f), UNUSED)));
+        exposure.leading().ifPresent(f -> out.add(Assumption.stated("side that travels first", word(f), UNUSED)));
+    }
+
+    private static String word(Exposure.From from) {
+        return from.name().toLowerCase(Locale.ROOT);
     }
 
     private void open() {

@@ -158,6 +158,20 @@ class DriveTest {
     }
 
     @Test
+    void aDirectionThatIsNotUsedIsSaidToBeSo() {
+        Exposure x = Exposures.windAndTowing(20, 90);
+        Exposure aimed = new Exposure(x.windMPerS(), x.pressurePa(), Optional.of(Exposure.From.RIGHT), x.rainMmPerH(), x.towingKmPerH(), Optional.of(Exposure.From.LEFT),
+                x.temperatureC(), x.sunDays(), x.road());
+        for (Stage stage : Stage.values()) {
+            Drive drive = Drive.of(aimed, COMMON, stage);
+            assertEquals("right", figure(drive, "wind from"));
+            assertEquals("left", figure(drive, "side that travels first"));
+            assertEquals(2, drive.assumptions().stream().filter(a -> a.note().startsWith("Not used")).count());
+            assertEquals(Drive.of(x, COMMON, stage).rise(), drive.rise());
+        }
+    }
+
+    @Test
     void nothingFromMemoryDrivesWater() {
         Drive drive = Drive.of(Exposures.windAndTowing(20, 90), COMMON, Stage.FINISHED);
         assertTrue(drive.assumptions().stream().flatMap(a -> a.source().stream()).noneMatch(s -> s.known() == Known.FROM_MEMORY));

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
-import rainlap.geom.Profile;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
 import rainlap.joint.Run;
@@ -53,12 +51,12 @@ public final class NarrowTapeCover implements Rule {
         Map<Run, Low> low = new IdentityHashMap<>();
         j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
         List<Outcome> out = new ArrayList<>();
-        parts(e, j, r -> low.get(r).outer, r -> r.cover().onOuter())
+        MembraneJoints.parts(e, j, r -> low.get(r).outer, r -> r.cover().onOuter())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
-        parts(e, j, r -> low.get(r).inner, r -> r.cover().onInner())
+        MembraneJoints.parts(e, j, r -> low.get(r).inner, r -> r.cover().onInner())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, false, limit), limit)));
-        List<Joint.Stretch> onOuter = parts(e, j, r -> low.get(r).both, r -> r.cover().onOuter());
-        List<Joint.Stretch> onInner = parts(e, j, r -> low.get(r).both, r -> r.cover().onInner());
+        List<Joint.Stretch> onOuter = MembraneJoints.parts(e, j, r -> low.get(r).both, r -> r.cover().onOuter());
+        List<Joint.Stretch> onInner = MembraneJoints.parts(e, j, r -> low.get(r).both, r -> r.cover().onInner());
         for (int i = 0; i < onOuter.size(); i++) {
             Joint.Stretch a = onOuter.get(i), b = onInner.get(i);
             out.add(broken(e, j, a.least() <= b.least() ? a : b,
@@ -77,10 +75,6 @@ public final class NarrowTapeCover implements Rule {
             Intervals both = outer.intersect(inner);
             return new Low(outer.minus(both), inner.minus(both), both);
         }
-    }
-
-    private static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where, Function<Run, Profile> of) {
-        return j.stretches(where, of).stream().filter(s -> e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     private static String oneSide(Joint j, Joint.Stretch s, boolean outer, LimitValue limit) {

@@ -79,8 +79,9 @@ class TapeRulesTest {
     @Test
     void twoTapesEndToEndMissNothing() {
         assertEquals("", found(new TapeMissed(), courses(150).tape("T1", 0, 810, 1000, 80).tape("T2", 1000, 810, 1000, 80)));
-        assertEquals("M2 M1 | +850, x 1000 | 0.01 missed / taped from end to end",
-                found(new TapeMissed(), courses(150).tape("T1", 0, 810, 1000, 80).tape("T2", 1000.01, 810, 999.99, 80)));
+        assertEquals("M2 M1 | +850, x 1000 to 1001 | 1 missed / taped from end to end",
+                found(new TapeMissed(), courses(150).tape("T1", 0, 810, 1000, 80).tape("T2", 1001, 810, 999, 80)));
+        assertEquals("", found(new TapeMissed(), courses(150).tape("T1", 0, 810, 1000, 80).tape("T2", 1000.99, 810, 999.01, 80)), "within the drawing's tolerance");
     }
 
     @Test
