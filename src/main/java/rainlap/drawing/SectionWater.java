@@ -10,6 +10,7 @@ import rainlap.geom.Point;
 import rainlap.paper.PaperPoint;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.Shelter;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 import rainlap.water.Arrival;
@@ -38,7 +39,6 @@ final class SectionWater {
     private final SectionGrid grid;
     private final SectionGaps gaps;
     private final Cut cut;
-    private final long rise;
     private final List<Moment> moments = new ArrayList<>();
     private Optional<Lift> lift = Optional.empty();
     /** Where the line has got to along the wall, and which way it went last. */
@@ -56,7 +56,6 @@ final class SectionWater {
         this.grid = grid;
         this.cut = stack.cut();
         this.gaps = new SectionGaps(stack, grid, strands, depth);
-        this.rise = evidence.trace().drive().rise();
     }
 
     /** The drive upwards that the way shows; known once {@link #find} has been asked. */
@@ -108,6 +107,7 @@ final class SectionWater {
     /** The last climb counts, if it is no higher than wind lifts water: a higher one is a lap that is overrun. */
     private void noteLift(Moment a, Moment b) {
         if (cut.plumb() && a.place() < b.place()) {
+            long rise = Shelter.lift(evidence, Surface.WALL, new Point(cut.across(), Math.round(a.place()) + 1), a.layer());
             lift = b.place() - a.place() <= rise ? Optional.of(new Lift(a.place(), rise)) : Optional.empty();
         }
     }

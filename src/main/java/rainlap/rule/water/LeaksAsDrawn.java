@@ -10,6 +10,7 @@ import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
+import rainlap.rule.Shelter;
 import rainlap.water.Step;
 
 /** Water comes onto the frame with nothing failing. */
@@ -38,7 +39,7 @@ public final class LeaksAsDrawn implements Rule {
     private static String remedy(Evidence e, Step s) {
         String p = s.piece(), cover = e.practice().get(Limit.TAPE_COVER).number();
         if (s.kind() == Step.Kind.LIFT_UNDER) {
-            return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mmUp(e.trace().drive().rise())
+            return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mmUp(Shelter.lift(e, s))
                     + ", the height wind lifts water to, or tape that edge.";
         }
         if (s.kind() == Step.Kind.PUSH_UNDER) {

@@ -10,13 +10,20 @@ import rainlap.joint.Drawn;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
+import rainlap.practice.Limit;
+import rainlap.practice.Practice;
+import rainlap.practice.Practices;
+import rainlap.practice.ShiftedPractice;
+import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Judged;
+import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.Written;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
 import rainlap.wall.Shape;
+import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 import rainlap.water.Step;
 
@@ -50,6 +57,25 @@ class WaterRulesTest {
         assertTrue(f.says().contains("rain wets M1; wind lifts it under M2; wind lifts it on, onto the frame"), f.says());
         Drawn beside = wall().sheet("Ma", -50, -50, 1050, 2100).sheet("Mb", 900, -50, 1150, 2100);
         assertTrue(Judged.findings(new LeaksAsDrawn(), beside, "common").get(0).remedy().contains("at least 150, as far as wind pushes water"));
+    }
+
+    /** 40 m/s hold up 101.98 mm of water, a quarter of that 25.5, named in whole millimetres: behind the cladding the lap of 20 is too short by the lesser height. */
+    @Test void behindCladdingTheRemedyNamesTheHeightThere() {
+        Practice quarter = ShiftedPractice.of(Practices.common(), Limit.DRIVING_SHARE, 0.25);
+        assertEquals(List.of("26"), named(clad("'rect': [-50,-50,1900,1250]"), quarter));
+        assertEquals(List.of("102"), named(clad("'rect': [-50,-50,1900,550]"), quarter), "no cladding over the lap");
+    }
+
+    /** A lap of 20 at +800; cladding over the upper part from +1210 on, and a lower sheet. */
+    private static Elevation clad(String lower) {
+        return Written.read("{'rainlap': 1, 'exposure': {'wind_m_s': 40}, 'wall': {'outline': [[0,0],[1800,0],[1800,1600],[0,1600]], 'edges': ['free','free','free','free']},"
+                + "'pieces': [{'id': 'M1', 'material': 'foil-membrane', 'rect': [-50,-50,1900,870]}, {'id': 'M2', 'material': 'foil-membrane', 'rect': [-50,800,1900,850]},"
+                + "{'id': 'C1', 'material': 'weatherboard', " + lower + "}, {'id': 'C2', 'material': 'weatherboard', 'rect': [-50,1210,1900,440]}]}");
+    }
+
+    private static List<String> named(Elevation wall, Practice practice) {
+        return new LeaksAsDrawn().check(Evidence.of(wall, Stage.FINISHED, practice)).map(o -> ((Outcome.Broken) o).finding().remedy())
+                .map(r -> r.replaceFirst(".*by at least ([0-9.]+),.*", "$1")).distinct().toList();
     }
 
     @Test void aSlitUnderTapeIsOneFailureAwayAndWithASheetBehindItIsNot() {
