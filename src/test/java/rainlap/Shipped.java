@@ -32,7 +32,11 @@ record Shipped(String file, Elevation wall, CheckResult result) {
     }
 
     static CheckResult check(Elevation wall) {
-        return Checker.check(wall, Stage.WRAP, Practices.find(wall.practice().orElseThrow()).orElseThrow());
+        return check(wall, Stage.WRAP);
+    }
+
+    static CheckResult check(Elevation wall, Stage stage) {
+        return Checker.check(wall, stage, Practices.find(wall.practice().orElseThrow()).orElseThrow());
     }
 
     boolean isSound() {

@@ -28,6 +28,7 @@ import rainlap.rule.tape.UntapedJoint;
 import rainlap.rule.water.LeaksAsDrawn;
 import rainlap.rule.water.OneFailureAway;
 import rainlap.rule.water.TrappedWater;
+import rainlap.rule.water.WaterOnBatten;
 import rainlap.rule.water.WayRoundAnEnd;
 
 /** Every rule, sorted by id. A new rule is one line here; a test fails while it is missing. */
@@ -58,6 +59,7 @@ public final class Rules {
             new UntapedCorner(),
             new UntapedJoint(),
             new UnwrappedCorner(),
+            new WaterOnBatten(),
             new WayRoundAnEnd()
     );
 

@@ -110,6 +110,6 @@ final class ExplainCommand implements RainlapCommand {
         Elevation elevation = ElevationFile.read(example, RuleExamples.bytes(info.id(), example)).elevation()
                 .orElseThrow(() -> new IllegalStateException(info.id() + "/" + example + " cannot be read"));
         Practice practice = PracticesCommand.find(elevation.practice().orElse(Practices.COMMON));
-        return Sheets.of(Checker.check(elevation, Stage.WRAP, practice), TitleBlock.BLANK);
+        return Sheets.of(Checker.check(elevation, Stage.drawn(elevation), practice), TitleBlock.BLANK);
     }
 }

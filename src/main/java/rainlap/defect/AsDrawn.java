@@ -7,8 +7,8 @@ import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
+import rainlap.rule.LevelBattens;
 import rainlap.stack.Crew;
-import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Piece;
 import rainlap.wall.Side;
@@ -38,7 +38,7 @@ public final class AsDrawn {
 
     static AsDrawn of(Evidence e, Pressure pressure) {
         Trace trace = pressure.drive() == e.trace().drive() ? e.trace() : Trace.of(e.stack(), e.joints(), pressure.drive(), Optional.empty(), Crew.ALONE);
-        return new AsDrawn(pressure, e.elevation(), trace, pools(e.stack(), trace.onBattens()));
+        return new AsDrawn(pressure, e.elevation(), trace, LevelBattens.pools(e.stack(), trace.onBattens()));
     }
 
     public Pressure pressure() {
@@ -81,17 +81,5 @@ public final class AsDrawn {
         Point p = Outermost.middle(Box.of(a.where().subList((a.where().size() - 1) / 2, (a.where().size() - 1) / 2 + 2)));
         return Stream.of(new Point(0, BESIDE), new Point(0, -BESIDE), new Point(BESIDE, 0), new Point(-BESIDE, 0))
                 .anyMatch(by -> trace.defences(a.surface(), new Point(p.x() + by.x(), p.y() + by.y())) == 0);
-    }
-
-    /** Those that lie on the upper side of a batten that lies level, not on the end of one that stands. */
-    static List<OnBatten> pools(Stack stack, List<OnBatten> all) {
-        return all.stream().filter(o -> isLevel(o) && stack.meeting(o.surface(), Box.of(o.where())).stream()
-                .anyMatch(f -> f.piece().id().equals(o.batten()) && f.box().width() > f.box().height())).toList();
-    }
-
-    /** Within 5 mm in a metre. */
-    private static boolean isLevel(OnBatten o) {
-        Box b = Box.of(o.where());
-        return b.height() * 200 <= b.width();
     }
 }

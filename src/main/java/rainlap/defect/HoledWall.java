@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.rule.Evidence;
+import rainlap.rule.LevelBattens;
 import rainlap.rule.Place;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
@@ -29,7 +30,7 @@ final class HoledWall {
 
     Result at(AsDrawn without) {
         Inflow in = Inflow.at(stack, without.pressure().drive(), hole.box());
-        List<OnBatten> pools = AsDrawn.pools(stack, in.onBattens());
+        List<OnBatten> pools = LevelBattens.pools(stack, in.onBattens());
         List<String> on = Stream.concat(pools.stream().map(OnBatten::batten), in.trapped().stream().flatMap(t -> AsDrawn.battens(drawn, t))).distinct().sorted().toList();
         Point middle = Outermost.middle(hole.box());
         if (in.ontoBareFrame()) {

@@ -109,7 +109,9 @@ public final class DefectTable {
             int at = i;
             long frame = study.holes().stream().filter(h -> h.results().get(at).frame().isPresent()).count();
             long pools = study.holes().stream().filter(h -> !h.results().get(at).pools().isEmpty()).count();
-            parts.add(study.asDrawn().get(i).pressure().name() + ": " + frame + " would reach the frame, " + pools + " would pool on a batten");
+            List<String> already = study.asDrawn().get(i).pools();
+            parts.add(study.asDrawn().get(i).pressure().name() + ": " + frame + " would reach the frame, " + pools + " would pool on a batten"
+                    + (already.isEmpty() ? "" : " (without any hole water pools on " + already.size() + ": " + String.join(", ", already) + ")"));
         }
         int n = study.holes().size();
         return n + (n == 1 ? " hole. " : " holes. ") + String.join(". ", parts) + ".";

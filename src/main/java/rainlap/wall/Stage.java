@@ -23,6 +23,11 @@ public enum Stage {
         return this == FINISHED || layer == Layer.WRAP;
     }
 
+    /** The stage that a wall is drawn for: finished where any piece of the cavity or the face is drawn. */
+    public static Stage drawn(Elevation e) {
+        return e.pieces().stream().allMatch(p -> WRAP.sees(p.material().layer())) ? WRAP : FINISHED;
+    }
+
     public static Optional<Stage> find(String word) {
         return Arrays.stream(values()).filter(s -> s.word.equals(word)).findFirst();
     }

@@ -52,7 +52,7 @@ record Example(String rule, Path file, Evidence evidence) {
         Reading r = ElevationFile.read(file);
         assertEquals(List.of(), r.problems().stream().flatMap(p -> p.lines().stream()).toList(), () -> file + " is no sound elevation");
         Elevation e = r.elevation().orElseThrow();
-        return Evidence.of(e, Stage.WRAP, e.practice().map(p -> Practices.find(p).orElseThrow()).orElse(Practices.common()));
+        return Evidence.of(e, Stage.drawn(e), e.practice().map(p -> Practices.find(p).orElseThrow()).orElse(Practices.common()));
     }
 
     Elevation elevation() {

@@ -49,7 +49,7 @@ class MirroredExamplesTest {
     private static Set<String> found(Elevation e, List<Rule> rules, boolean mirror) {
         Practice p = e.practice().flatMap(Practices::find).orElse(Practices.common());
         Set<String> out = new TreeSet<>();
-        Checker.check(Evidence.of(e, Stage.WRAP, p), rules).weakPoints().forEach(w -> out.add(text(w.finding(), mirror)));
+        Checker.check(Evidence.of(e, Stage.drawn(e), p), rules).weakPoints().forEach(w -> out.add(text(w.finding(), mirror)));
         return out;
     }
 

@@ -39,7 +39,7 @@ class PurityTest {
             Collections.reverse(backward);
             assertEquals(forward, backward, "backward");
             assertEquals(forward, Rules.all().parallelStream().map(r -> r.check(e).toList()).toList(), "in parallel");
-            Evidence again = Evidence.of(x.elevation(), Stage.WRAP, x.practice());
+            Evidence again = Evidence.of(x.elevation(), x.evidence().stage(), x.practice());
             assertEquals(forward, Rules.all().stream().map(r -> r.check(again).toList()).toList(), "on evidence gathered anew");
         }));
     }

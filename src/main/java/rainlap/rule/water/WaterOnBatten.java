@@ -1,0 +1,52 @@
+package rainlap.rule.water;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import rainlap.geom.Segment;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.rule.LevelBattens;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.rule.Rule;
+import rainlap.rule.RuleInfo;
+import rainlap.wall.Piece;
+import rainlap.water.OnBatten;
+
+/** Water comes to lie on the level upper side of a batten. */
+public final class WaterOnBatten implements Rule {
+    static final RuleInfo INFO = RuleInfo.of("water-on-batten", "water lies on a batten", RuleInfo.Theme.WATER);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Stream<Outcome> check(Evidence e) {
+        List<Piece> battens = e.elevation().pieces().stream()
+                .filter(p -> p.material().kind() == MaterialKind.BATTEN && e.stage().sees(p.material().layer())).toList();
+        if (battens.isEmpty()) {
+            return Stream.of(new Outcome.DoesNotApply("no batten is drawn at this stage"));
+        }
+        Map<String, List<OnBatten>> pools = new TreeMap<>();
+        LevelBattens.pools(e.stack(), e.trace().onBattens()).forEach(o -> pools.computeIfAbsent(o.batten(), k -> new ArrayList<>()).add(o));
+        return battens.stream().map(b -> pools.containsKey(b.id()) ? broken(e, longest(pools.get(b.id()))) : Outcome.Holds.of(b.id()));
+    }
+
+    private static OnBatten longest(List<OnBatten> all) {
+        return all.stream().max(Comparator.comparingDouble(o -> new Segment(o.where().get(0), o.where().get(1)).lengthMm())).orElseThrow();
+    }
+
+    private static Outcome broken(Evidence e, OnBatten o) {
+        Place where = Place.line(e.elevation(), o.surface(), o.where());
+        return Finding.of(INFO, where, List.of(o.batten())).reads("level, water lies on it", "water runs off")
+                .says("Water that runs down the wall lies on the level upper side of " + o.batten() + " at " + where.inWords() + ": it is taken to lie tight against what is behind it.",
+                        "Stand " + o.batten() + " upright, slope it, or set it on upright packers that leave a drained gap behind it; or close the cladding above it.");
+    }
+}
