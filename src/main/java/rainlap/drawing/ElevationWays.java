@@ -30,6 +30,8 @@ final class ElevationWays {
     private static final double ASIDE = 2.5;
     /** A shorter way would be hidden by its own arrow. */
     private static final double SHORTEST = 3.5;
+    /** A longer way with bends can be followed through a crowd. */
+    private static final double FOLLOWED = 20;
     /** What lies nearer to a way, or to the drop at its end, counts as met, printed mm. */
     private static final double BESIDE = 0.8;
     private static final double DROP = 5;
@@ -77,7 +79,7 @@ final class ElevationWays {
 
     /** The place along the arrival from which the way keeps clearest of all else. */
     private Optional<WaterSigns.Way> place(Arrival a, Box near, Occupied taken) {
-        return Arrays.stream(SHARES).mapToObj(share -> way(a, near, share)).filter(w -> isClear(w.points()))
+        return Arrays.stream(SHARES).mapToObj(share -> way(a, near, share)).filter(w -> isClear(w.points()) && !isCrowded(w.points(), taken))
                .min(Comparator.comparingInt(w -> met(w.points(), taken)));
     }
 
@@ -88,6 +90,20 @@ final class ElevationWays {
         Polyline l = new Polyline(line, Looks.WIDE);
         return l.length() >= SHORTEST && line.stream().allMatch(drawn::holds)
                 && l.segments().stream().allMatch(s -> words.isFree(PaperBox.of(List.of(s.from(), s.to())).grown(0.5)));
+    }
+
+    /** A short way with many bends, of which every part meets something, can be told from none of it. */
+    private static boolean isCrowded(List<PaperPoint> line, Occupied taken) {
+        return bends(line) > 2 && new Polyline(line, Looks.WIDE).length() < FOLLOWED && met(line, taken) >= line.size() - 1;
+    }
+
+    private static int bends(List<PaperPoint> line) {
+        int bends = 0;
+        for (int i = 2; i < line.size(); i++) {
+            PaperPoint a = line.get(i - 2), b = line.get(i - 1), c = line.get(i);
+            bends += Math.abs((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x())) > 0.01 ? 1 : 0;
+        }
+        return bends;
     }
 
     private static int met(List<PaperPoint> line, Occupied taken) {

@@ -25,11 +25,13 @@ final class SectionPlanes {
     private static final double[] ROOMY_FIRST = {3, 0};
     private static final double LONGEST_HALF = 9;
     private static final double ARM = 3.6;
+    private static final double APART = 5;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
     private final View view;
     private final Occupied taken;
     private final PaperBox drawing;
     private final List<Mark> out = new ArrayList<>();
+    private final List<Circle> circles = new ArrayList<>();
 
     SectionPlanes(View view, Occupied taken, PaperBox drawing) {
         this.view = view;
@@ -101,19 +103,26 @@ final class SectionPlanes {
         out.add(Symbols.arrowHead(tip, plumb ? -1 : 0, plumb ? 0 : 1));
     }
 
-    /** A circle with its letter round a corner that is drawn apart. */
+    /** A circle with its letter round a corner that is drawn apart; the letter nearer to no other circle, where there is room. */
     void circle(PaperPoint middle, double radius, String letter) {
         out.add(Disc.ring(middle, radius, Looks.CENTRE));
+        List<Text> free = new ArrayList<>();
         for (double angle : new double[] {-45, 45, -135, 135, 0, 180, -90, 90}) {
             double a = Math.toRadians(angle), away = radius + 2.6;
             Text t = Text.centred(middle.plus(away * Math.cos(a), away * Math.sin(a)), letter, LETTER);
             if (drawing.holds(t.box()) && taken.isFree(t.box())) {
-                taken.add(t.box());
-                out.addAll(Symbols.haloed(t, Tone.WHITE));
-                return;
+                free.add(t);
             }
         }
+        free.stream().filter(t -> circles.stream().noneMatch(c -> t.box().middle().distance(c.middle()) < c.radius() + APART)).findFirst()
+                .or(() -> free.stream().findFirst()).ifPresent(t -> {
+                    taken.add(t.box());
+                    out.addAll(Symbols.haloed(t, Tone.WHITE));
+                });
+        circles.add(new Circle(middle, radius));
     }
+
+    private record Circle(PaperPoint middle, double radius) {}
 
     boolean isEmpty() {
         return out.isEmpty();

@@ -1,0 +1,39 @@
+package rainlap.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Text;
+
+class SectionPlanesTest {
+
+    /** The upper and the lower corner of a low window: B stands up right of the lower circle only if that is not beside the upper one. */
+    @Test
+    void aLetterStandsNearItsOwnCircleAlone() {
+        SectionPlanes planes = new SectionPlanes(new View(20, 0, 0), new Occupied(), new PaperBox(0, 0, 400, 290));
+        PaperPoint upper = new PaperPoint(100, 100), lower = new PaperPoint(100, 117);
+        planes.circle(upper, 8, "A");
+        planes.circle(lower, 8, "B");
+        List<Text> letters = new ArrayList<>();
+        texts(planes.group(), letters);
+        Text b = letters.stream().filter(t -> t.text().equals("B")).findFirst().orElseThrow();
+        assertEquals(2, letters.size());
+        assertTrue(b.box().middle().y() > lower.y(), "below, away from the upper circle");
+    }
+
+    private static void texts(Mark m, List<Text> out) {
+        if (m instanceof Group g) {
+            g.marks().forEach(x -> texts(x, out));
+        } else if (m instanceof Text t) {
+            out.add(t);
+        }
+    }
+}
