@@ -39,14 +39,15 @@ final class OnePlace {
     }
 
     private List<Finding> merged(Evidence e) {
+        PlaceLitres litres = new PlaceLitres(e.trace());
+        List<Finding> led = traced.stream().map(litres::ofWay).toList();
         if (dimensions.isEmpty()) {
-            return traced;
+            return led;
         }
         Passing passing = new Passing(e);
-        JointLitres litres = new JointLitres(e);
-        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.of(withWay(e, passing, f))).toList());
+        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.ofPlace(withWay(e, passing, f))).toList());
         Passed passed = new Passed(e, out);
-        List<Finding> left = traced.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t))).toList();
+        List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t))).toList();
         out.addAll(left);
         return out;
     }
@@ -63,11 +64,7 @@ final class OnePlace {
                 return bare.get();
             }
         }
-        return worst.filter(a -> a.defences() <= f.defences()).map(a -> withLitres(f.withWay(a.defences(), a.path()), a)).orElse(f);
-    }
-
-    private static Finding withLitres(Finding f, Arrival a) {
-        return a.litresPerHour().isPresent() ? f.withLitres(a.litresPerHour().getAsDouble()) : f;
+        return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
     }
 
     private static boolean saysItAlready(Finding f, Finding t) {

@@ -28,8 +28,10 @@ import rainlap.water.Trace;
 final class FindingsTable {
     private static final double HEAD = 13.4;
     private static final double LINE_ABOVE = 4.4;
-    private static final String LITRES = "l/h: what runs over or along the weak point on whatever lies outermost there; a dash where that is not reckoned, as in"
-            + " reveals, round pipes and at corners of the building.";
+    private static final String LITRES = "l/h: what runs over or beside the place of the weak point, or falls on it, on whatever lies"
+            + " outermost there; a dash where that is not reckoned, as in reveals, round pipes and at corners of the building.";
+    private static final String SHARES = " Where water parts equal shares are taken: half to each end of a level line, half over a loose upper edge and"
+            + " half in behind, equal parts over the front of a ledge and off each end without a dam; which way it really goes is not drawn.";
     private final CheckResult result;
     private int next;
     private final List<String> closing;
@@ -166,7 +168,7 @@ final class FindingsTable {
     private void rain(double room, List<String> out) {
         Trace trace = result.evidence().trace();
         String reckoned = DrivingRain.relation(result.evidence().elevation().exposure())
-                .map(r -> "Rain on the wall " + r + "." + trace.balance().filter(b -> b.fallen() > 0).map(FindingsTable::goes).orElse(""))
+                .map(r -> "Rain on the wall " + r + "." + trace.balance().filter(b -> b.fallen() > 0).map(this::goes).orElse(""))
                 .orElse("No litres an hour (l/h), because no rain is stated.");
         out.addAll(TextMetrics.wrap(reckoned, room, Looks.PLAIN));
         if (trace.rain().isPresent() && !result.weakPoints().isEmpty()) {
@@ -174,9 +176,10 @@ final class FindingsTable {
         }
     }
 
-    private static String goes(Balance b) {
-        return " Of " + LitresText.perHour(b.fallen()) + " l/h as drawn: " + b.shares().stream().filter(s -> s.litresPerHour() > 0)
-                .map(s -> s.says() + " " + LitresText.percent(s.litresPerHour(), b.fallen())).collect(Collectors.joining(", ")) + ".";
+    private String goes(Balance b) {
+        String shares = result.evidence().trace().shares().stream().filter(s -> s.litresPerHour() > 0 || !s.besides().isEmpty())
+                .map(s -> s.says() + " " + LitresText.percent(s.litresPerHour(), b.fallen()) + s.inBrackets()).collect(Collectors.joining(", "));
+        return " Of " + LitresText.perHour(b.fallen()) + " l/h as drawn: " + shares + "." + SHARES;
     }
 
     private String checked() {

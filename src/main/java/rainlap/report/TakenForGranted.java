@@ -20,8 +20,8 @@ final class TakenForGranted {
     private static final List<Columns.Column> SHARES = List.of(new Columns.Column("", 2, false), new Columns.Column("", 40, false),
             new Columns.Column("", 8, true), new Columns.Column("", 6, true));
     private static final String NO_RAIN = "No litres an hour (l/h): the elevation states no rain. Give rain_mm_h in its exposure.";
-    private static final String RAIN = "Litres an hour (l/h) are what runs over or along a weak point on whatever lies outermost there; a dash where that is"
-            + " not reckoned, as in reveals, round pipes and at corners of the building. Where the rain goes, as drawn:";
+    private static final String RAIN = "Litres an hour (l/h) are what runs over or beside the place of a weak point, or falls on it, on whatever lies outermost"
+            + " there; a dash where that is not reckoned, as in reveals, round pipes and at corners of the building. Where the rain goes, as drawn:";
 
     private TakenForGranted() {}
 
@@ -43,16 +43,18 @@ final class TakenForGranted {
         for (int i = 0; i < shown.size(); i++) {
             out.addAll(columns.row(i));
         }
-        out.addAll(result.evidence().trace().balance().map(TakenForGranted::balance).orElseGet(() -> Columns.hanging("", NO_RAIN, TerminalTable.COLUMNS)));
+        out.addAll(result.evidence().trace().balance().map(b -> balance(b, result.evidence())).orElseGet(() -> Columns.hanging("", NO_RAIN, TerminalTable.COLUMNS)));
         return out;
     }
 
-    private static List<String> balance(Balance b) {
+    private static List<String> balance(Balance b, Evidence e) {
+        List<Balance.Share> shares = e.trace().shares();
         List<String> out = new ArrayList<>(Columns.hanging("", RAIN, TerminalTable.COLUMNS));
         Columns columns = new Columns(SHARES);
-        columns.add(List.of("", "falls on the wall and its openings", LitresText.perHour(b.fallen()), ""));
-        b.shares().forEach(s -> columns.add(List.of("", s.says(), LitresText.perHour(s.litresPerHour()), LitresText.percent(s.litresPerHour(), b.fallen()))));
-        for (int i = 0; i <= b.shares().size(); i++) {
+        columns.add(List.of("", e.elevation().openings().isEmpty() ? "falls on the wall" : "falls on the wall and its openings", LitresText.perHour(b.fallen()), ""));
+        shares.forEach(s -> columns.add(List.of("", s.says() + s.inBrackets(), LitresText.perHour(s.litresPerHour()),
+                LitresText.percent(s.litresPerHour(), b.fallen()))));
+        for (int i = 0; i <= shares.size(); i++) {
             out.addAll(columns.row(i));
         }
         return out;

@@ -80,10 +80,15 @@ final class WaterJson {
         FindingsJson.number(json, "litres_per_m2_hour", trace.rain().get().litresPerM2Hour());
         json.writeObjectFieldStart("balance");
         FindingsJson.number(json, "fallen", b.fallen());
-        for (Balance.Share s : b.shares()) {
+        for (Balance.Share s : trace.shares()) {
             FindingsJson.number(json, s.name(), s.litresPerHour());
         }
         json.writeEndObject();
+        json.writeArrayFieldStart("not_counted");
+        for (String means : trace.besides()) {
+            json.writeString(means);
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 

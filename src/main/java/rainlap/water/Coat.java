@@ -20,6 +20,7 @@ import rainlap.wall.Piece;
 final class Coat {
     private final Elevation elevation;
     private final LayingOrder order;
+    private final Flush flush;
     private final Map<String, Integer> numbers = new HashMap<>();
     /** By edge, then piece. */
     private final boolean[][] sealed;
@@ -32,6 +33,7 @@ final class Coat {
     Coat(Stack stack) {
         this.order = stack.order();
         this.elevation = stack.elevation();
+        this.flush = new Flush(elevation.openings());
         int n = elevation.pieces().size();
         sealed = new boolean[Edge.values().length][n];
         adhered = new boolean[n];
@@ -53,6 +55,11 @@ final class Coat {
 
     Piece piece(int n) {
         return elevation.pieces().get(n);
+    }
+
+    /** Where the wall ends at openings. */
+    Flush flush() {
+        return flush;
     }
 
     /** The number of a piece by its id, -1 for the frame. */

@@ -1,68 +1,146 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
+import rainlap.geom.Point;
 
 /** How much water runs, on the outermost layer, over and beside each edge of each piece, whether that lies open or under a tape. */
 final class Met {
-    private final Map<Integer, List<Part>> over = new HashMap<>();
-    private final Map<Integer, List<Part>> beside = new HashMap<>();
+    /** Stands among the pieces for the edges of the openings. */
+    static final int OPENING = -1;
 
-    private record Part(double from, double to, double low, double high, boolean right, double litres) {}
+    private final Map<Integer, Parts> byPiece = new HashMap<>();
+    private final Map<End, Double> ends = new HashMap<>();
+
+    private enum Course {
+        OVER, LEFT, RIGHT
+    }
+
+    /** @param top of what runs beside a plumb line: how much at its upper end, the litres being at its lower */
+    private record Part(Box box, Course course, double litres, double top) {
+        private double between(Box line) {
+            double a = Math.max(box.minX(), line.minX()), b = Math.min(box.maxX(), line.maxX());
+            return a < b ? litres * (b - a) / box.width() : 0;
+        }
+
+        /** At the foot of a stretch of it. */
+        private double above(long y) {
+            return y <= box.minY() ? litres : litres + (top - litres) * (y - box.minY()) / box.height();
+        }
+    }
+
+    private record End(int piece, long x, long y) {}
+
+    /** What is known of one piece, or of the openings. */
+    private static final class Parts {
+        private final List<Part> all = new ArrayList<>(2);
+        private BoxTree tree;
+
+        void add(Part p) {
+            all.add(p);
+            tree = null;
+        }
+
+        void collect(Box near, Set<Part> out) {
+            tree = tree == null ? new BoxTree(all.stream().map(Part::box).toList()) : tree;
+            tree.query(near, i -> out.add(all.get(i)));
+        }
+    }
 
     /** Water crosses from one pile to the next below. */
     void add(Pile above, Pile below, long from, long to, Line line, double litres) {
-        double y = line.at(from), z = line.at(to);
-        note(over, above, below, new Part(from, to, Math.min(y, z), Math.max(y, z), false, litres));
+        note(above, below, over(from, to, line, litres));
     }
 
-    /** Water runs down next to a plumb line between one pile and the next. */
-    void addBeside(Pile here, Pile there, Flank f, double litres) {
-        note(beside, here, there, new Part(f.x(), f.x(), f.from(), f.to(), f.aRight(), litres));
-    }
-
-    private static void note(Map<Integer, List<Part>> in, Pile a, Pile b, Part p) {
-        if (p.litres > 0) {
-            noteEnds(in, a, b, p);
-            noteEnds(in, b, a, p);
+    /** Water runs over the edge of an opening, whatever goes on round it. */
+    void addAtOpening(long from, long to, Line line, double litres) {
+        if (litres > 0) {
+            note(OPENING, over(from, to, line, litres));
         }
     }
 
-    private static void noteEnds(Map<Integer, List<Part>> in, Pile a, Pile b, Part p) {
+    private static Part over(long from, long to, Line line, double litres) {
+        double y = line.at(from), z = line.at(to);
+        return new Part(new Box(from, (long) Math.floor(Math.min(y, z)), to, (long) Math.ceil(Math.max(y, z))), Course.OVER, litres, litres);
+    }
+
+    /** Water runs down next to a plumb line between one pile and the next: so much at its foot, so much at its top. */
+    void addBeside(Pile here, Pile there, Flank f, double foot, double top) {
+        Box box = new Box(f.x(), (long) Math.floor(f.from()), f.x(), (long) Math.ceil(f.to()));
+        note(here, there, new Part(box, f.aRight() ? Course.LEFT : Course.RIGHT, foot, top));
+    }
+
+    /** Water leaves by an end of a ledge. */
+    void addEnd(int piece, Line at, double litres) {
+        ends.merge(new End(piece, at.ax(), at.ay()), litres, Double::sum);
+    }
+
+    private void note(Pile a, Pile b, Part p) {
+        if (p.litres > 0) {
+            noteEnds(a, b, p);
+            noteEnds(b, a, p);
+        }
+    }
+
+    private void noteEnds(Pile a, Pile b, Part p) {
         for (int i = 0; i < a.depth(); i++) {
             if (!b.holds(a.at(i))) {
-                in.computeIfAbsent(a.at(i), k -> new ArrayList<>(2)).add(p);
+                note(a.at(i), p);
             }
         }
     }
 
-    /** What meets an edge of a piece along a line: all that runs over it; where it is plumb, the most that runs down on either side. */
-    double at(int piece, Box line) {
-        return line.width() > 1 ? over(piece, line) : beside(piece, line);
+    private void note(int piece, Part p) {
+        byPiece.computeIfAbsent(piece, k -> new Parts()).add(p);
     }
 
-    private double over(int piece, Box line) {
-        double sum = 0;
-        for (Part p : over.getOrDefault(piece, List.of())) {
-            double a = Math.max(p.from, line.minX()), b = Math.min(p.to, line.maxX());
-            if (a < b && p.high >= line.minY() - 1 && p.low <= line.maxY() + 1) {
-                sum += p.litres * (b - a) / (p.to - p.from);
-            }
-        }
-        return sum;
+    /** What leaves by an end of a ledge; 0 where none does. */
+    double off(int piece, Point end) {
+        return ends.getOrDefault(new End(piece, end.x(), end.y()), 0.0);
     }
 
-    private double beside(int piece, Box line) {
-        double left = 0, right = 0;
-        for (Part p : beside.getOrDefault(piece, List.of())) {
-            if (p.from >= line.minX() - 1 && p.from <= line.maxX() + 1 && p.low < line.maxY() && p.high > line.minY()) {
-                left = p.right ? Math.max(left, p.litres) : left;
-                right = p.right ? right : Math.max(right, p.litres);
+    /**
+     * What meets those edges of some pieces that lie along a line, each litre once: all that runs over the line; where it is plumb, the most that runs down beside it, on
+     * either side.
+     */
+    double at(Collection<Integer> pieces, List<Point> line) {
+        double over = 0, left = 0, right = 0;
+        for (int i = 0; i + 1 < line.size(); i++) {
+            Box stretch = Box.of(line.subList(i, i + 2));
+            for (Part p : near(pieces, stretch)) {
+                if (stretch.width() > 1 && p.course == Course.OVER) {
+                    over += p.between(stretch);
+                } else if (stretch.width() <= 1 && isBeside(p.box, stretch)) {
+                    left = p.course == Course.LEFT ? Math.max(left, p.above(stretch.minY())) : left;
+                    right = p.course == Course.RIGHT ? Math.max(right, p.above(stretch.minY())) : right;
+                }
             }
         }
-        return left + right;
+        return over + left + right;
+    }
+
+    /** More than at an end; a point lies beside what passes it. */
+    private static boolean isBeside(Box part, Box stretch) {
+        return part.minY() < stretch.maxY() && part.maxY() > stretch.minY();
+    }
+
+    /** An edge is noted with each piece that ends there, and yet is one. */
+    private Set<Part> near(Collection<Integer> pieces, Box stretch) {
+        Set<Part> out = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (int piece : pieces) {
+            Parts parts = byPiece.get(piece);
+            if (parts != null) {
+                parts.collect(stretch.grow(1), out);
+            }
+        }
+        return out;
     }
 }

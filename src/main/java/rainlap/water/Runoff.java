@@ -18,12 +18,12 @@ final class Runoff {
     private static final double SQUARE_METRES = 1e-10;
 
     private final Coat coat;
-    private final long creep;
+    private final Sides edges;
     private final Ways ways;
     private final double rain;
     private final Met met = new Met();
     private final PriorityQueue<Due> due = new PriorityQueue<>(Comparator.comparingDouble(Due::height).reversed().thenComparingLong(Due::number));
-    private double fallen, foot, drips, openings, corners, frame, trapped;
+    private final Tally tally = new Tally();
     private long count;
 
     /** Litres per hour that come down evenly between two x. */
@@ -37,18 +37,18 @@ final class Runoff {
 
     Runoff(Coat coat, long creep, double litresPerM2Hour) {
         this.coat = coat;
-        this.creep = creep;
         this.ways = new Ways(coat);
         this.rain = litresPerM2Hour * SQUARE_METRES;
+        this.edges = new Sides(rain, creep);
     }
 
     void run(List<Ground> grounds, List<Opening> all) {
         grounds.get(0).cells.forEach(c -> await(c, c.openGap()));
         for (Opening o : all) {
             double litres = rain * o.rect().width() * o.rect().height();
-            fallen += litres;
+            tally.fallen += litres;
             if (o.reveal() == 0) {
-                openings += litres;
+                tally.onOpenings += litres;
             } else {
                 ontoSill(o, litres, grounds);
             }
@@ -57,6 +57,7 @@ final class Runoff {
             Due d = due.poll();
             drain(d.cell(), d.gap());
         }
+        edges.tell(grounds.get(0).cells, met);
     }
 
     Met met() {
@@ -64,7 +65,7 @@ final class Runoff {
     }
 
     Balance balance() {
-        return new Balance(fallen, foot, drips, openings, corners, frame, trapped);
+        return tally.balance();
     }
 
     private void ontoSill(Opening o, double litres, List<Ground> grounds) {
@@ -72,10 +73,19 @@ final class Runoff {
             if (g.isSill() && g.surface().opening().equals(o.id())) {
                 for (Cell c : g.cells) {
                     if (c.upper.isLevel() && c.upper.ay() == o.reveal()) {
-                        pour(c, c.openGap(), new Stream(c.x0, c.x1, litres * (c.x1 - c.x0) / o.along(Side.SILL)));
+                        ontoSill(c, litres * (c.x1 - c.x0) / o.along(Side.SILL));
                     }
                 }
             }
+        }
+    }
+
+    /** Where its window drains to: what comes onto a bare sill has run nowhere. */
+    private void ontoSill(Cell c, double litres) {
+        if (c.openGap() == 0) {
+            tally.onOpenings += litres;
+        } else {
+            pour(c, c.openGap(), new Stream(c.x0, c.x1, litres));
         }
     }
 
@@ -109,30 +119,18 @@ final class Runoff {
             streams.addAll(waiting);
             waiting.clear();
         }
+        if (gap == c.openGap() && c.ground.surface().isWall()) {
+            edges.note(c, streams);
+        }
         if (awaitsRain(c, gap)) {
             rainOn(c, streams);
         }
         c.isDry &= gap != c.openGap();
         if (gap == 0) {
-            frame += streams.stream().mapToDouble(Stream::litres).sum();
+            tally.frame += streams.stream().mapToDouble(Stream::litres).sum();
             return;
         }
-        if (gap == c.openGap() && c.ground.surface().isWall()) {
-            meetBeside(c, streams);
-        }
         streams.forEach(s -> down(c, gap, overLedge(c, gap, s)));
-    }
-
-    /** What runs down next to the side edges it passes: within the creep of them, at the foot of the cell. */
-    private void meetBeside(Cell c, List<Stream> streams) {
-        for (Flank f : c.flanks) {
-            if (f.b().ground == c.ground && f.b().pile != c.pile) {
-                long from = f.aRight() ? f.x() - creep : f.x(), to = f.aRight() ? f.x() : f.x() + creep;
-                double litres = streams.stream().filter(s -> s.from() < to && s.to() > from)
-                        .mapToDouble(s -> s.between(Math.max(from, s.from()), Math.min(to, s.to()))).sum();
-                met.addBeside(c.pile, f.b().pile, f, litres);
-            }
-        }
     }
 
     /** Its own rain, by the stretches of its lower line. */
@@ -152,7 +150,7 @@ final class Runoff {
             return new Stream(a, a, 0);
         }
         double height = (c.upper.at(a) - c.lower.at(a) + c.upper.at(b) - c.lower.at(b)) / 2, litres = rain * height * (b - a);
-        fallen += litres;
+        tally.fallen += litres;
         return new Stream(a, b, litres);
     }
 
@@ -170,15 +168,22 @@ final class Runoff {
             }
         }
         double share = s.litres() / (1 + ends.size());
-        ends.forEach(end -> leave(end, share));
+        ends.forEach(end -> offEnd(c, end, share));
         return new Stream(s.from(), s.to(), share);
+    }
+
+    private void offEnd(Cell c, List<Exit> end, double litres) {
+        if (c.ground.surface().isWall()) {
+            met.addEnd(end.get(0).over(), end.get(0).line(), litres);
+        }
+        leave(end, litres);
     }
 
     private void leave(List<Exit> ways, double litres) {
         double each = litres / ways.size();
         for (Exit e : ways) {
             if (e.leaves()) {
-                corners += each;
+                tally.leave(e.out(), each);
             } else {
                 pour(e.cell(), e.gap(), new Stream(e.from(), e.from() + 1, each));
             }
@@ -203,19 +208,32 @@ final class Runoff {
     private void offTheWall(Cell c, int gap, Stream s, double litres) {
         if (c.overPipe) {
             along(c, gap, s.from(), s.to(), litres);
-        } else if (c.ground.surface().isWall() && c.lower.at(c.x0) <= c.ground.extent().minY() + 1) {
-            foot += litres;
-        } else if (c.ground.surface().isWall() || c.ground.isHead()) {
-            openings += litres;
+        } else if (c.ground.isHead()) {
+            tally.leave(Exit.Out.OPENING, litres);
         } else {
-            foot += litres;
+            double into = c.ground.isWall() ? intoOpenings(c, gap, s) : 0;
+            tally.leave(Exit.Out.OPENING, into);
+            tally.leave(Exit.Out.FOOT, litres - into);
         }
+    }
+
+    /** Over the heads of openings without reveal. */
+    private double intoOpenings(Cell c, int gap, Stream s) {
+        double sum = 0;
+        for (Opening o : coat.flush().under(c.lower, s.from(), s.to())) {
+            long a = Math.max(s.from(), o.rect().minX()), b = Math.min(s.to(), o.rect().maxX());
+            sum += s.between(a, b);
+            if (gap == c.openGap()) {
+                met.addAtOpening(a, b, c.lower, s.between(a, b));
+            }
+        }
+        return sum;
     }
 
     private void over(Cell c, int gap, Seam seam, long a, long b, double litres) {
         if (Flow.isCarriedPast(c.pile, gap, seam.inFront()) || gap == c.openGap() && isThrownClear(c, seam)) {
             meet(c, gap, seam, a, b, litres);
-            drips += litres;
+            tally.leave(Exit.Out.CLEAR, litres);
             return;
         }
         Crossing x = new Crossing(coat, c.pile, gap, seam.lower().pile, Edge.TOP);
@@ -243,8 +261,14 @@ final class Runoff {
     }
 
     private void meet(Cell c, int gap, Seam seam, long a, long b, double litres) {
-        if (gap == c.openGap() && c.ground.surface().isWall() && seam.lower().pile != c.pile) {
+        if (gap != c.openGap() || !c.ground.surface().isWall()) {
+            return;
+        }
+        if (seam.lower().pile != c.pile) {
             met.add(c.pile, seam.lower().pile, a, b, seam.line(), litres);
+        }
+        if (seam.lower().ground.isHead()) {
+            met.addAtOpening(a, b, seam.line(), litres);
         }
     }
 
@@ -258,7 +282,7 @@ final class Runoff {
         }
         out.removeIf(List::isEmpty);
         if (out.isEmpty()) {
-            trapped += litres;
+            tally.trapped += litres;
         }
         out.forEach(w -> leave(w, litres / out.size()));
     }

@@ -3,16 +3,17 @@ package rainlap.water;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.joint.Joints;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
+import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
 
 /** Where the water goes on one elevation; the package description says what that means. Nothing of the cells it was found by is kept. */
 public final class Trace {
+    private final Elevation elevation;
     private final Drive drive;
     private final Reaches reach;
     private final List<Arrival> arrivals;
@@ -20,9 +21,11 @@ public final class Trace {
     private final List<OnBatten> onBattens;
     private final Optional<DrivingRain> rain;
     private final Optional<Balance> balance;
+    private final Optional<Litres> litres;
     private final double[] litresAtJoints;
 
-    private Trace(Drive drive, Optional<DrivingRain> rain, Waters waters, Joints joints) {
+    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, Joints joints) {
+        this.elevation = elevation;
         this.rain = rain;
         Paths paths = new Paths(waters.coat());
         this.drive = drive;
@@ -31,41 +34,24 @@ public final class Trace {
         this.onBattens = waters.flows().onBattens();
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
-        litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r, j)).toArray()).orElse(new double[0]);
-        arrivals = runoff.map(r -> found.stream().map(a -> withLitres(a, met(r, a, waters.coat()))).toList()).orElse(found);
+        litres = runoff.map(r -> new Litres(elevation, r.met()));
+        litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r.met(), j)).toArray()).orElse(new double[0]);
+        arrivals = litres.map(l -> found.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(found);
         this.reach = new Reaches(waters.grounds());
     }
 
     /** @param rain what falls on the wall; without it no litres are told */
     public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(drive, rain, new Waters(stack, drive, crew), joints);
+        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), joints);
     }
 
-    private static double met(Runoff runoff, Joint j) {
-        return j.surface().isWall() ? runoff.met().at(j.outer().number(), box(j.line())) : Double.NaN;
+    private static double met(Met met, Joint j) {
+        return j.surface().isWall() ? met.at(List.of(j.outer().number()), j.line()) : Double.NaN;
     }
 
     /** Nothing meets an edge only where nothing is reckoned: behind other pieces. */
     private static Arrival withLitres(Arrival a, double met) {
         return met > 0 ? a.withLitres(met) : a;
-    }
-
-    /** What meets the first edge that an arrival's water gets past; 0 where it gets past none on the wall. */
-    private static double met(Runoff runoff, Arrival a, Coat coat) {
-        for (int i = 1; i < a.path().size(); i++) {
-            Step s = a.path().get(i);
-            if (!s.piece().isEmpty() && s.on().isWall()) {
-                Box line = box(s.where()), all = box(a.where());
-                boolean level = line.height() == 0 && all.width() > 1 && a.surface().isWall();
-                Box where = level ? new Box(all.minX(), line.minY(), all.maxX(), line.maxY()) : line;
-                return runoff.met().at(coat.number(s.piece()), where);
-            }
-        }
-        return 0;
-    }
-
-    private static Box box(List<Point> line) {
-        return line.stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
     }
 
     static Standing standing(Trapped t, Paths paths) {
@@ -123,8 +109,23 @@ public final class Trace {
         return balance;
     }
 
+    /** Where the rain goes, as drawn, in the order it is told; nothing where none is stated. */
+    public List<Balance.Share> shares() {
+        return balance.map(b -> b.shares(elevation, besides())).orElse(List.of());
+    }
+
+    /** By what means water reaches the frame as drawn that the balance does not count, in words. */
+    public List<String> besides() {
+        return Besides.of(arrivals, reach.all());
+    }
+
+    /** How much water meets which place; empty where no rain is stated. */
+    public Optional<Litres> litres() {
+        return litres;
+    }
+
     /**
-     * How much water meets a joint, litres per hour: over a level or sloped one; beside a plumb one, within the creep of it, at its foot. Empty where
+     * How much water meets all of a joint, litres per hour: over a level or sloped one; beside a plumb one, within the creep of it, at its foot. Empty where
      * no rain is stated, and on a reveal, where nothing is told.
      *
      * @param number of the joint in the list of all

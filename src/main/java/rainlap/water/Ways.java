@@ -76,13 +76,13 @@ final class Ways {
     private List<Exit> onLine(Walk at, Seam s, boolean right) {
         if (s == null) {
             if (!at.cell.overPipe) {
-                return List.of(Exit.LEAVES);
+                return List.of(Exit.leaving(below(at, right)));
             }
             at.x = at.nextSeam(right);
             return null;
         }
         if (Flow.isCarriedPast(at.cell.pile, at.gap, s.inFront())) {
-            return List.of(Exit.LEAVES);
+            return List.of(Exit.leaving(Exit.Out.CLEAR));
         }
         Crossing x = new Crossing(coat, at.cell.pile, at.gap, s.lower().pile, Edge.TOP);
         if (isHeld(x)) {
@@ -94,18 +94,28 @@ final class Ways {
         List<Exit> out = new ArrayList<>(1);
         for (int j = x.lo; j <= x.hi; j++) {
             if (x.cost(j) == 0) {
-                out.add(new Exit(s.lower(), j, 0, there, Double.NaN, at.over(), Winds.part(at.cell.lower, from, from + 1)));
+                out.add(Exit.into(s.lower(), j, 0, there, Double.NaN, at.over(), Winds.part(at.cell.lower, from, from + 1)));
             }
         }
         return out;
+    }
+
+    /** What nothing of the elevation lies below: the base, or an opening. */
+    private Exit.Out below(Walk at, boolean right) {
+        Cell c = at.cell;
+        boolean opening = c.ground.isHead() || c.ground.isWall() && !coat.flush().under(c.lower, right ? at.x : at.x - 1, right ? at.x + 1 : at.x).isEmpty();
+        return opening ? Exit.Out.OPENING : Exit.Out.FOOT;
     }
 
     /** Past the side of a cell: null if it goes on along the next cell's lower line. */
     private List<Exit> overSide(Walk at, boolean right, Running running) {
         double y = at.cell.lower.at(at.x);
         Flank f = at.flank(right, y);
-        if (f == null || Flow.isCarriedPast(at.cell.pile, at.gap, f.inFront())) {
-            return List.of(Exit.LEAVES);
+        if (f == null) {
+            return List.of(Exit.leaving(!at.cell.ground.isWall() || coat.flush().isSide(at.x, y) ? Exit.Out.OPENING : Exit.Out.SIDE));
+        }
+        if (Flow.isCarriedPast(at.cell.pile, at.gap, f.inFront())) {
+            return List.of(Exit.leaving(Exit.Out.CLEAR));
         }
         boolean ahead = !f.bRight();
         Crossing x = new Crossing(coat, at.cell.pile, at.gap, f.b().pile, ahead ? Edge.LEFT : Edge.RIGHT);
@@ -132,7 +142,7 @@ final class Ways {
 
     private static Exit off(int over, Flank f, int gap, int cost, double y) {
         long from = f.bRight() ? f.beyondX() - 1 : f.beyondX();
-        return new Exit(f.b(), gap, cost, from, y + f.shift(), over, Line.level(Math.round(y), f.x(), f.x()));
+        return Exit.into(f.b(), gap, cost, from, y + f.shift(), over, Line.level(Math.round(y), f.x(), f.x()));
     }
 
     /**

@@ -84,6 +84,8 @@
  * wet already from elsewhere: each is a defect of its own.
  * <li>Trapped water, and ends of ledges by which water leaves.
  * <li>Where running water comes to lie on the upper edge of a batten.
+ * <li>{@link rainlap.water.Litres}: how much running rain meets a place on the wall as drawn, and {@link rainlap.water.Balance}: where all of it goes. Where water parts
+ * for nothing each way gets an equal share. What wind drives, what runs along pipes and what falls into reveals is in neither.
  * </ul>
  * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole.
  *

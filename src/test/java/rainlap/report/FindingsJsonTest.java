@@ -100,11 +100,13 @@ class FindingsJsonTest {
         JsonNode rain = new ObjectMapper().readTree(bytes(Samples.rain())).get("rain");
         assertEquals("25", rain.get("litres_per_m2_hour").toString());
         double sum = 0;
-        for (String where : List.of("base", "drips", "openings", "corners", "frame", "trapped")) {
+        for (String where : List.of("base", "drips", "sides", "frame", "trapped")) {
             sum += rain.at("/balance/" + where).asDouble();
         }
         assertEquals(60, rain.at("/balance/fallen").asDouble());
         assertEquals(60, sum, 1e-3);
+        assertTrue(rain.at("/balance/openings").isMissingNode(), "the wall has none");
+        assertEquals("[]", rain.get("not_counted").toString());
     }
 
     /** A reverse lap of 100 at +800: the frame below its foot is wet as drawn, and above it as high as wind lifts water, 150. */

@@ -76,17 +76,18 @@ class TerminalTableTest {
         String text = String.join("\n", TerminalTable.lines("rain.json", Samples.rain()));
         assertTrue(text.contains("no.  defences  l/h  rule         pieces  drawn         asked"), text);
         assertTrue(text.contains("  1         0   24  reverse-lap"), text);
+        assertTrue(text.contains("\n  shares where water parts ") && text.contains("Our own choice. A level"), text);
         assertTrue(text.contains("rain on the wall            25 l/(m2 h)  BS 6367 1983, as a building handbook gives it,"), text);
         assertTrue(text.contains("""
-                dash where that is not reckoned, as in reveals, round pipes and at corners of the building. Where
-                the rain goes, as drawn:
-                  falls on the wall and its openings     60
-                  leaves at the base                     48  80%
-                  drips off clear of the wall             0   0%
-                  runs off into openings                  0   0%
-                  leaves round a corner of the building   0   0%
-                  comes onto the frame                   12  20%
-                  stands trapped                          0   0%
+                Litres an hour (l/h) are what runs over or beside the place of a weak point, or falls on it, on
+                whatever lies outermost there; a dash where that is not reckoned, as in reveals, round pipes and at
+                corners of the building. Where the rain goes, as drawn:
+                  falls on the wall               60
+                  leaves at the base              48  80%
+                  drips off clear of the wall      0   0%
+                  leaves past a side of the wall   0   0%
+                  comes onto the frame            12  20%
+                  stands trapped                   0   0%
                 """), text);
     }
 

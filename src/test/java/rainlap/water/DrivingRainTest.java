@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -119,14 +120,32 @@ class DrivingRainTest {
         }
     }
 
+    /** Whoever writes a wind of 0 gets no litres, whoever writes none half the rain: both are told which relation was used, and why. */
+    @Test
+    void aStatedCalmSaysThatItMeansNoDrivenRain() {
+        Exposure calm = Exposures.rain(50, Exposures.wind(0));
+        assertTrue(note(calm).startsWith("A speed is stated, so: rain on level ground x driving rain factor x speed"), note(calm));
+        assertTrue(note(calm).contains("A stated speed of 0 means that no rain is driven onto the wall, so all litres are 0. Where the wind is not known leave it out"), note(calm));
+        assertTrue(DrivingRain.relation(calm).orElseThrow().contains("as the wind is stated as 0"));
+        assertFalse(note(Exposures.rain(50, Exposures.wind(20))).contains("speed of 0"));
+        List<Assumption> unstated = DrivingRain.of(Exposures.rain(50, Exposure.UNSTATED)).orElseThrow().assumptions();
+        assertTrue(unstated.get(1).note().endsWith("A stated speed, also one of 0, is reckoned with instead."), unstated.get(1).note());
+    }
+
+    private static String note(Exposure x) {
+        return DrivingRain.of(x).orElseThrow().assumptions().stream().filter(a -> a.what().equals("rain on the wall")).findFirst().orElseThrow().note();
+    }
+
     @Test
     void everyAssumptionStandsBesideItsFigure() {
         List<Assumption> driven = DrivingRain.of(Exposures.rain(10, Exposures.windAndTowing(20, 90))).orElseThrow().assumptions();
         assertEquals(List.of("rain on level ground 10 mm/h", "speed 45 m/s", "median drop 1.88 mm", "its fall 6.32 m/s",
-                "driving rain factor 0.158 s/m", "deposition 1", "wind's angle to the wall 0 degrees", "rain on the wall 71.3 l/(m2 h)"),
+                "driving rain factor 0.158 s/m", "deposition 1", "wind's angle to the wall 0 degrees", "rain on the wall 71.3 l/(m2 h)",
+                "shares where water parts equal"),
                 driven.stream().map(a -> a.what() + " " + a.figure()).toList());
         List<Assumption> rule = DrivingRain.of(Exposures.rain(10, Exposure.UNSTATED)).orElseThrow().assumptions();
-        assertEquals(List.of("rain on level ground 10 mm/h", "share of the rain on an upright wall 0.5", "rain on the wall 5 l/(m2 h)"),
+        assertEquals(List.of("rain on level ground 10 mm/h", "share of the rain on an upright wall 0.5", "rain on the wall 5 l/(m2 h)",
+                "shares where water parts equal"),
                 rule.stream().map(a -> a.what() + " " + a.figure()).toList());
         assertTrue(driven.stream().flatMap(a -> a.source().stream()).noneMatch(s -> s.known() == Known.FROM_MEMORY));
         assertThrows(IllegalArgumentException.class, () -> new DrivingRain(Double.NaN, List.of()));

@@ -9,11 +9,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.file.ElevationFile;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
+import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.joint.Drawn;
 import rainlap.joint.RandomWall;
@@ -28,6 +30,8 @@ import rainlap.stack.Stack;
 import rainlap.wall.CutPattern;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
+import rainlap.wall.Outline;
+import rainlap.wall.OutlineEdge;
 import rainlap.wall.Shape;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
@@ -95,6 +99,8 @@ class RunoffTest {
      */
     @Test void aHeadFlashingGathersAndLeadsToItsOpenEnds() {
         is(flashing(EndDams.NONE), 0.94, 0.06, 0, 0, 0);
+        assertEquals(0.06, runoff(flashing(EndDams.NONE).stack()).met().off(1, Point.ofMm(800, 540)), EXACT);
+        assertEquals(0.09, runoff(flashing(EndDams.LEFT).stack()).met().off(1, Point.ofMm(800, 540)), EXACT);
         is(flashing(EndDams.LEFT), 0.91, 0.09, 0, 0, 0);
         is(flashing(EndDams.BOTH), 0.82, 0.18, 0, 0, 0);
     }
@@ -112,22 +118,53 @@ class RunoffTest {
         is(wall().sheet("M", -100, -50, 1200, 1150).sheet("P", 200, 300, 600, 400).bond(pocket), 0.91, 0, 0, 0, 0.09);
     }
 
-    /** A window 400 by 400 without reveal: 0.16 on the glass and 0.4 x 0.3 from above leave into it. */
+    /** A window 400 by 400 without reveal: 0.4 x 0.3 from above leave into it; the 0.16 on its glass ran nowhere. */
     @Test void withoutRevealAnOpeningTakesIt() {
-        is(wall().window("W", 300, 300, 400, 400, 0).cutSheet("M", -100, -50, 1200, 1150, "W", CutPattern.FLUSH, 0), 0.72, 0, 0.28, 0, 0);
+        Drawn flush = wall().window("W", 300, 300, 400, 400, 0).cutSheet("M", -100, -50, 1200, 1150, "W", CutPattern.FLUSH, 0);
+        is(flush, 0.72, 0, 0.12, 0, 0);
+        assertEquals(0.16, runoff(flush.stack()).balance().onOpenings(), EXACT);
     }
 
-    /** The same with a reveal that nothing covers: the glass drains to the bare sill, the wall above drops onto the bare head. */
+    /** The same with a reveal that nothing covers: the wall above drops onto the bare head; the glass drains to the bare sill, and that is told by itself. */
     @Test void withABareRevealTheFrameTakesIt() {
-        is(wall().window("W", 300, 300, 400, 400, 90).cutSheet("M", -100, -50, 1200, 1150, "W", CutPattern.FLUSH, 0), 0.72, 0, 0, 0.28, 0);
+        Drawn bare = wall().window("W", 300, 300, 400, 400, 90).cutSheet("M", -100, -50, 1200, 1150, "W", CutPattern.FLUSH, 0);
+        is(bare, 0.72, 0, 0, 0.12, 0);
+        assertEquals(0.16, runoff(bare.stack()).balance().onOpenings(), EXACT);
+    }
+
+    /** The right half of the base lies 500 higher: no opening is there, and both halves leave at the base. */
+    @Test void aStepInTheBaseIsNoOpening() {
+        Elevation e = Drawn.wall().sheet("M", -100, -50, 1200, 1150).elevation();
+        Region step = Drawn.region(0, 0, 500, 0, 500, 500, 1000, 500, 1000, 1000, 0, 1000);
+        Outline outline = new Outline(step, step.edges().stream().map(s -> new OutlineEdge(s, EdgeRole.FREE, Optional.empty())).toList(), OptionalLong.empty());
+        Elevation stepped = new Elevation("stepped", Optional.empty(), e.exposure(), outline, List.of(), List.of(), e.materials(), e.pieces(), List.of());
+        Balance b = runoff(Stack.of(stepped, Stage.WRAP)).balance();
+        assertEquals(0.75, b.foot(), EXACT);
+        assertEquals(0, b.openings(), EXACT);
+    }
+
+    /** What nothing can bring on a wall is left out, and a free side is no corner. */
+    @Test void sharesAreWordedAsTheWallIs() {
+        Drawn plain = wall().sheet("M", -100, -50, 1200, 1150);
+        assertEquals(List.of("base", "drips", "sides", "frame", "trapped"), runoff(plain.stack()).balance().shares(plain.elevation(), List.of()).stream().map(Balance.Share::name).toList());
+        assertEquals("leaves past a side of the wall", sides(plain));
+        assertEquals("leaves round a corner of the building", sides(Drawn.wall().outline(0, 0, 1000, 1000, EdgeRole.EXTERNAL_CORNER).sheet("M", -100, -50, 1200, 1150)));
+    }
+
+    private static String sides(Drawn wall) {
+        return runoff(wall.stack()).balance().shares(wall.elevation(), List.of()).stream().filter(s -> s.name().equals("sides")).findFirst().orElseThrow().says();
+    }
+
+    private static List<Point> level(double y, double from, double to) {
+        return List.of(Point.ofMm(from, y), Point.ofMm(to, y));
     }
 
     /** Half a metre of wall above the lap; half of it over half the lap. */
     @Test void aJointMeetsWhatFallsAboveIt() {
         Stack stack = wall().sheet("L", -100, -50, 1200, 650).sheet("U", -100, 500, 1200, 600).stack();
         Met met = runoff(stack).met();
-        assertEquals(0.5, met.at(1, Box.ofMm(0, 500, 1000, 0)), EXACT);
-        assertEquals(0.25, met.at(1, Box.ofMm(0, 500, 500, 0)), EXACT);
+        assertEquals(0.5, met.at(List.of(1), level(500, 0, 1000)), EXACT);
+        assertEquals(0.25, met.at(List.of(1), level(500, 0, 500)), EXACT);
     }
 
     /** A strip 200 wide in front of the wall, open at its upper edge: the half that gets behind it comes out again at its foot. */
@@ -136,7 +173,7 @@ class RunoffTest {
         Runoff r = runoff(stack);
         assertEquals(1, r.balance().foot(), EXACT);
         // 200 x 500 above, half of it in front, and 200 x 200 on the strip itself
-        assertEquals(0.5 * 0.1 + 0.04, r.met().at(1, Box.ofMm(400, 300, 200, 0)), EXACT);
+        assertEquals(0.5 * 0.1 + 0.04, r.met().at(List.of(1), level(300, 400, 600)), EXACT);
     }
 
     @Test void nothingIsLostOnRandomWalls() {
