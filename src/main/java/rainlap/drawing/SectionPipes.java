@@ -22,7 +22,7 @@ final class SectionPipes {
     /** How far a pipe is shown outside the outermost piece, printed mm. */
     private static final double OUTSIDE = 2.5;
     /** The gap round a pipe by which water gets in, as wide as others are drawn. */
-    private static final double GAP = 1.3;
+    static final double GAP = 1.3;
     private static final double AFTER = 9;
     private final CutStack stack;
     private final SectionGrid grid;

@@ -39,6 +39,7 @@ final class SectionWater {
     private final SectionGrid grid;
     private final SectionGaps gaps;
     private final Cut cut;
+    private final PipesInPlane pipes;
     private final List<Moment> moments = new ArrayList<>();
     private Optional<Lift> lift = Optional.empty();
     /** Where the line has got to along the wall, and which way it went last. */
@@ -55,6 +56,7 @@ final class SectionWater {
         this.stack = stack;
         this.grid = grid;
         this.cut = stack.cut();
+        this.pipes = new PipesInPlane(evidence.elevation(), cut);
         this.gaps = new SectionGaps(stack, grid, strands, depth);
     }
 
@@ -135,6 +137,10 @@ final class SectionWater {
         }
         boolean turns = b.on() != Turned.WALL;
         double sign = Math.signum(b.place() - a.place());
+        if (sign < 0 && pipes.under(b.place()).isPresent()) {
+            run(a.layer(), b.place() + grid.units(SectionPipes.GAP / 2), out);
+            return;
+        }
         boolean ends = stands && b == moments.get(moments.size() - 1);
         run(a.layer(), b.place() + sign * grid.units(turns ? -PAST : ends || gaps.isFilledFrom(b.place(), sign, b.layer()) ? 0 : PAST), out);
         if (turns) {
@@ -160,6 +166,8 @@ final class SectionWater {
     private void end(Moment last, List<PaperPoint> out) {
         if (last.on() != Turned.WALL) {
             add(out, gaps.onLeg(last.layer(), last.on(), last.depth()));
+        } else if (heading < 0 && pipes.under(last.place()).isPresent()) {
+            add(out, gaps.onWall(last.layer(), at));
         } else if (cut.plumb()) {
             add(out, gaps.onWall(last.layer(), at - (heading < 0 ? grid.units(DROP) : 0)));
             double foot = Math.max(Math.max(cut.from(), stack.frameFrom()), at - grid.units(AFTER));

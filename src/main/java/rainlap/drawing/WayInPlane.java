@@ -16,6 +16,7 @@ final class WayInPlane {
     private final Evidence evidence;
     private final CutStack stack;
     private final Cut cut;
+    private final PipesInPlane pipes;
     private final List<Moment> moments = new ArrayList<>();
 
     /**
@@ -36,6 +37,7 @@ final class WayInPlane {
         this.evidence = evidence;
         this.stack = stack;
         this.cut = stack.cut();
+        this.pipes = new PipesInPlane(evidence.elevation(), cut);
     }
 
     private boolean isInPlane(Box b) {
@@ -118,7 +120,8 @@ final class WayInPlane {
         double a = along(s, 0), b = along(s, s.where().size() - 1);
         double before = moments.isEmpty() ? cut.centre() : moments.get(moments.size() - 1).place();
         double beside = moments.isEmpty() && a != b ? Math.max(a, b) : Math.max(Math.min(a, b), Math.min(Math.max(a, b), before));
-        double place = crossing(s).orElse(beside);
+        double crossed = crossing(s).orElse(beside);
+        double place = pipes.along(s).map(p -> before > p.high() - 1 ? p.high() : p.low()).orElse(crossed);
         return Optional.of(new Moment(s.layer(), isElsewhere(s) ? within(place) : place, 0, Turned.WALL, failed));
     }
 
