@@ -28,10 +28,9 @@ import rainlap.water.Trace;
 final class FindingsTable {
     private static final double HEAD = 13.4;
     private static final double LINE_ABOVE = 4.4;
-    private static final String LITRES = "l/h: what runs over or beside the place of the weak point, or falls on it, on whatever lies"
-            + " outermost there; a dash where that is not reckoned, as in reveals, round pipes and at corners of the building.";
-    private static final String SHARES = " Where water parts equal shares are taken: half to each end of a level line, half over a loose upper edge and"
-            + " half in behind, equal parts over the front of a ledge and off each end without a dam; which way it really goes is not drawn.";
+    private static final String LITRES = "l/h: what runs over or beside the place, or falls on it, on what lies outermost; –: not reckoned (reveals, pipes, corners).";
+    /** In short: the table and the findings file say which ways have their share. */
+    private static final String SHARES = " Where water parts, each way has an equal share; which way it really goes is not drawn.";
     private final CheckResult result;
     private int next;
     private final List<String> closing;
