@@ -26,7 +26,6 @@ import rainlap.paper.SheetCheck;
 import rainlap.paper.SvgWriter;
 import rainlap.practice.Practices;
 import rainlap.wall.Elevation;
-import rainlap.wall.Stage;
 
 /**
  * The sheets of every shipped wall, as text. A sheet that changed is laid beside the old one in {@code target/golden/index.html}, to look
@@ -78,7 +77,7 @@ class GoldenTest {
 
     private static List<Sheet> sheets(Path wall) throws IOException {
         Elevation e = ElevationFile.read(wall).elevation().orElseThrow();
-        CheckResult result = Checker.check(e, Stage.WRAP, Practices.find(e.practice().orElse("common")).orElseThrow());
+        CheckResult result = Checker.check(e, Shipped.stage(e), Practices.find(e.practice().orElse("common")).orElseThrow());
         return Sheets.of(result, TitleBlock.BLANK);
     }
 

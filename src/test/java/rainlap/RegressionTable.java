@@ -6,14 +6,25 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import rainlap.check.Rules;
 import rainlap.joint.JointKind;
+import rainlap.wall.Stage;
 
 /** What the shipped walls give, rule by rule, as a page that shows every change. */
 final class RegressionTable {
     private RegressionTable() {}
 
     static String of(List<Shipped> walls) {
-        StringBuilder page = new StringBuilder("# Regression table\n\nWhat the walls in `elevations/` give at the wrap stage under their own"
-                + " practice; written by `ShippedWallsTest`, which fails when it changed.\n\n## Weak points\n\n");
+        StringBuilder page = new StringBuilder("# Regression table\n\nWhat the walls in `elevations/` give under their own practice, at the wrap stage and"
+                + " finished; written by `ShippedWallsTest`, which fails when it changed.\n\n## Weak points at the wrap stage\n\n");
+        List<Shipped> wrapped = walls.stream().map(w -> w.at(Stage.WRAP)).toList();
+        weakPoints(page, wrapped);
+        page.append("\n## Weak points of the finished walls\n\nThose on which anything of the cavity or the face is drawn.\n\n");
+        weakPoints(page, walls.stream().filter(Shipped::hasTwoStages).map(w -> w.at(Stage.FINISHED)).toList());
+        page.append("\n## The walls\n\nCounted at the wrap stage.\n\n");
+        theWalls(page, wrapped);
+        return page.toString();
+    }
+
+    private static void weakPoints(StringBuilder page, List<Shipped> walls) {
         row(page, "rule", walls, Shipped::file);
         row(page, "---", walls, w -> "--:");
         Rules.all().forEach(r -> counts(page, r.info().id(), walls, w -> w.result().weakPoints().stream()
@@ -24,7 +35,10 @@ final class RegressionTable {
             counts(page, "with " + d + (d == 1 ? " defence" : " defences"), walls,
                     w -> w.result().weakPoints().stream().filter(p -> p.finding().defences() == defences).count());
         }
-        page.append("\n## The walls\n\n");
+        counts(page, "not judged", walls, w -> w.result().unchecked().size());
+    }
+
+    private static void theWalls(StringBuilder page, List<Shipped> walls) {
         row(page, "", walls, Shipped::file);
         row(page, "---", walls, w -> "--:");
         row(page, "practice", walls, w -> w.wall().practice().orElseThrow());
@@ -33,8 +47,6 @@ final class RegressionTable {
             counts(page, kind.inWords() + "s", walls, w -> w.result().evidence().joints().ofKind(kind).count());
         }
         counts(page, "places as asked", walls, w -> w.result().held().values().stream().mapToInt(Integer::intValue).sum());
-        counts(page, "not judged", walls, w -> w.result().unchecked().size());
-        return page.toString();
     }
 
     private static void counts(StringBuilder page, String name, List<Shipped> walls, ToLongFunction<Shipped> count) {

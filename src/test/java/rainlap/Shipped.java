@@ -8,13 +8,18 @@ import java.util.List;
 import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
+import rainlap.check.Rules;
 import rainlap.file.ElevationFile;
 import rainlap.file.Reading;
 import rainlap.practice.Practices;
+import rainlap.rule.RuleInfo;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
-/** The elevations in {@code elevations/}, read and checked. */
+/**
+ * The elevations in {@code elevations/}, read and checked at the stage they are drawn for: finished where they expect
+ * something of the cavity or the face, else at the hold point.
+ */
 record Shipped(String file, Elevation wall, CheckResult result) {
 
     static List<Shipped> all() {
@@ -31,12 +36,27 @@ record Shipped(String file, Elevation wall, CheckResult result) {
         return new Shipped(path.getFileName().toString().replace(".json", ""), wall, check(wall));
     }
 
+    static Stage stage(Elevation wall) {
+        return wall.expected().stream().map(x -> Rules.find(x.rule()).orElseThrow().info().theme())
+                .anyMatch(t -> t == RuleInfo.Theme.CAVITY || t == RuleInfo.Theme.FACE) ? Stage.FINISHED : Stage.WRAP;
+    }
+
     static CheckResult check(Elevation wall) {
-        return check(wall, Stage.WRAP);
+        return check(wall, stage(wall));
     }
 
     static CheckResult check(Elevation wall, Stage stage) {
         return Checker.check(wall, stage, Practices.find(wall.practice().orElseThrow()).orElseThrow());
+    }
+
+    /** The same wall checked at another stage. */
+    Shipped at(Stage stage) {
+        return new Shipped(file, wall, check(wall, stage));
+    }
+
+    /** Whether anything of the cavity or the face is drawn, so that the stages differ. */
+    boolean hasTwoStages() {
+        return Stage.drawn(wall) == Stage.FINISHED;
     }
 
     boolean isSound() {

@@ -3,6 +3,9 @@ package rainlap.check;
 import java.util.List;
 import java.util.Optional;
 import rainlap.rule.Rule;
+import rainlap.rule.cavity.ClosedCavity;
+import rainlap.rule.cavity.OpenOutlet;
+import rainlap.rule.cavity.ShallowCavity;
 import rainlap.rule.edge.ShortCornerWrap;
 import rainlap.rule.edge.UntapedCorner;
 import rainlap.rule.edge.UnwrappedCorner;
@@ -37,6 +40,7 @@ public final class Rules {
             new BareCorner(),
             new BareWall(),
             new ButtJoint(),
+            new ClosedCavity(),
             new EndLapNearOpening(),
             new FlashingInFront(),
             new LeaksAsDrawn(),
@@ -45,7 +49,9 @@ public final class Rules {
             new NarrowTapeCover(),
             new OneFailureAway(),
             new OpenGap(),
+            new OpenOutlet(),
             new ReverseLap(),
+            new ShallowCavity(),
             new ShortCornerWrap(),
             new ShortCourseLap(),
             new ShortEndLap(),

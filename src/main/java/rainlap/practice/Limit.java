@@ -24,6 +24,11 @@ public enum Limit {
             "The membrane runs on past a corner of the building by at least this much."),
     EAVE_SHELTER("eave-shelter", "eave that replaces a head flashing", "x",
             "The head flashing may be left out where the eave overhangs by this many times its height above the head."),
+    CAVITY_DEPTH("cavity-depth", "depth of the cavity", "The drainage gap between the wrap and the cladding is at least this deep."),
+    CAVITY_OUTLET("cavity-outlet", "outlet of the cavity", "mm2/m",
+            "At the foot of the cladding the cavity is open by at least this many square millimetres in each metre."),
+    CLEAR_OF_FLASHING("clear-of-flashing", "cladding clear of flashing",
+            "Above the sloping part of a head flashing the cladding ends at least this far up."),
     DRIVING_SHARE("driving-share", "share of the driving pressure behind a drained cladding", "x",
             "Water behind a drained cladding is driven by this share of the pressure that wind and travel make in the open.");
 
@@ -53,7 +58,7 @@ public enum Limit {
         return plainName;
     }
 
-    /** {@code mm}, or {@code x} for a factor. */
+    /** {@code mm}, {@code x} for a factor, or {@code mm2/m}: square millimetres in each metre. */
     public String unit() {
         return unit;
     }

@@ -16,7 +16,7 @@ import rainlap.water.Step;
  * @param where its place
  * @param measured what the drawing has, in {@code unit}; empty where there is nothing to measure
  * @param required what is asked, in {@code unit}; empty where the demand is no number
- * @param unit of both: {@code mm}, {@code x} or empty
+ * @param unit of both: {@code mm}, {@code x}, {@code mm2/m} or empty
  * @param drawn what is there, in a few words: "100 reversed"
  * @param asked what is asked, in a few words: "150, or tape"
  * @param source who asks it
@@ -117,6 +117,12 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         public Builder measures(long units) {
             measured = OptionalDouble.of(units / 100.0);
             unit = "mm";
+            return this;
+        }
+
+        /** What is there, in the unit of the limit that asks. */
+        public Builder figure(double inThatUnit) {
+            measured = OptionalDouble.of(inThatUnit);
             return this;
         }
 

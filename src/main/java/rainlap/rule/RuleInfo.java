@@ -8,7 +8,7 @@ import rainlap.practice.Limit;
  *
  * @param id plain words with hyphens that name the defect; permanent
  * @param title the defect in a few words, as a label on the drawing: "reverse lap"
- * @param theme laps, tape, openings, building corners or the water's way
+ * @param theme the part of the work it belongs to
  * @param limits the limits it judges by; not those that only its remedy names
  */
 public record RuleInfo(String id, String title, Theme theme, List<Limit> limits) {
@@ -22,7 +22,8 @@ public record RuleInfo(String id, String title, Theme theme, List<Limit> limits)
 
     /** What part of the work a rule belongs to. */
     public enum Theme {
-        LAPS("laps"), TAPE("tape"), OPENINGS("openings"), CORNERS("building corners"), WATER("the water's way");
+        LAPS("laps"), TAPE("tape"), OPENINGS("openings"), CORNERS("building corners"),
+        CAVITY("the cavity"), FACE("the face"), WATER("the water's way");
 
         private final String word;
 

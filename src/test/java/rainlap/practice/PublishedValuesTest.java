@@ -32,6 +32,11 @@ class PublishedValuesTest {
             common/corner-wrap 300 2.5
             common/eave-shelter 4 4.7,4.8
             common/driving-share 1 common
+            common/cavity-depth 20 7.1
+            common/cavity-outlet 1000 7.3
+            common/clear-of-flashing 5 4.20
+            uk-nhbc-2021/cavity-depth 15 7.8
+            ca-obc/cavity-depth 10 7.11
             au-abcb-2022/course-lap 150 1.14
             au-abcb-2022/end-lap 150 1.14
             au-abcb-2022/tape-free-lap 150 1.14

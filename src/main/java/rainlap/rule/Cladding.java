@@ -1,0 +1,51 @@
+package rainlap.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.geom.Box;
+import rainlap.geom.Intervals;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.material.MaterialKind;
+import rainlap.stack.Face;
+import rainlap.wall.Surface;
+
+/** The cladding of the finished wall and what lies near it. */
+public final class Cladding {
+    private Cladding() {}
+
+    /** What to answer where there is none, as at the wrap stage. */
+    public static Outcome none() {
+        return new Outcome.DoesNotApply("no cladding is drawn at this stage");
+    }
+
+    public static boolean is(Face f) {
+        return isOf(f, MaterialKind.CLADDING);
+    }
+
+    public static boolean isOf(Face f, MaterialKind kind) {
+        return f.piece().material().kind() == kind;
+    }
+
+    /** The sheets on the wall, in laying order. */
+    public static List<Face> sheets(Evidence e) {
+        return e.stack().on(Surface.WALL).stream().filter(Cladding::is).toList();
+    }
+
+    /** The faces of a kind on the wall that share an area with a face and lie inside it, nearer the frame, in laying order. */
+    public static List<Face> behind(Evidence e, Face f, MaterialKind kind) {
+        return e.stack().meeting(Surface.WALL, f.box()).stream()
+                .filter(g -> isOf(g, kind) && e.stack().isOutside(f, g) && g.region().overlaps(f.region())).toList();
+    }
+
+    /** Where along x a face lies within a box. */
+    public static Intervals across(Face f, Box within) {
+        if (!f.box().overlaps(within)) {
+            return Intervals.NONE;
+        }
+        List<Intervals> out = new ArrayList<>();
+        List<Region> parts = f.region().isBox() ? List.of(f.region()) : Overlay.intersection(List.of(f.region()), List.of(Region.of(within)));
+        parts.forEach(r -> out.add(Intervals.of(Math.max(r.box().minX(), within.minX()), Math.min(r.box().maxX(), within.maxX()))));
+        return Intervals.unionOf(out);
+    }
+}
