@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import rainlap.geom.Box;
 import rainlap.practice.Practice;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
@@ -82,23 +81,10 @@ public final class Checker {
     }
 
     private static List<WeakPoint> ranked(List<Finding> merged) {
-        List<Ranked> ranked = new ArrayList<>(merged.stream().map(Ranked::new).toList());
+        List<Ranked> ranked = new ArrayList<>(merged.stream().map(f -> new Ranked(0, f)).toList());
         ranked.sort(Ranked.ORDER);
         List<WeakPoint> out = new ArrayList<>(ranked.size());
-        ranked.forEach(r -> out.add(new WeakPoint(out.size() + 1, r.finding)));
+        ranked.forEach(r -> out.add(new WeakPoint(out.size() + 1, r.finding())));
         return out;
-    }
-
-    /** A finding with the box of its place, which every comparison asks for. */
-    private record Ranked(Finding finding, Box box) {
-        private static final Comparator<Ranked> ORDER = Comparator.comparingInt((Ranked r) -> r.finding.defences())
-                .thenComparing(r -> r.finding.litresPerHour().orElse(0), Comparator.reverseOrder())
-                .thenComparing(r -> r.finding.rule()).thenComparing(r -> r.finding.where().surface())
-                .thenComparing(r -> r.box.minY(), Comparator.reverseOrder()).thenComparingLong(r -> r.box.minX())
-                .thenComparing(r -> r.finding.where().wkt()).thenComparing(r -> String.join(" ", r.finding.pieces()));
-
-        Ranked(Finding finding) {
-            this(finding, finding.where().box());
-        }
     }
 }

@@ -8,13 +8,15 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rainlap.file.BuildingFile;
 import rainlap.paper.PngWriter;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
 import rainlap.wall.Stage;
 
 @Command(name = "check", sortOptions = false, description = {
-        "Checks elevations: prints every weak point, worst first, and draws the marked-up sheet.",
+        "Checks elevations: prints every weak point, worst first, and draws the marked-up sheet. A building file joins elevations at their"
+                + " corners; it is checked by itself, with one list for all its walls and sheets for each.",
         "",
         "Without --sheet the drawing goes to " + OutputNames.DEFAULT_FOLDER + "/NAME.svg under the current folder. Rainlap replaces no file"
                 + " but those it wrote itself, and never an input."},
@@ -22,11 +24,12 @@ import rainlap.wall.Stage;
         footerHeading = "%nExamples:%n", footer = {
             "  rainlap check elevations/estuary-hut-north.json",
             "  rainlap check hut.json --sheet hut.png --dpi 300 --findings hut-findings.json",
+            "  rainlap check elevations/buildings/estuary-hut.json --findings hut-findings.json",
             "  rainlap check elevations/*.json --sheet 'sheets/{name}.svg' --strict --practice au-abcb-2022"})
 final class CheckCommand implements RainlapCommand {
     private final Surroundings around;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Elevation files; - reads one from standard input.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Elevation files, or one building file; - reads an elevation from standard input.")
     List<String> files;
 
     @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg or .png, or a folder; further"
@@ -69,9 +72,20 @@ final class CheckCommand implements RainlapCommand {
 
     @Override
     public ExitStatus run() {
+        Optional<String> building = files.stream().filter(this::isBuilding).findFirst();
+        if (building.isPresent() && files.size() > 1) {
+            throw Refusal.usage(Suggestion.quoted(building.get()) + " is a building, and other files are named beside it", "check a building by itself");
+        }
+        if (building.isPresent()) {
+            return new BuildingJob(around, this, building.get()).run();
+        }
         try (CheckJob job = new CheckJob(around, this)) {
             return job.run();
         }
+    }
+
+    private boolean isBuilding(String file) {
+        return BuildingFile.isOne(around.folder().resolve(file));
     }
 
     /** Refuses values that make no sense, before any work. */

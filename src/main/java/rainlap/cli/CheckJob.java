@@ -48,7 +48,7 @@ final class CheckJob implements AutoCloseable {
         List<Reading> readings = options.files.stream().map(this::read).toList();
         List<Problem> problems = readings.stream().flatMap(r -> r.problems().stream()).toList();
         if (!problems.isEmpty()) {
-            complain(problems);
+            complain(around, problems, options.files.size());
             return ExitStatus.BAD_INPUT;
         }
         List<CheckResult> results = new ArrayList<>();
@@ -64,7 +64,7 @@ final class CheckJob implements AutoCloseable {
         }
         outputs.moveAll();
         close(results);
-        return status(results);
+        return status(options, results);
     }
 
     private void claimOutputs(String file) {
@@ -117,10 +117,11 @@ final class CheckJob implements AutoCloseable {
         }
     }
 
-    private void complain(List<Problem> problems) {
+    /** @param of how many files were read */
+    static void complain(Surroundings around, List<Problem> problems, int of) {
         problems.forEach(p -> p.lines().forEach(line -> around.complain(PlainText.of(line))));
         long files = problems.stream().map(Problem::file).distinct().count();
-        String where = options.files.size() == 1 ? "" : " in " + files + " of " + options.files.size() + " files";
+        String where = of == 1 ? "" : " in " + files + " of " + of + " files";
         around.complain("");
         around.complain(problems.size() + (problems.size() == 1 ? " problem" : " problems") + where + "; nothing was checked or written");
     }
@@ -168,7 +169,7 @@ final class CheckJob implements AutoCloseable {
         around.print(written.stream().map(PlainText::of).toList());
     }
 
-    private ExitStatus status(List<CheckResult> results) {
+    static ExitStatus status(CheckCommand options, List<CheckResult> results) {
         if (options.strict && results.stream().anyMatch(r -> !r.weakPoints().isEmpty())) {
             return ExitStatus.WEAK_POINTS;
         }

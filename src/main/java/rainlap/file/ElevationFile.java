@@ -69,7 +69,7 @@ public final class ElevationFile {
                 new Places(source, reader.piecePlaces()));
     }
 
-    private static String stem(String name) {
+    static String stem(String name) {
         String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
         int dot = last.lastIndexOf('.');
         return dot > 0 ? last.substring(0, dot) : last;

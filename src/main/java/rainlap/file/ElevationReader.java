@@ -65,7 +65,8 @@ final class ElevationReader {
         return piecePlaces;
     }
 
-    private void version(Fields f) {
+    /** The version of a file form. */
+    static void version(Fields f) {
         Optional<Value> v = f.required("rainlap", "1");
         if (v.isPresent() && !(v.get() instanceof Value.Num n && n.number() == VERSION)) {
             f.wrong(v.get().at(), "\"rainlap\" is the version of the file form and must be 1", "write \"rainlap\": 1");

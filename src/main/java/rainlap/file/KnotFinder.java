@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rainlap.geom.Box;
@@ -32,10 +33,7 @@ final class KnotFinder {
     }
 
     static void refuseKnots(List<Piece> pieces, Ids<Piece> ids, Problems problems) {
-        if (pieces.stream().allMatch(p -> p.under().isEmpty())) {
-            return;
-        }
-        new LayingOrder(pieces).findKnot(new KnotFinder(pieces)::neighbours).ifPresent(k -> {
+        find(pieces).ifPresent(k -> {
             String in = Quoted.text(k.tucked().id()), over = Quoted.text(k.over().id()), third = Quoted.text(k.third().id());
             problems.add(ids.places().get(k.tucked().id()), "pieces " + in + ", " + over + " and " + third
                     + " lie round in a circle at one point: " + in + " under " + over + ", " + over + " under " + third + ", "
@@ -45,6 +43,11 @@ final class KnotFinder {
                             : "tuck " + in + " under " + third + " too, or no longer under " + over
                                     + (isLater(pieces, k.third(), k.over()) ? ", or " + third + " under " + over + " as well" : ""));
         });
+    }
+
+    static Optional<LayingOrder.Knot> find(List<Piece> pieces) {
+        return pieces.stream().allMatch(p -> p.under().isEmpty()) ? Optional.empty()
+                : new LayingOrder(pieces).findKnot(new KnotFinder(pieces)::neighbours);
     }
 
     private static boolean isLater(List<Piece> pieces, Piece a, Piece b) {

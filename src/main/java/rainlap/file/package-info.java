@@ -6,6 +6,9 @@
  * that one run finds as many as it can; only a syntax fault or a file beyond {@link rainlap.file.Limits} ends the reading. An elevation
  * comes out only when nothing is wrong.
  *
+ * <p>{@link rainlap.file.BuildingFile} reads the list of a building the same way, then each elevation it names, and says where they do not fit one
+ * another.
+ *
  * <p><b>Guarantees.</b> Never an exception for what a file holds; the same bytes give the same problems in the same order; no problem
  * speaks of anything but the file. What depends on something wrong already noted (a piece of a misspelt material) is not noted again.
  *

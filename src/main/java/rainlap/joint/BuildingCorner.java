@@ -29,7 +29,21 @@ public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Tu
         return stack.elevation().outline().edges().stream().filter(e -> e.role().isCorner()).map(e -> of(stack, e)).toList();
     }
 
-    private static BuildingCorner of(Stack stack, OutlineEdge edge) {
+    /**
+     * A corner between two walls laid flat side by side: what goes round is as long as what lies on the wall where it has less of it.
+     *
+     * @param edge the fold, within the walls
+     */
+    public static BuildingCorner between(Stack flat, OutlineEdge edge) {
+        return of(flat, edge, true);
+    }
+
+    /** A corner of an outline, or a part of one. */
+    public static BuildingCorner of(Stack stack, OutlineEdge edge) {
+        return of(stack, edge, false);
+    }
+
+    private static BuildingCorner of(Stack stack, OutlineEdge edge, boolean bothWays) {
         EdgeFrame e = EdgeFrame.of(edge.line()), out = e.turned();
         List<OpeningEdge.Turn> turns = new ArrayList<>();
         List<Profile> wraps = new ArrayList<>();
@@ -43,10 +57,35 @@ public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Tu
                 for (int i = 0; i < across.count(); i++) {
                     double from = across.from(i), to = across.to(i);
                     wraps.add(f.runsOn(out, e.length() - to, e.length() - from).turned(e.length()));
+                    if (bothWays) {
+                        wraps.set(wraps.size() - 1, lesser(wraps.get(wraps.size() - 1), f.runsOn(e, from, to)));
+                    }
                 }
             }
         }
         return new BuildingCorner(edge, furthest(wraps, e.length()), turns, taped);
+    }
+
+    /** At each place the lesser of two lengths; both span the same places. */
+    private static Profile lesser(Profile a, Profile b) {
+        Cuts cuts = new Cuts();
+        cuts.addEnds(a);
+        cuts.addEnds(b);
+        double[] ends = cuts.sorted();
+        for (int i = 0; i + 1 < ends.length; i++) {
+            double before = a.leastWithin(ends[i], ends[i]) - b.leastWithin(ends[i], ends[i]);
+            double after = a.leastWithin(ends[i + 1], ends[i + 1]) - b.leastWithin(ends[i + 1], ends[i + 1]);
+            if (before * after < 0) {
+                cuts.add(ends[i] + before / (before - after) * (ends[i + 1] - ends[i]));
+            }
+        }
+        double[] at = cuts.sorted();
+        Profile.Builder out = new Profile.Builder();
+        for (int i = 0; i + 1 < at.length; i++) {
+            double mid = (at[i] + at[i + 1]) / 2;
+            out.add((a.leastWithin(mid, mid) <= b.leastWithin(mid, mid) ? a : b).part(at[i], at[i + 1]));
+        }
+        return out.build();
     }
 
     private static Profile furthest(List<Profile> wraps, double length) {

@@ -51,12 +51,26 @@ public final class FindingsJson {
      * @param defects what became of holes put into the wall, where that was asked for
      */
     public static void write(CheckResult result, Optional<Study> defects, OutputStream out) throws IOException {
+        write(out, json -> writeObject(json, result, defects));
+    }
+
+    /** What writes the whole of a file, one object. */
+    interface Whole {
+        void write(JsonGenerator json) throws IOException;
+    }
+
+    static void write(OutputStream out, Whole whole) throws IOException {
         try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
             json.disable(StreamWriteFeature.AUTO_CLOSE_TARGET.mappedFeature());
             json.setPrettyPrinter(printer());
-            new FindingsJson(json, result.evidence().elevation()).writeAll(result, defects);
+            whole.write(json);
             json.writeRaw('\n');
         }
+    }
+
+    /** The same as an object within another file. */
+    static void writeObject(JsonGenerator json, CheckResult result, Optional<Study> defects) throws IOException {
+        new FindingsJson(json, result.evidence().elevation()).writeAll(result, defects);
     }
 
     /** Two blanks a level and a plain line feed, whatever the machine's own line end is. */
@@ -221,6 +235,10 @@ public final class FindingsJson {
     }
 
     private void number(String key, OptionalDouble value) throws IOException {
+        number(json, key, value);
+    }
+
+    static void number(JsonGenerator json, String key, OptionalDouble value) throws IOException {
         if (value.isEmpty()) {
             json.writeNullField(key);
             return;

@@ -51,6 +51,19 @@ public final class TerminalTable {
         return List.copyOf(table.lines);
     }
 
+    /** The same without the list of weak points, which stands in the one list of a building. */
+    static List<String> besides(String file, CheckResult result) {
+        TerminalTable table = new TerminalTable(file, result);
+        table.addHeading();
+        table.add("", capital(counts(result.weakPoints())));
+        table.lines.addAll(TakenForGranted.lines(result));
+        table.addJoints();
+        table.addUnchecked();
+        table.addNotApplicable();
+        table.addCrashes();
+        return List.copyOf(table.lines);
+    }
+
     /** All files of a run together, then one line or more for each. */
     public static List<String> total(List<String> files, List<CheckResult> results) {
         List<WeakPoint> all = results.stream().flatMap(r -> r.weakPoints().stream()).toList();
@@ -103,7 +116,7 @@ public final class TerminalTable {
         add("", capital(counts(result.weakPoints())));
     }
 
-    private static List<String> cells(WeakPoint w) {
+    static List<String> cells(WeakPoint w) {
         Finding f = w.finding();
         return List.of(Integer.toString(w.number()), Integer.toString(f.defences()),
                 f.litresPerHour().stream().mapToObj(LitresText::perHour).findFirst().orElse("-"), f.rule(),
@@ -115,13 +128,18 @@ public final class TerminalTable {
     }
 
     private void addBelow(Finding f, String indent) {
-        String practice = result.evidence().practice().id();
-        add(indent + "place     ", f.where().inWords());
-        add(indent + "remedy    ", f.remedy());
-        add(indent + "asked by  ", f.source().text() + (f.spokenBy().equals(practice) ? "" : "; " + practice + " is silent"));
+        lines.addAll(below(f, result.evidence().practice().id(), indent));
     }
 
-    private static String counts(List<WeakPoint> all) {
+    /** Place, remedy and who asks for it, beneath a row. */
+    static List<String> below(Finding f, String practice, String indent) {
+        List<String> out = new ArrayList<>(hanging(indent + "place     ", f.where().inWords()));
+        out.addAll(hanging(indent + "remedy    ", f.remedy()));
+        out.addAll(hanging(indent + "asked by  ", f.source().text() + (f.spokenBy().equals(practice) ? "" : "; " + practice + " is silent")));
+        return out;
+    }
+
+    static String counts(List<WeakPoint> all) {
         if (all.isEmpty()) {
             return "no weak point";
         }
@@ -180,14 +198,18 @@ public final class TerminalTable {
     }
 
     private void add(String leadIn, String text) {
-        lines.addAll(Columns.hanging(leadIn, PlainText.of(text), COLUMNS));
+        lines.addAll(hanging(leadIn, text));
     }
 
-    private static String count(long n, String word) {
+    private static List<String> hanging(String leadIn, String text) {
+        return Columns.hanging(leadIn, PlainText.of(text), COLUMNS);
+    }
+
+    static String count(long n, String word) {
         return n + " " + word + (n == 1 ? "" : "s");
     }
 
-    private static String capital(String text) {
+    static String capital(String text) {
         return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,7 +1,9 @@
 package rainlap.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import rainlap.building.Unfolded;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -59,6 +61,20 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         crew.all(List.of(trace, edges, corners, bare));
         return new Evidence(stack, joints, here, MembraneJoints.among(here), edges.value, corners.value, BuildingCorner.of(stack), bare.value,
                 trace.value, practice);
+    }
+
+    /**
+     * One wall of a building: it is judged as it is built, with what comes round from its neighbours; its corners and its water by the walls laid flat
+     * side by side.
+     */
+    public static Evidence ofWall(Unfolded wall, Stage stage, Practice practice, Crew crew) {
+        Evidence alone = of(wall.asBuilt(), stage, practice, crew);
+        Stack flat = Stack.of(wall.flat(), stage, crew);
+        List<BuildingCorner> corners = new ArrayList<>(wall.corners().stream().map(c -> BuildingCorner.between(flat, c)).toList());
+        alone.buildingCorners.stream().flatMap(c -> wall.unjoined(c.edge()).stream()).map(c -> BuildingCorner.of(alone.stack, c)).forEach(corners::add);
+        Trace trace = Trace.ofWall(alone.trace, flat, alone.joints, wall.left().isPresent(), crew);
+        return new Evidence(alone.stack, alone.joints, alone.jointsHere, alone.membraneJoints, alone.openingEdges, alone.openingCorners, corners,
+                alone.bare, trace, practice);
     }
 
     /** Something to be found out by whichever thread comes to it. */

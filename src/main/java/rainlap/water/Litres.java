@@ -32,6 +32,11 @@ public final class Litres {
         return met.at(edges, line);
     }
 
+    /** What meets the edges of one piece that lie along a line on the wall. */
+    double atEdge(String piece, List<Point> line) {
+        return met.at(List.of(numbers.get(piece)), line);
+    }
+
     /**
      * What meets the first edge on the wall that a way gets past, as far as that lies above or beside the place the way leads to; what leaves by the end of a ledge where it
      * comes off one; 0 where it gets past none.

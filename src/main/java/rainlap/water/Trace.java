@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.joint.Joints;
@@ -15,7 +16,7 @@ import rainlap.wall.Surface;
 public final class Trace {
     private final Elevation elevation;
     private final Drive drive;
-    private final Reaches reach;
+    private final Supplier<List<Reach>> reach;
     private final List<Arrival> arrivals;
     private final List<Standing> trapped;
     private final List<OnBatten> onBattens;
@@ -24,7 +25,7 @@ public final class Trace {
     private final Optional<Litres> litres;
     private final double[] litresAtJoints;
 
-    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, Joints joints) {
+    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, List<Joint> joints) {
         this.elevation = elevation;
         this.rain = rain;
         Paths paths = new Paths(waters.coat());
@@ -35,14 +36,43 @@ public final class Trace {
         Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
         balance = runoff.map(Runoff::balance);
         litres = runoff.map(r -> new Litres(elevation, r.met()));
-        litresAtJoints = runoff.map(r -> joints.all().stream().mapToDouble(j -> met(r.met(), j)).toArray()).orElse(new double[0]);
+        litresAtJoints = runoff.map(r -> joints.stream().mapToDouble(j -> met(r.met(), j)).toArray()).orElse(new double[0]);
         arrivals = litres.map(l -> found.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(found);
-        this.reach = new Reaches(waters.grounds());
+        this.reach = new Reaches(waters.grounds())::all;
+    }
+
+    /** What of an unfolded building's water is to be seen on one wall; where the wall's own rain goes is told of the wall alone. */
+    private Trace(Trace alone, Trace unfolded, OneWall wall, Joints joints) {
+        this.elevation = alone.elevation;
+        this.drive = alone.drive;
+        this.rain = alone.rain;
+        this.balance = alone.balance;
+        this.litres = unfolded.litres;
+        this.arrivals = unfolded.arrivals.stream().flatMap(a -> wall.arrival(a).stream()).toList();
+        this.trapped = unfolded.trapped.stream().flatMap(s -> wall.standing(s).stream()).toList();
+        this.onBattens = unfolded.onBattens.stream().flatMap(b -> wall.onBatten(b).stream()).toList();
+        this.litresAtJoints = litres.map(l -> joints.all().stream().mapToDouble(j -> j.surface().isWall() ? l.atEdge(j.outer().piece().id(), j.line())
+                : Double.NaN).toArray()).orElse(new double[0]);
+        List<Reach> seen = unfolded.reach().stream().flatMap(r -> wall.reach(r).stream()).toList();
+        this.reach = () -> seen;
     }
 
     /** @param rain what falls on the wall; without it no litres are told */
     public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), joints);
+        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), joints.all());
+    }
+
+    /**
+     * One wall of a building, by the water of that wall and its neighbours laid flat.
+     *
+     * @param alone the wall's own trace, as it is built
+     * @param flat the walls side by side
+     * @param joints of the wall as it is built
+     * @param leftJoined whether what runs exactly along its left end belongs to the wall beyond that corner
+     */
+    public static Trace ofWall(Trace alone, Stack flat, Joints joints, boolean leftJoined, Crew crew) {
+        Trace unfolded = new Trace(flat.elevation(), alone.drive, alone.rain, new Waters(flat, alone.drive, crew), List.of());
+        return new Trace(alone, unfolded, new OneWall(alone.elevation, flat.elevation(), leftJoined), joints);
     }
 
     private static double met(Met met, Joint j) {
@@ -71,7 +101,7 @@ public final class Trace {
 
     /** By defences, then surface; what is in none of them has three defences or more. */
     public List<Reach> reach() {
-        return reach.all();
+        return reach.get();
     }
 
     /** Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
@@ -91,7 +121,7 @@ public final class Trace {
 
     /** The least number of things that must fail for the frame to get wet at a place of a surface's own frame; 3 stands for three or more. */
     public int defences(Surface surface, Point place) {
-        for (Reach r : reach.all()) {
+        for (Reach r : reach.get()) {
             if (r.surface().equals(surface) && r.where().stream().anyMatch(w -> w.covers(place.x(), place.y()))) {
                 return r.defences();
             }
@@ -116,7 +146,7 @@ public final class Trace {
 
     /** By what means water reaches the frame as drawn that the balance does not count, in words. */
     public List<String> besides() {
-        return Besides.of(arrivals, reach.all());
+        return Besides.of(arrivals, reach.get());
     }
 
     /** How much water meets which place; empty where no rain is stated. */

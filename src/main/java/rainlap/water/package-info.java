@@ -87,6 +87,9 @@
  * <li>{@link rainlap.water.Litres}: how much running rain meets a place on the wall as drawn, and {@link rainlap.water.Balance}: where all of it goes. Where water parts
  * for nothing each way gets an equal share. What wind drives, what runs along pipes and what falls into reveals is in neither.
  * </ul>
+ * Of a wall in a building the water of that wall and of those beside it, laid flat as one elevation, is followed, and what is to be seen of it on the wall is
+ * told ({@code OneWall}); a joined corner is then no side of the outline. The balance is the wall's alone.
+ *
  * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole.
  *
  * <h2>Exactness, ties, tolerances</h2>

@@ -30,6 +30,7 @@ class FileFormatPageTest {
     void everyKeyAndWordOfTheSchemaIsExplained() throws IOException {
         Set<String> words = new TreeSet<>();
         collect(ElevationSchema.named("elevation.schema.json").json(), words);
+        collect(ElevationSchema.named("building.schema.json").json(), words);
         assertTrue(words.size() > 90, "the schema was walked");
         String page = page();
         assertEquals(List.of(), words.stream().filter(w -> !page.contains("`" + w + "`") && !page.contains("\"" + w + "\"")).toList());
@@ -45,14 +46,22 @@ class FileFormatPageTest {
     void examplesReadWithoutProblems() throws IOException {
         Matcher m = BLOCK.matcher(page());
         String whole = "";
-        List<String> kinds = new ArrayList<>();
+        List<String> kinds = new ArrayList<>(), buildings = new ArrayList<>();
         while (m.find()) {
             whole = whole.isEmpty() ? m.group(2) : whole;
+            if (m.group(1).equals("building")) {
+                assertEquals(List.of(), ElevationSchema.named("building.schema.json").complaints(m.group(2).getBytes(StandardCharsets.UTF_8)));
+                buildings.add(m.group(2));
+                continue;
+            }
             String json = m.group(1).isEmpty() ? m.group(2) : within(whole, m.group(1), m.group(2));
             ElevationFileTest.sound(json);
             assertEquals(List.of(), ElevationSchema.named("elevation.schema.json").complaints(json.getBytes(StandardCharsets.UTF_8)));
             kinds.add(m.group(1));
         }
+        assertEquals(1, buildings.size());
+        Path drawn = Path.of("elevations/buildings/from-the-page.json");
+        assertEquals(List.of(), BuildingFile.read(drawn, buildings.get(0).getBytes(StandardCharsets.UTF_8)).problems());
         assertEquals(List.of("", "opening", "piece", "piece", "expectation"), kinds);
     }
 

@@ -8,6 +8,9 @@
  * <p><b>Tape.</b> That a tape lies over each corner is common practice. It counts where it runs at least the practice's tape cover to both
  * sides of the fold, seen from the outside, on whatever lies beneath.
  *
+ * <p><b>In a building</b> a corner is joined to the wall beyond it: membranes and tapes of both walls count, and a membrane goes round as far as it does on
+ * the wall where it has less.
+ *
  * <p><b>Tolerance.</b> Stretches under 1 mm are within the drawing's own tolerance and are left out.
  */
 package rainlap.rule.edge;

@@ -1,0 +1,101 @@
+package rainlap.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainlap.building.Building;
+import rainlap.check.BuildingChecker;
+import rainlap.check.BuildingResult;
+import rainlap.check.CheckResult;
+import rainlap.drawing.Sheets;
+import rainlap.file.BuildingFile;
+import rainlap.file.BuildingReading;
+import rainlap.file.Reading;
+import rainlap.report.BuildingJson;
+import rainlap.report.BuildingTable;
+import rainlap.report.PlainText;
+import rainlap.report.TerminalTable;
+
+/** One run of {@code check} on a building: one list for all of it, one findings file, and sheets for each wall. */
+final class BuildingJob {
+    private final Surroundings around;
+    private final CheckCommand options;
+    private final String file;
+    private final List<String> written = new ArrayList<>();
+
+    BuildingJob(Surroundings around, CheckCommand options, String file) {
+        this.around = around;
+        this.options = options;
+        this.file = file;
+    }
+
+    ExitStatus run() {
+        options.checkValues();
+        if (options.simulateDefects) {
+            throw Refusal.usage("--simulate-defects is for elevations, and " + Suggestion.quoted(file) + " is a building", "name its elevations instead");
+        }
+        BuildingReading reading = BuildingFile.read(around.folder().resolve(file));
+        if (!reading.problems().isEmpty()) {
+            CheckJob.complain(around, reading.problems(), 1 + reading.elevations().size());
+            return ExitStatus.BAD_INPUT;
+        }
+        List<Path> inputs = Stream.concat(Stream.of(file), reading.elevations().stream().map(Reading::file)).map(around.folder()::resolve).toList();
+        try (OutputFiles outputs = new OutputFiles(inputs)) {
+            return check(reading, outputs);
+        }
+    }
+
+    private ExitStatus check(BuildingReading reading, OutputFiles outputs) {
+        Building building = reading.building().orElseThrow();
+        Optional<Path> findings = Optional.ofNullable(options.findings)
+                .map(v -> new OutputNames(around.folder(), false).path("--findings", v, file, ".findings.json"));
+        findings.ifPresent(outputs::claim);
+        List<Optional<Path>> sheets = building.walls().stream().map(w -> sheet(w, outputs)).toList();
+        List<String> files = reading.elevations().stream().map(Reading::file).toList();
+        BuildingResult result = BuildingChecker.check(building, options.chosenStage(), e -> options.practiceFor(e.practice()), around.rules(),
+                around.processors());
+        around.print(BuildingTable.lines(file, files, result));
+        around.print("");
+        findings.ifPresent(place -> {
+            outputs.write(place, out -> BuildingJson.write(result, files, out));
+            written.add("findings: " + place);
+        });
+        for (int i = 0; i < sheets.size(); i++) {
+            int wall = i;
+            sheets.get(i).ifPresent(place -> draw(result.walls().get(wall).result(), reading.elevations().get(wall), place, outputs));
+        }
+        outputs.moveAll();
+        around.print(TerminalTable.caution());
+        around.print(written.stream().map(PlainText::of).toList());
+        return CheckJob.status(options, result.walls().stream().map(BuildingResult.OneWall::result).toList());
+    }
+
+    private Optional<Path> sheet(Building.Wall wall, OutputFiles outputs) {
+        if (options.noSheet) {
+            return Optional.empty();
+        }
+        OutputNames names = new OutputNames(around.folder(), true);
+        String name = OutputNames.stem(file) + "-" + wall.id() + ".json";
+        if (options.sheet == null) {
+            Path place = names.defaultSheet(name);
+            outputs.claimInNewFolder(place);
+            return Optional.of(place);
+        }
+        Path place = names.path("--sheet", options.sheet, name, ".svg");
+        OutputNames.requireSheetName(place);
+        outputs.claim(place);
+        return Optional.of(place);
+    }
+
+    private void draw(CheckResult result, Reading reading, Path place, OutputFiles outputs) {
+        try {
+            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, Sheets.of(result, options.title.block(reading.sha256())));
+            places.forEach(p -> written.add("sheet: " + p));
+            SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
+        } catch (Sheets.TooLarge e) {
+            throw Refusal.usage(reading.file() + ": " + e.getMessage(), "check it with --no-sheet");
+        }
+    }
+}
