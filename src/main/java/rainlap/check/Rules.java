@@ -6,7 +6,11 @@ import rainlap.rule.Rule;
 import rainlap.rule.cavity.ClosedCavity;
 import rainlap.rule.cavity.OpenOutlet;
 import rainlap.rule.cavity.ShallowCavity;
+import rainlap.rule.edge.LowCladding;
+import rainlap.rule.edge.OpenTop;
+import rainlap.rule.edge.ShortCladding;
 import rainlap.rule.edge.ShortCornerWrap;
+import rainlap.rule.edge.UncoveredBase;
 import rainlap.rule.edge.UntapedCorner;
 import rainlap.rule.edge.UnwrappedCorner;
 import rainlap.rule.lap.BareWall;
@@ -19,11 +23,16 @@ import rainlap.rule.lap.ShortEndLap;
 import rainlap.rule.lap.UnstaggeredLaps;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
+import rainlap.rule.opening.FlatFlashing;
 import rainlap.rule.opening.MissingHeadFlap;
 import rainlap.rule.opening.MissingHeadFlashing;
+import rainlap.rule.opening.NoDrip;
+import rainlap.rule.opening.NoEndDam;
 import rainlap.rule.opening.ShortFlashing;
 import rainlap.rule.opening.ShortReturn;
 import rainlap.rule.opening.ShortUpstand;
+import rainlap.rule.penetration.NoCollar;
+import rainlap.rule.penetration.UnsealedCollar;
 import rainlap.rule.tape.NarrowTapeCover;
 import rainlap.rule.tape.TapeMissed;
 import rainlap.rule.tape.TapeOrder;
@@ -43,15 +52,22 @@ public final class Rules {
             new ClosedCavity(),
             new EndLapNearOpening(),
             new FlashingInFront(),
+            new FlatFlashing(),
             new LeaksAsDrawn(),
+            new LowCladding(),
             new MissingHeadFlap(),
             new MissingHeadFlashing(),
             new NarrowTapeCover(),
+            new NoCollar(),
+            new NoDrip(),
+            new NoEndDam(),
             new OneFailureAway(),
             new OpenGap(),
             new OpenOutlet(),
+            new OpenTop(),
             new ReverseLap(),
             new ShallowCavity(),
+            new ShortCladding(),
             new ShortCornerWrap(),
             new ShortCourseLap(),
             new ShortEndLap(),
@@ -61,6 +77,8 @@ public final class Rules {
             new TapeMissed(),
             new TapeOrder(),
             new TrappedWater(),
+            new UncoveredBase(),
+            new UnsealedCollar(),
             new UnstaggeredLaps(),
             new UntapedCorner(),
             new UntapedJoint(),

@@ -20,8 +20,16 @@ public enum Limit {
             "The upstand of a head flashing runs up behind the membrane by at least this much."),
     FLASHING_PAST_OPENING("flashing-past-opening", "flashing past opening",
             "A flashing runs past each side of the opening by at least this much."),
+    FLASHING_FALL("flashing-fall", "fall of a flashing", "deg", "A flashing falls outwards by at least this much, in degrees from level."),
+    END_DAM("end-dam", "end dam", "Each end of a flashing at an opening is turned up by at least this much."),
+    DRIP("drip", "drip of a flashing", "The drip of a flashing stands off the face below by at least this much."),
     CORNER_WRAP("corner-wrap", "wrap round a corner",
             "The membrane runs on past a corner of the building by at least this much."),
+    BASE_COVER("base-cover", "cover past the base", "The membrane, or a flashing beneath it, comes down past the base of the wall by at least this much."),
+    TOP_TURN("top-turn", "turn over the top", "The membrane turns over the top of the wall by at least this much, or is sealed there."),
+    GROUND_CLEARANCE("ground-clearance", "cladding above the ground", "The lower edge of the cladding stays above the ground by at least this much."),
+    CLADDING_BELOW_FRAME("cladding-below-frame", "cladding below the frame",
+            "The cladding comes down below the lowest framing by at least this much."),
     EAVE_SHELTER("eave-shelter", "eave that replaces a head flashing", "x",
             "The head flashing may be left out where the eave overhangs by this many times its height above the head."),
     CAVITY_DEPTH("cavity-depth", "depth of the cavity", "The drainage gap between the wrap and the cladding is at least this deep."),
@@ -58,7 +66,7 @@ public enum Limit {
         return plainName;
     }
 
-    /** {@code mm}, {@code x} for a factor, or {@code mm2/m}: square millimetres in each metre. */
+    /** {@code mm}, {@code deg} for an angle, {@code x} for a factor, or {@code mm2/m}: square millimetres in each metre. */
     public String unit() {
         return unit;
     }
@@ -68,7 +76,7 @@ public enum Limit {
         return meaning;
     }
 
-    /** Whether the limit is a length in mm, not a factor. */
+    /** Whether the limit is a length in mm, not an angle or a factor. */
     public boolean isLength() {
         return unit.equals("mm");
     }

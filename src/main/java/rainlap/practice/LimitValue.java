@@ -45,11 +45,11 @@ public record LimitValue(
      * The value in hundredths of a millimetre; {@link Long#MAX_VALUE} where it {@link #isNever() never} is enough, so that a
      * comparison with a measured length comes out right.
      *
-     * @throws IllegalStateException for a factor
+     * @throws IllegalStateException for an angle or a factor
      */
     public long hundredths() {
         if (!limit.isLength()) {
-            throw new IllegalStateException(limit.id() + " is a factor, not a length");
+            throw new IllegalStateException(limit.id() + " is no length");
         }
         return isNever() ? Long.MAX_VALUE : Math.round(value * 100);
     }

@@ -69,7 +69,7 @@ public final class PracticeTable {
     private static List<String> legend() {
         return List.of(
                 "",
-                "Least allowed, in mm; x: a factor; mm2/m: open area in each metre.",
+                "Least allowed, in mm; deg: degrees; x: a factor; mm2/m: open area in each metre.",
                 "t: or taped instead.  >: more than.  never: always tape.",
                 Limit.DRIVING_SHARE.id() + " is no least: it is the share that the water's drive is reckoned with.",
                 "In brackets: this practice is silent and " + Practices.COMMON + " speaks.");

@@ -16,7 +16,7 @@ import rainlap.water.Step;
  * @param where its place
  * @param measured what the drawing has, in {@code unit}; empty where there is nothing to measure
  * @param required what is asked, in {@code unit}; empty where the demand is no number
- * @param unit of both: {@code mm}, {@code x}, {@code mm2/m} or empty
+ * @param unit of both: {@code mm}, {@code deg}, {@code x}, {@code mm2/m} or empty
  * @param drawn what is there, in a few words: "100 reversed"
  * @param asked what is asked, in a few words: "150, or tape"
  * @param source who asks it
@@ -130,6 +130,13 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         public Builder factor(double times) {
             measured = OptionalDouble.of(times);
             unit = "x";
+            return this;
+        }
+
+        /** What is there as an angle, where the limit is one. */
+        public Builder degrees(double angle) {
+            measured = OptionalDouble.of(angle);
+            unit = "deg";
             return this;
         }
 

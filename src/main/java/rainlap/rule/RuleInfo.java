@@ -22,7 +22,7 @@ public record RuleInfo(String id, String title, Theme theme, List<Limit> limits)
 
     /** What part of the work a rule belongs to. */
     public enum Theme {
-        LAPS("laps"), TAPE("tape"), OPENINGS("openings"), CORNERS("building corners"),
+        LAPS("laps"), TAPE("tape"), OPENINGS("openings"), PENETRATIONS("penetrations"), EDGES("building edges"),
         CAVITY("the cavity"), FACE("the face"), WATER("the water's way");
 
         private final String word;

@@ -144,7 +144,7 @@ class CatalogueTest {
         Map<String, Path> seen = new HashMap<>();
         List<Executable> checks = new ArrayList<>();
         for (Example x : Example.all()) {
-            String drawn = x.practice() + " " + x.elevation().exposure() + x.elevation().outline().region() + x.elevation().openings() + x.elevation().penetrations()
+            String drawn = x.practice() + " " + x.elevation().exposure() + x.elevation().outline() + x.elevation().openings() + x.elevation().penetrations()
                     + x.elevation().pieces().stream().map(p -> p.id() + p.material() + p.shapes() + p.under() + p.bond() + p.cuts()).toList();
             Path other = seen.put(drawn, x.file());
             checks.add(() -> assertTrue(other == null, () -> x.file() + " draws the same as " + other));

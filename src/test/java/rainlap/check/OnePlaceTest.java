@@ -119,7 +119,7 @@ class OnePlaceTest {
     /** Of two findings of equal defences the one that meets more water comes first; fewer defences come before all. */
     @Test void weakPointsAreRankedByDefencesThenLitres() {
         Rule fake = new Rule() {
-            private final RuleInfo info = RuleInfo.of("fake", "fake", RuleInfo.Theme.CORNERS);
+            private final RuleInfo info = RuleInfo.of("fake", "fake", RuleInfo.Theme.EDGES);
 
             @Override public RuleInfo info() {
                 return info;

@@ -29,7 +29,14 @@ class PublishedValuesTest {
             common/return-sill 50 common
             common/head-upstand 50 4.1,4.19
             common/flashing-past-opening 150 4.9,4.11,4.19
+            common/flashing-fall 15 4.14
+            common/end-dam 25 4.3,4.15
+            common/drip 5 4.5
             common/corner-wrap 300 2.5
+            common/base-cover 25 1.25
+            common/top-turn 25 common
+            common/ground-clearance 150 6.9
+            common/cladding-below-frame 50 6.10
             common/eave-shelter 4 4.7,4.8
             common/driving-share 1 common
             common/cavity-depth 20 7.1
@@ -41,13 +48,19 @@ class PublishedValuesTest {
             au-abcb-2022/end-lap 150 1.14
             au-abcb-2022/tape-free-lap 150 1.14
             au-abcb-2022/flashing-past-opening 110 4.9
+            au-abcb-2022/ground-clearance 150 6.9
+            au-abcb-2022/cladding-below-frame 50 6.10
             au-abcb-2022/eave-shelter 3 4.8
             ca-obc/course-lap 100 1.7
             ca-obc/end-lap 100 1.7
             ca-obc/head-upstand 50 4.1
+            ca-obc/flashing-fall 3.44 4.2
+            ca-obc/end-dam 25 4.3
+            ca-obc/drip 5 4.5
             ca-obc/eave-shelter 4 4.7
             nz-metal-cop/course-lap 75 1.18
             nz-metal-cop/end-lap 150 1.19
+            nz-metal-cop/flashing-fall 15 4.14
             uk-nhbc-2021/course-lap 100 1.9
             uk-nhbc-2021/end-lap 150 1.10
             us-irc-2015/course-lap 51 1.1
@@ -83,7 +96,7 @@ class PublishedValuesTest {
 
     @TestFactory
     Stream<DynamicTest> aPublishedValueIsTheFigureOfItsRow() {
-        return shipped().filter(v -> v.source().known() == Known.PUBLISHED)
+        return shipped().filter(v -> v.source().known() == Known.PUBLISHED || v.source().known() == Known.PUBLISHED_SECONDARY)
                 .map(v -> DynamicTest.dynamicTest(name(v), () -> assertTrue(
                         rows(v).stream().anyMatch(row -> saysTheSame(row, v)), () -> v + " is not what is printed: " + rows(v))));
     }
@@ -125,6 +138,12 @@ class PublishedValuesTest {
         assertEquals(1 / figure("4.7", "share"), factor.value());
         assertTrue(factor.isMetBy(4.0), "flashing is needed only above a quarter");
         assertFalse(factor.isMetBy(3.99));
+    }
+
+    @Test
+    void theCanadianFallIsThePrintedSlopeInDegrees() {
+        double degrees = Math.toDegrees(Math.atan(figure("4.2", "share")));
+        assertEquals(Math.ceil(degrees * 100) / 100, Practices.find("ca-obc").orElseThrow().get(Limit.FLASHING_FALL).value());
     }
 
     @Test

@@ -66,7 +66,7 @@ final class Samples {
     static CheckResult rain() {
         String wall = """
                 { "rainlap": 1, "name": "Rain", "exposure": { "rain_mm_h": 50 },
-                  "wall": { "outline": [[0, 0], [1200, 0], [1200, 2000], [0, 2000]], "edges": ["base", "free", "eave", "free"] },
+                  "wall": { "outline": [[0, 0], [1200, 0], [1200, 2000], [0, 2000]], "edges": ["base", "free", "free", "free"] },
                   "pieces": [
                     { "id": "M2", "material": "foil-membrane", "rect": [0, 1100, 1200, 900] },
                     { "id": "M1", "material": "foil-membrane", "rect": [0, -40, 1200, 1240] } ] }

@@ -15,7 +15,7 @@ import rainlap.rule.RuleInfo;
 
 /** The membrane goes round a corner of the building, but by less than asked. */
 public final class ShortCornerWrap implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("short-corner-wrap", "wrap too short", RuleInfo.Theme.CORNERS, Limit.CORNER_WRAP);
+    static final RuleInfo INFO = RuleInfo.of("short-corner-wrap", "wrap too short", RuleInfo.Theme.EDGES, Limit.CORNER_WRAP);
 
     @Override
     public RuleInfo info() {

@@ -25,7 +25,7 @@ import rainlap.wall.Surface;
 
 /** A corner of the building that a membrane goes round has no tape over the fold, or too little of it to one side. */
 public final class UntapedCorner implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("untaped-corner", "corner without tape", RuleInfo.Theme.CORNERS, Limit.TAPE_COVER);
+    static final RuleInfo INFO = RuleInfo.of("untaped-corner", "corner without tape", RuleInfo.Theme.EDGES, Limit.TAPE_COVER);
 
     @Override
     public RuleInfo info() {

@@ -14,7 +14,7 @@ import rainlap.rule.RuleInfo;
 
 /** No membrane goes round a corner of the building. */
 public final class UnwrappedCorner implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("unwrapped-corner", "corner not wrapped", RuleInfo.Theme.CORNERS);
+    static final RuleInfo INFO = RuleInfo.of("unwrapped-corner", "corner not wrapped", RuleInfo.Theme.EDGES);
 
     @Override
     public RuleInfo info() {

@@ -1,5 +1,5 @@
 /**
- * Rules of openings: what the sheets turn into the reveal, what the corners leave bare, and how the head flashing sits.
+ * Rules of openings: what the sheets turn into the reveal, what the corners leave bare, how the head flashing sits, and how flashings are folded.
  *
  * <p><b>Returns.</b> What is asked of a side is the practice's return for it, or all of the reveal where that is shallower. An edge is
  * judged between its two end zones, each as long as what is asked is deep: there the bisectors narrow the flaps of a cut, and the corner
@@ -13,6 +13,9 @@
  * one. Along each edge of it that faces up ({@link rainlap.rule.opening.HeadEdge}), inside the outline, every stretch is in one of three
  * states: a membrane that lies outside the flashing crosses the edge (lapped over); else one that lies inside crosses it (the
  * flashing is in front); else none crosses it (no flap). Touching is not crossing.
+ *
+ * <p><b>Folded shape.</b> Fall, drip and end dams of a flashing cannot be seen in an elevation: what the piece or its material states counts. Where neither
+ * states it the rule cannot tell and says so, which is no pass. The built-in flashings state all of them.
  *
  * <p><b>Decisions.</b> A second layer of membrane over the upstand counts as lapping over it, whatever lies behind the flashing: every
  * document read agrees that something must lap over the upstand. Tape over the upper edge of a flashing in front does not mend it but

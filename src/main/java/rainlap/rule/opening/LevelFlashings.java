@@ -1,0 +1,49 @@
+package rainlap.rule.opening;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.Point;
+import rainlap.geom.Segment;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
+import rainlap.rule.Outcome;
+import rainlap.rule.Place;
+import rainlap.stack.Face;
+import rainlap.wall.Piece;
+import rainlap.wall.Surface;
+
+/** The flashings that lie across the wall: at heads, sills and the base. Those that stand upright, beside a jamb, shed water along themselves. */
+final class LevelFlashings {
+    private LevelFlashings() {}
+
+    /** Judges each once, in laying order; without any, one answer that there is none. */
+    static Stream<Outcome> each(Evidence e, Function<Piece, Outcome> judge) {
+        Map<String, Piece> found = new LinkedHashMap<>();
+        for (Face f : e.stack().on(Surface.WALL)) {
+            Piece p = f.piece();
+            if (p.material().kind() == MaterialKind.FLASHING && isLevel(p)) {
+                found.putIfAbsent(p.id(), p);
+            }
+        }
+        return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flashing lies across the wall")) : found.values().stream().map(judge);
+    }
+
+    private static boolean isLevel(Piece p) {
+        return p.wallBox().filter(b -> b.width() > b.height()).isPresent();
+    }
+
+    /** Along its lower edge. */
+    static Place foot(Evidence e, Piece p) {
+        Box b = p.wallBox().orElseThrow();
+        return Place.line(e.elevation(), Surface.WALL, new Segment(new Point(b.minX(), b.minY()), new Point(b.maxX(), b.minY())));
+    }
+
+    /** What a file may leave open is no zero: nobody can tell. */
+    static Outcome notStated(Piece p, String what, String key) {
+        return new Outcome.CannotTell(List.of(p.id()), "neither " + p.id() + " nor its material " + p.material().id() + " states " + what + " (" + key + ")");
+    }
+}

@@ -1,0 +1,41 @@
+package rainlap.rule.opening;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.material.MaterialKind;
+import rainlap.rule.HeadFlashings;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Opening;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
+
+/**
+ * Which flashings belong to an opening's sill: those that lie on the sill itself, and those on the wall that reach across part of its width
+ * and whose upper edge lies within {@link #NEAR_SILL} of the sill's line. What is a head flashing (of an opening below) is none.
+ */
+final class SillFlashings {
+    /** 50 mm. Our own choice: common practice, no source. */
+    static final long NEAR_SILL = 5_000;
+
+    private SillFlashings() {}
+
+    /** Their faces on the wall and on the sill, in laying order. */
+    static List<Face> of(Stack stack, Opening o) {
+        Box r = o.rect();
+        Box around = new Box(r.minX(), r.minY() - NEAR_SILL, r.maxX(), r.minY() + NEAR_SILL);
+        Stream<Face> wall = stack.meeting(Surface.WALL, around).stream().filter(f -> isFlashing(f) && isBelow(f.box(), r)
+                && HeadFlashings.findOpening(stack.elevation(), f).isEmpty());
+        Stream<Face> sill = stack.on(new Surface(o.id(), Side.SILL)).stream().filter(SillFlashings::isFlashing);
+        return Stream.concat(wall, sill).sorted(java.util.Comparator.comparingInt(Face::number)).toList();
+    }
+
+    private static boolean isFlashing(Face f) {
+        return f.piece().material().kind() == MaterialKind.FLASHING;
+    }
+
+    private static boolean isBelow(Box f, Box r) {
+        return f.minX() < r.maxX() && r.minX() < f.maxX() && Math.abs(f.maxY() - r.minY()) <= NEAR_SILL;
+    }
+}
