@@ -14,13 +14,14 @@ import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.material.Profile;
 import rainlap.material.Sizes;
+import rainlap.material.Substance;
 import rainlap.material.TemperatureRange;
 
 /** Reads {@code materials}, and the keys of a material that a piece may carry. */
 final class MaterialForm {
     static final List<String> PROFILE_KEYS = List.of("depth", "fall_deg", "upstand", "end_dams", "end_dam", "drip", "hem");
     static final List<String> KEYS = Stream.concat(Stream.of("id", "is", "name", "roll_width", "roll_length_m", "width",
-            "cover_width", "side_lap", "metal", "uv_days", "service_c", "mesh", "rots", "bond"), PROFILE_KEYS.stream()).toList();
+            "cover_width", "side_lap", "metal", "substance", "uv_days", "service_c", "mesh", "rots", "bond"), PROFILE_KEYS.stream()).toList();
     static final List<String> KINDS = Stream.of(MaterialKind.values()).map(MaterialKind::word).toList();
     private static final List<String> DAMS = Stream.of(EndDams.values()).map(EndDams::word).toList();
     private static final List<String> EDGES = Stream.of(Edge.values()).map(Edge::word).toList();
@@ -50,7 +51,7 @@ final class MaterialForm {
         Sizes sizes = new Sizes(f.number("roll_width", WIDTH), f.number("roll_length_m", Range.above(0, 10_000)),
                 f.number("width", WIDTH), f.number("cover_width", WIDTH), f.number("side_lap", WIDTH));
         Profile profile = profile(f);
-        Durability durability = new Durability(f.text("metal"), f.number("uv_days", Range.above(0, 36_500)),
+        Durability durability = new Durability(f.text("metal"), f.word("substance", Substance::find, Substance.words()), f.number("uv_days", Range.above(0, 36_500)),
                 f.find("service_c").flatMap(v -> service(f, v)), f.flag("mesh"), f.flag("rots"));
         Optional<Bond> bond = f.find("bond").flatMap(v -> bond(f, v));
         return id.isEmpty() || kind.isEmpty() ? Optional.empty() : Optional.of(new Material(id.get(), kind.get(),

@@ -34,6 +34,7 @@ record MaterialEntry(
         Double drip,
         Double hem,
         String metal,
+        String substance,
         @JsonProperty("uv_days") Double uvDays,
         @JsonProperty("service_c") List<Double> serviceC,
         Boolean mesh,
@@ -66,7 +67,11 @@ record MaterialEntry(
 
     private Durability durability() {
         return new Durability(
-                Optional.ofNullable(metal), number(uvDays), service(), Optional.ofNullable(mesh), Optional.ofNullable(rots));
+                Optional.ofNullable(metal), madeOf(), number(uvDays), service(), Optional.ofNullable(mesh), Optional.ofNullable(rots));
+    }
+
+    private Optional<Substance> madeOf() {
+        return Optional.ofNullable(substance).map(word -> Substance.find(word).orElseThrow(() -> wrong("substance", word)));
     }
 
     private Optional<TemperatureRange> service() {

@@ -83,6 +83,7 @@ public final class MaterialTable {
 
     private static void addWear(List<String> parts, Durability wear) {
         wear.metal().ifPresent(parts::add);
+        wear.substance().ifPresent(s -> parts.add(s.inWords()));
         add(parts, "sun", wear.uvDays(), " days");
         wear.serviceC().ifPresent(c -> parts.add("service " + text(c.lowC()) + " to " + text(c.highC()) + " C"));
         wear.mesh().filter(mesh -> mesh).ifPresent(mesh -> parts.add("mesh"));

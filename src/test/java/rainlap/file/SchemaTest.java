@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import rainlap.material.Substance;
 import rainlap.practice.Practices;
 
 /** The schema and the reader say the same. */
@@ -76,6 +77,7 @@ class SchemaTest {
         assertEquals(Set.copyOf(OutlineReader.ROLES), words("/$defs/role/enum"));
         assertEquals(Set.copyOf(OpeningReader.KINDS), words("/$defs/opening/properties/kind/enum"));
         assertEquals(Set.copyOf(MaterialForm.KINDS), words("/$defs/material/properties/is/enum"));
+        assertEquals(Set.copyOf(Substance.words()), words("/$defs/material/properties/substance/enum"));
         assertEquals(Set.copyOf(CutReader.PATTERNS), words("/$defs/cut/properties/pattern/enum"));
     }
 

@@ -56,7 +56,10 @@ class CatalogueTest {
         for (int width : new int[] {60, 75, 100}) {
             assertEquals(OptionalDouble.of(width), get("foil-tape-" + width).widthMm());
         }
-        assertEquals(OptionalDouble.of(150), get("wide-flashing-tape-150").widthMm());
+        for (int width : new int[] {100, 150, 225}) {
+            assertEquals(OptionalDouble.of(width), get("wide-flashing-tape-" + width).widthMm());
+            assertOrigin("wide-flashing-tape-" + width, "width", Known.PUBLISHED_SECONDARY, "Trade article on self-adhered flashing");
+        }
         for (int depth : new int[] {20, 45}) {
             assertEquals(OptionalDouble.of(45), get("batten-45x" + depth).widthMm());
             assertEquals(OptionalDouble.of(depth), get("batten-45x" + depth).profile().depthMm());

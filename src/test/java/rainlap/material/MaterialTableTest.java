@@ -26,7 +26,7 @@ class MaterialTableTest {
     @Test
     void numbersFollowWithWhoSaysThem() {
         int at = lines.indexOf("foil-membrane           membrane      wrap    loose  Reflective foil membrane");
-        assertEquals("     roll 1350  length 30 m  aluminium  sun 28 days", lines.get(at + 1));
+        assertEquals("     roll 1350  length 30 m  aluminium  polyolefin  sun 28 days", lines.get(at + 1));
         assertEquals(
                 "     uv_days: Product data sheet of one Australian foil, cover within 4 weeks, published (secondary)",
                 lines.get(at + 2));

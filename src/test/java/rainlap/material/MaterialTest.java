@@ -55,8 +55,8 @@ class MaterialTest {
         refused("upstand", () -> new Profile(NO, NO, of(-1), Optional.empty(), NO, NO, NO));
         refused("service_c", () -> new TemperatureRange(20, 20));
         refused("service_c", () -> new TemperatureRange(Double.NaN, 20));
-        refused("uv_days", () -> new Durability(Optional.empty(), of(0), Optional.empty(), Optional.empty(), Optional.empty()));
-        refused("metal", () -> new Durability(Optional.of(" "), NO, Optional.empty(), Optional.empty(), Optional.empty()));
+        refused("uv_days", () -> new Durability(Optional.empty(), Optional.empty(), of(0), Optional.empty(), Optional.empty(), Optional.empty()));
+        refused("metal", () -> new Durability(Optional.of(" "), Optional.empty(), NO, Optional.empty(), Optional.empty(), Optional.empty()));
         assertThrows(IllegalArgumentException.class, () -> Material.of("", MaterialKind.TAPE));
     }
 
