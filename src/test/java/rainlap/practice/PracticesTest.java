@@ -73,8 +73,14 @@ class PracticesTest {
 
     @Test
     void theFactsOfTheTradeStandInCommonAlone() {
-        assertEquals(4, Practices.common().facts().size());
-        assertTrue(Practices.common().facts().get(0).contains("overlapped and every joint is taped"));
+        List<String> facts = Practices.common().facts();
+        for (String said : List.of("overlapped and every joint is taped", "each joint and each corner, with the finishing bead on top",
+                "secondary barrier, the cladding the primary", "foil faced", "into battens and battens into the frame, with fixings matched to the sheet",
+                "neither corrode nor decay", "by road is at most 4 m high")) {
+            assertEquals(1, facts.stream().filter(f -> f.contains(said)).count(), said);
+        }
+        assertEquals(8, facts.size(), "each fact is looked for above, but for the diagonal cut");
+        assertTrue(facts.get(1).contains("cut on the diagonal"));
         Practices.all().stream().skip(1).forEach(p -> assertEquals(List.of(), p.facts(), p.id()));
     }
 
