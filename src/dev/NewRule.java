@@ -13,13 +13,14 @@ import java.util.stream.Collectors;
 /**
  * Begins a rule: {@code java src/dev/NewRule.java short-return opening} writes its class, its page, a good and a bad example and its line in
  * the list, from the project's top folder. The tests of the catalogue then fail and say what is still to be done. Themes: lap, tape, opening,
- * penetration, edge, cavity, face, water. Overwrites nothing.
+ * penetration, edge, cavity, face, water, material, transport. Overwrites nothing.
  */
 public final class NewRule {
     private static final Path LIST = Path.of("src/main/java/rainlap/check/Rules.java");
     private static final Path PAGES = Path.of("src/main/resources/rules");
     private static final TreeMap<String, String> THEMES = new TreeMap<>(java.util.Map.of(
-            "lap", "LAPS", "tape", "TAPE", "opening", "OPENINGS", "penetration", "PENETRATIONS", "edge", "EDGES", "cavity", "CAVITY", "face", "FACE", "water", "WATER"));
+            "lap", "LAPS", "tape", "TAPE", "opening", "OPENINGS", "penetration", "PENETRATIONS", "edge", "EDGES", "cavity", "CAVITY", "face", "FACE", "water", "WATER",
+            "material", "MATERIALS", "transport", "TRANSPORT"));
 
     private final String id;
     private final String theme;

@@ -19,23 +19,26 @@ import rainlap.water.Arrival;
  * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
  * of dimensions says that water stands, nor where, and who mends the edge by which it got in may not mend the closed foot that holds it.
  * </ol>
+ *
+ * <p>Findings of themes that do not tell of water ({@link RuleInfo.Theme#tellsOfWater}) stay as they are: a leak is not said by who says that two metals touch there.
  */
 final class OnePlace {
     private final List<Finding> dimensions = new ArrayList<>();
     private final List<Finding> traced = new ArrayList<>();
+    private final List<Finding> dry = new ArrayList<>();
 
     private OnePlace() {}
 
     static List<Finding> merged(Evidence e, List<Finding> findings) {
         OnePlace all = new OnePlace();
         for (Finding f : findings) {
-            (isTraced(f) ? all.traced : all.dimensions).add(f);
+            Optional<RuleInfo.Theme> theme = Rules.find(f.rule()).map(r -> r.info().theme());
+            boolean dry = theme.filter(t -> !t.tellsOfWater()).isPresent(), traced = theme.filter(t -> t == RuleInfo.Theme.WATER).isPresent();
+            (dry ? all.dry : traced ? all.traced : all.dimensions).add(f);
         }
-        return all.merged(e);
-    }
-
-    private static boolean isTraced(Finding f) {
-        return Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
+        List<Finding> out = new ArrayList<>(all.merged(e));
+        out.addAll(all.dry);
+        return out;
     }
 
     private List<Finding> merged(Evidence e) {

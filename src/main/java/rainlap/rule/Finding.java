@@ -16,7 +16,7 @@ import rainlap.water.Step;
  * @param where its place
  * @param measured what the drawing has, in {@code unit}; empty where there is nothing to measure
  * @param required what is asked, in {@code unit}; empty where the demand is no number
- * @param unit of both: {@code mm}, {@code deg}, {@code x}, {@code mm2/m} or empty
+ * @param unit of both: {@code mm}, {@code deg}, {@code x}, {@code mm2/m}, {@code V}, {@code days}, {@code C} or empty
  * @param drawn what is there, in a few words: "100 reversed"
  * @param asked what is asked, in a few words: "150, or tape"
  * @param source who asks it
@@ -137,6 +137,14 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         public Builder degrees(double angle) {
             measured = OptionalDouble.of(angle);
             unit = "deg";
+            return this;
+        }
+
+        /** What is there and what is asked in a unit of its own: {@code V}, {@code days}, {@code C}. */
+        public Builder compares(double there, double askedFor, String inUnit) {
+            measured = OptionalDouble.of(there);
+            required = OptionalDouble.of(askedFor);
+            unit = inUnit;
             return this;
         }
 

@@ -23,7 +23,8 @@ public record RuleInfo(String id, String title, Theme theme, List<Limit> limits)
     /** What part of the work a rule belongs to. */
     public enum Theme {
         LAPS("laps"), TAPE("tape"), OPENINGS("openings"), PENETRATIONS("penetrations"), EDGES("building edges"),
-        CAVITY("the cavity"), FACE("the face"), WATER("the water's way");
+        CAVITY("the cavity"), FACE("the face"), WATER("the water's way"),
+        MATERIALS("materials"), TRANSPORT("transport");
 
         private final String word;
 
@@ -33,6 +34,11 @@ public record RuleInfo(String id, String title, Theme theme, List<Limit> limits)
 
         public String word() {
             return word;
+        }
+
+        /** Whether its findings tell where water can get past: what is made of the wrong stuff or too large for the road says nothing of that. */
+        public boolean tellsOfWater() {
+            return this != MATERIALS && this != TRANSPORT;
         }
     }
 }

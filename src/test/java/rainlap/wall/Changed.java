@@ -58,8 +58,22 @@ public final class Changed {
         OptionalLong ground = wall.outline().ground().isPresent() ? OptionalLong.of(wall.outline().ground().getAsLong() + up) : OptionalLong.empty();
         List<Piece> pieces = wall.pieces().stream().map(this::piece).toList();
         List<Penetration> pipes = wall.penetrations().stream().map(p -> new Penetration(p.id(), p.kind(), region(p.region(), to))).toList();
-        return new Elevation(wall.name(), wall.practice(), wall.exposure(), new Outline(region(wall.outline().region(), to), edges, ground),
+        return new Elevation(wall.name(), wall.practice(), exposure(), new Outline(region(wall.outline().region(), to), edges, ground),
                 openings, pipes, wall.materials(), pieces, List.of());
+    }
+
+    private Exposure exposure() {
+        Exposure x = wall.exposure();
+        return !mirrored ? x : new Exposure(x.windMPerS(), x.pressurePa(), x.windFrom().map(Changed::mirrored), x.rainMmPerH(), x.towingKmPerH(),
+                x.leading().map(Changed::mirrored), x.temperatureC(), x.sunDays(), x.road());
+    }
+
+    private static Exposure.From mirrored(Exposure.From side) {
+        return switch (side) {
+            case LEFT -> Exposure.From.RIGHT;
+            case RIGHT -> Exposure.From.LEFT;
+            case FRONT -> side;
+        };
     }
 
     private Box box(Box b) {
