@@ -21,6 +21,7 @@ import rainlap.rule.lap.ReverseLap;
 import rainlap.rule.lap.ShortCourseLap;
 import rainlap.rule.lap.ShortEndLap;
 import rainlap.rule.lap.UnstaggeredLaps;
+import rainlap.rule.material.AttackingPair;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
 import rainlap.rule.opening.FlatFlashing;
@@ -46,6 +47,7 @@ import rainlap.rule.water.WayRoundAnEnd;
 /** Every rule, sorted by id. A new rule is one line here; a test fails while it is missing. */
 public final class Rules {
     private static final List<Rule> ALL = List.of(
+            new AttackingPair(),
             new BareCorner(),
             new BareWall(),
             new ButtJoint(),

@@ -1,0 +1,91 @@
+package rainlap.rule.material;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.joint.Sheets;
+import rainlap.material.Layer;
+import rainlap.material.MaterialKind;
+import rainlap.stack.Face;
+import rainlap.stack.Stack;
+import rainlap.wall.Piece;
+import rainlap.wall.Surface;
+
+/** Which pieces touch, and where. */
+final class Contacts {
+    /** Half of the 1 mm that a contact must be wide, grid units. */
+    private static final long HALF_A_MM = 50;
+
+    private Contacts() {}
+
+    /** Two pieces that touch on a surface, the outer one first. */
+    record Contact(Piece outer, Piece inner, Surface on, List<Region> where) {
+        Contact {
+            where = List.copyOf(where);
+        }
+    }
+
+    private record Pair(Piece outer, Piece inner) {}
+
+    /** Those of a caller's choice, outer and inner piece, once for each two pieces: on the first surface where they touch. */
+    static List<Contact> of(Stack stack, BiPredicate<Piece, Piece> wanted) {
+        Map<Pair, Contact> out = new LinkedHashMap<>();
+        for (Surface s : stack.surfaces()) {
+            for (Face a : stack.on(s)) {
+                for (Face b : stack.meeting(s, a.box())) {
+                    if (a.number() != b.number() && stack.isOutside(a, b) && wanted.test(a.piece(), b.piece()) && !standsOff(stack, a, b)) {
+                        add(stack, a, b, out);
+                    }
+                }
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private static void add(Stack stack, Face outer, Face inner, Map<Pair, Contact> out) {
+        Pair pair = new Pair(outer.piece(), inner.piece());
+        if (out.containsKey(pair) && !out.get(pair).on().equals(outer.surface())) {
+            return;
+        }
+        List<Region> there = touching(stack, outer, inner);
+        if (!there.isEmpty()) {
+            out.merge(pair, new Contact(outer.piece(), inner.piece(), outer.surface(), there), (x, y) -> {
+                List<Region> both = new ArrayList<>(x.where());
+                both.addAll(y.where());
+                return new Contact(x.outer(), x.inner(), x.on(), both);
+            });
+        }
+    }
+
+    private static List<Region> touching(Stack stack, Face outer, Face inner) {
+        if (!outer.box().overlaps(inner.box())) {
+            return List.of();
+        }
+        List<Region> left = Overlay.intersection(List.of(outer.region()), List.of(inner.region()));
+        if (left.isEmpty()) {
+            return left;
+        }
+        List<Region> between = stack.meeting(outer.surface(), outer.box()).stream()
+                .filter(f -> f != outer && f != inner && stack.isOutside(outer, f) && stack.isOutside(f, inner)).map(Face::region).toList();
+        if (!between.isEmpty()) {
+            left = Overlay.difference(left, Overlay.union(between));
+        }
+        return left.stream().filter(r -> !Overlay.vanishes(r, HALF_A_MM)).toList();
+    }
+
+    /** Whether a piece of the face lies on battens, and so clear of the wrap. */
+    private static boolean standsOff(Stack stack, Face outer, Face inner) {
+        return outer.piece().material().layer() == Layer.FACE && inner.piece().material().layer() == Layer.WRAP
+                && stack.meeting(outer.surface(), outer.box()).stream().anyMatch(f -> f.piece().material().kind() == MaterialKind.BATTEN
+                        && f.box().overlaps(outer.box()) && stack.isOutside(outer, f));
+    }
+
+    /** Whether it is stuck down over its whole face, so that its adhesive and not its facing touches what is beneath. */
+    static boolean isStuck(Piece p) {
+        return Sheets.isStrip(p) || p.material().kind() == MaterialKind.SEALANT;
+    }
+}
