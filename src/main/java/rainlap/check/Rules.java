@@ -38,6 +38,8 @@ import rainlap.rule.tape.NarrowTapeCover;
 import rainlap.rule.tape.TapeMissed;
 import rainlap.rule.tape.TapeOrder;
 import rainlap.rule.tape.UntapedJoint;
+import rainlap.rule.transport.OverHeight;
+import rainlap.rule.transport.OverWidth;
 import rainlap.rule.water.LeaksAsDrawn;
 import rainlap.rule.water.OneFailureAway;
 import rainlap.rule.water.TrappedWater;
@@ -67,6 +69,8 @@ public final class Rules {
             new OpenGap(),
             new OpenOutlet(),
             new OpenTop(),
+            new OverHeight(),
+            new OverWidth(),
             new ReverseLap(),
             new ShallowCavity(),
             new ShortCladding(),
