@@ -22,6 +22,7 @@ import rainlap.rule.lap.ShortCourseLap;
 import rainlap.rule.lap.ShortEndLap;
 import rainlap.rule.lap.UnstaggeredLaps;
 import rainlap.rule.material.AttackingPair;
+import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
 import rainlap.rule.opening.FlatFlashing;
@@ -82,6 +83,7 @@ public final class Rules {
             new ShortUpstand(),
             new TapeMissed(),
             new TapeOrder(),
+            new TooLongInSun(),
             new TrappedWater(),
             new UncoveredBase(),
             new UnsealedCollar(),
