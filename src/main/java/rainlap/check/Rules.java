@@ -22,6 +22,7 @@ import rainlap.rule.lap.ShortCourseLap;
 import rainlap.rule.lap.ShortEndLap;
 import rainlap.rule.lap.UnstaggeredLaps;
 import rainlap.rule.material.AttackingPair;
+import rainlap.rule.material.TapeOutOfService;
 import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
@@ -83,6 +84,7 @@ public final class Rules {
             new ShortUpstand(),
             new TapeMissed(),
             new TapeOrder(),
+            new TapeOutOfService(),
             new TooLongInSun(),
             new TrappedWater(),
             new UncoveredBase(),
