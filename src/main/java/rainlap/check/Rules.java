@@ -22,6 +22,8 @@ import rainlap.rule.lap.ShortCourseLap;
 import rainlap.rule.lap.ShortEndLap;
 import rainlap.rule.lap.UnstaggeredLaps;
 import rainlap.rule.material.AttackingPair;
+import rainlap.rule.material.CorrodesWhereWet;
+import rainlap.rule.material.RotsWhereWet;
 import rainlap.rule.material.TapeOutOfService;
 import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
@@ -56,6 +58,7 @@ public final class Rules {
             new BareWall(),
             new ButtJoint(),
             new ClosedCavity(),
+            new CorrodesWhereWet(),
             new EndLapNearOpening(),
             new FlashingInFront(),
             new FlatFlashing(),
@@ -74,6 +77,7 @@ public final class Rules {
             new OverHeight(),
             new OverWidth(),
             new ReverseLap(),
+            new RotsWhereWet(),
             new ShallowCavity(),
             new ShortCladding(),
             new ShortCornerWrap(),
