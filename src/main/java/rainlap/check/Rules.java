@@ -25,6 +25,7 @@ import rainlap.rule.material.AttackingPair;
 import rainlap.rule.material.CorrodesWhereWet;
 import rainlap.rule.material.RotsWhereWet;
 import rainlap.rule.material.TapeOutOfService;
+import rainlap.rule.material.TimberOnMetalBatten;
 import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
 import rainlap.rule.opening.FlashingInFront;
@@ -89,6 +90,7 @@ public final class Rules {
             new TapeMissed(),
             new TapeOrder(),
             new TapeOutOfService(),
+            new TimberOnMetalBatten(),
             new TooLongInSun(),
             new TrappedWater(),
             new UncoveredBase(),
