@@ -16,6 +16,7 @@ import rainlap.rule.edge.UnwrappedCorner;
 import rainlap.rule.lap.BareWall;
 import rainlap.rule.lap.ButtJoint;
 import rainlap.rule.lap.EndLapNearOpening;
+import rainlap.rule.lap.LapTowardsTravel;
 import rainlap.rule.lap.OpenGap;
 import rainlap.rule.lap.ReverseLap;
 import rainlap.rule.lap.ShortCourseLap;
@@ -63,6 +64,7 @@ public final class Rules {
             new EndLapNearOpening(),
             new FlashingInFront(),
             new FlatFlashing(),
+            new LapTowardsTravel(),
             new LeaksAsDrawn(),
             new LowCladding(),
             new MissingHeadFlap(),

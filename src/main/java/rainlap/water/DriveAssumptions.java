@@ -17,7 +17,8 @@ final class DriveAssumptions {
     private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY);
     private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY);
 
-    private static final String UNUSED = "Not used: wind and travel are taken to blow straight at every edge, and which way a lap opens is not judged.";
+    private static final String UNUSED = "Not used: wind is taken to blow straight at every edge, and which way a lap opens to it is not judged.";
+    private static final String TRAVEL = "Not used here: travel is taken to blow straight at every edge. Which way end laps of the membrane open is for lap-towards-travel.";
 
     private final Drive drive;
     private final Exposure exposure;
@@ -75,10 +76,10 @@ final class DriveAssumptions {
         }
     }
 
-    /** Which way wind blows and travel goes is stated for rules to come: the trace drives water at every edge alike. */
+    /** Which way wind blows and travel goes is for rules: the trace drives water at every edge alike. */
     private void directions() {
         exposure.windFrom().ifPresent(f -> out.add(Assumption.stated("wind from", word(f), UNUSED)));
-        exposure.leading().ifPresent(f -> out.add(Assumption.stated("side that travels first", word(f), UNUSED)));
+        exposure.leading().ifPresent(f -> out.add(Assumption.stated("side that travels first", word(f), TRAVEL)));
     }
 
     private static String word(Exposure.From from) {
