@@ -10,6 +10,7 @@ import rainlap.rule.Finding;
 import rainlap.rule.Place;
 import rainlap.water.DrivingRain;
 import rainlap.water.Litres;
+import rainlap.water.Step;
 import rainlap.water.Trace;
 
 /** How much water meets the place that a finding names, and no more of the edge it lies on. */
@@ -29,11 +30,16 @@ final class PlaceLitres {
      * a joint that stays dry nothing runs, and that is told.
      */
     Finding ofPlace(Finding f) {
-        if (litres.isEmpty() || !f.where().surface().isWall()) {
+        if (litres.isEmpty() || !f.where().surface().isWall() || isAlongPipe(f)) {
             return f;
         }
         double met = f.where().isLine() ? litres.get().at(f.pieces(), f.where().line()) : onto(f.where(), f.pieces());
         return met > 0 || f.joint().isPresent() ? f.withLitres(met) : f;
+    }
+
+    /** What comes in along a pipe is not reckoned. */
+    private static boolean isAlongPipe(Finding f) {
+        return !f.path().isEmpty() && f.path().get(f.path().size() - 1).kind() == Step.Kind.ALONG_A_PIPE;
     }
 
     /** What runs in over the upper edges of an area, and what falls on it. */

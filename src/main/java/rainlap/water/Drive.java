@@ -14,7 +14,7 @@ import rainlap.wall.Stage;
  * speeds of wind and travel added; or a test pressure stated for the wall, and the greater of the two where both are stated. In the open
  * edges take all of it. Behind a drained cladding they take the practice's share of what speed makes; a stated test pressure is never
  * lessened. Where no speed and no pressure is stated there is no figure, and the practice's course lap stands for the rise everywhere.
- * The creep has no published formula: it is the practice's end lap.
+ * The creep has no published formula: it is the practice's end lap; none where the stated pressure is nothing, for then nothing pushes.
  *
  * @param rise of edges in the open, in grid units (0.01 mm)
  * @param creep of side edges, in grid units
@@ -35,7 +35,7 @@ public record Drive(long rise, long creep, long shelteredRise, OptionalDouble pr
     public static Drive of(Exposure exposure, Practice practice, Stage stage) {
         long rise = rise(exposure, practice);
         long sheltered = stage == Stage.FINISHED ? shelteredRise(exposure, practice) : rise;
-        Drive bare = new Drive(rise, creep(practice), sheltered, pressurePa(exposure), List.of());
+        Drive bare = new Drive(rise, creep(exposure, practice), sheltered, pressurePa(exposure), List.of());
         return new Drive(rise, bare.creep, sheltered, bare.pressurePa, DriveAssumptions.of(bare, exposure, practice, stage));
     }
 
@@ -46,8 +46,8 @@ public record Drive(long rise, long creep, long shelteredRise, OptionalDouble pr
     }
 
     /** The creep, in grid units. */
-    public static long creep(Practice practice) {
-        return practice.get(Limit.END_LAP).hundredths();
+    private static long creep(Exposure exposure, Practice practice) {
+        return pressurePa(exposure).orElse(1) == 0 ? 0 : practice.get(Limit.END_LAP).hundredths();
     }
 
     private static long shelteredRise(Exposure exposure, Practice practice) {

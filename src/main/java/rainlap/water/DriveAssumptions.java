@@ -110,7 +110,8 @@ final class DriveAssumptions {
 
     private void creep(LimitValue endLap) {
         add("creep", LengthText.mm(drive.creep()) + " mm", endLap.source(),
-                "No formula for it is published: the end lap of " + endLap.spokenBy() + " stands for it.");
+                drive.creep() == 0 ? "The stated pressure is nothing, so nothing pushes." : "No formula for it is published: the end lap of "
+                        + endLap.spokenBy() + " stands for it.");
     }
 
     private void capillary() {

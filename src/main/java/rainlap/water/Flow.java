@@ -188,8 +188,8 @@ final class Flow {
                 Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, Edge.TOP);
                 fall(w, s, x, a, b);
                 if (w.running() && ways.isHeld(x)) {
-                    runs.rest(w, x, a, b);
-                    runs.along(w, a, b, !x.isFree());
+                    boolean away = runs.along(w, a, b, !x.isFree());
+                    runs.rest(w, x, a, b, !away);
                 }
             }
         }

@@ -39,12 +39,13 @@ public final class Litres {
 
     /**
      * What meets the first edge on the wall that a way gets past, as far as that lies above or beside the place the way leads to; what leaves by the end of a ledge where it
-     * comes off one; 0 where it gets past none.
+     * comes off one; 0 where it gets past none, and where it comes in along a pipe: how much of it gets there is not reckoned.
      *
      * @param flat the place it leads to, laid flat in wall coordinates
      */
     public double of(List<Step> path, Box flat) {
-        for (Step s : path.subList(1, path.size())) {
+        boolean alongPipe = path.get(path.size() - 1).kind() == Step.Kind.ALONG_A_PIPE;
+        for (Step s : alongPipe ? List.<Step>of() : path.subList(1, path.size())) {
             if (!s.piece().isEmpty() && s.on().isWall()) {
                 return past(s, flat);
             }

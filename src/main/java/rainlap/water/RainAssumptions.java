@@ -28,7 +28,7 @@ final class RainAssumptions {
     /** A choice of ours with nothing published behind it. */
     private static Assumption shares() {
         return Assumption.of("shares where water parts", "equal", Source.commonPractice(), "Our own choice. A level line that holds water drains half to"
-                + " each end; of what meets a loose upper edge half runs on over it and half in behind; from a ledge equal parts go over its front and off each"
+                + " each end; of what meets a loose upper edge half runs on over it and half in behind; from a ledge equal parts go over its front, in behind a batten, and off each"
                 + " end without a dam. Which way it really goes is not drawn.");
     }
 

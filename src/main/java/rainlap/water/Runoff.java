@@ -244,15 +244,14 @@ final class Runoff {
                 free.add(j);
             }
         }
-        boolean held = ways.isHeld(x);
-        double share = litres / (free.size() + (held && !free.isEmpty() ? 1 : 0));
+        List<List<Exit>> ends = ways.isHeld(x) ? ends(c, gap, a, b) : List.of();
+        double share = litres / (free.size() + ends.size());
         for (int j : free) {
             long from = seam.ontoSill() ? seam.lower().x0 : a + seam.shift(), to = seam.ontoSill() ? seam.lower().x1 : b + seam.shift();
             pour(seam.lower(), j, new Stream(from, to, share));
         }
-        if (held) {
-            along(c, gap, a, b, free.isEmpty() ? litres : share);
-        }
+        ends.forEach(end -> leave(end, share));
+        tally.trapped += free.isEmpty() && ends.isEmpty() ? litres : 0;
     }
 
     /** A flashing or trim with a drip, whose lower edge this is, lets go of the water. */
@@ -273,7 +272,14 @@ final class Runoff {
     }
 
     private void along(Cell c, int gap, long from, long to, double litres) {
-        List<List<Exit>> out = new ArrayList<>();
+        List<List<Exit>> ends = ends(c, gap, from, to);
+        tally.trapped += ends.isEmpty() ? litres : 0;
+        ends.forEach(end -> leave(end, litres / ends.size()));
+    }
+
+    /** The ways out at either end of a line, as far as it goes down to it. */
+    private List<List<Exit>> ends(Cell c, int gap, long from, long to) {
+        List<List<Exit>> out = new ArrayList<>(2);
         if (c.lower.slope() >= 0) {
             out.add(ways.along(c, gap, from, false, Ways.Running.UNTOLD));
         }
@@ -281,9 +287,6 @@ final class Runoff {
             out.add(ways.along(c, gap, to, true, Ways.Running.UNTOLD));
         }
         out.removeIf(List::isEmpty);
-        if (out.isEmpty()) {
-            tally.trapped += litres;
-        }
-        out.forEach(w -> leave(w, litres / out.size()));
+        return out;
     }
 }

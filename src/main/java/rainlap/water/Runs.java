@@ -35,25 +35,31 @@ final class Runs {
     }
 
     /** Notes the battens that begin at a stretch of a cell's lower line, on whose tops its water comes to lie as drawn. */
-    void rest(Wet w, Crossing x, long from, long to) {
+    void rest(Wet w, Crossing x, long from, long to, boolean held) {
         for (int j = x.lo; j < x.hi && w.cost() == 0; j++) {
             if (coat.isBatten(x.overAt(j))) {
                 Ground g = w.cell().ground;
                 Line l = w.cell().lower;
                 onBattens.add(new OnBatten(coat.piece(x.overAt(j)).id(), g.surface(),
-                        List.of(g.turned(new Point(from, Math.round(l.at(from)))), g.turned(new Point(to, Math.round(l.at(to)))))));
+                        List.of(g.turned(new Point(from, Math.round(l.at(from)))), g.turned(new Point(to, Math.round(l.at(to))))), isLevel(l), held));
             }
         }
     }
 
-    /** Runs along its cell's lower line from a stretch of it, and falls where it first can. */
-    void along(Wet w, long from, long to, boolean closed) {
+    /** Ends of lines are on the grid, so their fall is known to within a grid unit. */
+    private static boolean isLevel(Line l) {
+        return Math.abs(l.by() - l.ay()) * 1000 <= OnBatten.LEVEL_MM_PER_M * (l.bx() - l.ax()) + 1000;
+    }
+
+    /** Runs along its cell's lower line from a stretch of it, and falls where it first can; returns whether it gets away by either end. */
+    boolean along(Wet w, long from, long to, boolean closed) {
         Line line = w.cell().lower;
         boolean out = line.slope() >= 0 && goesOut(w, from, false);
         out |= line.slope() <= 0 && goesOut(w, to, true);
         if (!out && closed && !isOnItsWay(w)) {
             trapped.add(new Trapped(w, from, to));
         }
+        return out;
     }
 
     private boolean goesOut(Wet w, long start, boolean right) {

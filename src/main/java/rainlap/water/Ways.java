@@ -128,11 +128,23 @@ final class Ways {
         for (int j = x.lo; j <= x.hi; j++) {
             if (x.cost(j) == 0 && goesOn) {
                 out.addAll(along(f.b(), j, f.beyondX(), right, running));
-            } else if (x.cost(j) == 0) {
+            } else if (x.cost(j) == 0 && !risesAway(f, j, y, ahead)) {
                 out.add(off(at.over(), f, j, 0, y));
             }
         }
         return out;
+    }
+
+    /** Whether the line goes on upwards, and lets no water down there either: the foot of a V. */
+    private boolean risesAway(Flank f, int gap, double y, boolean right) {
+        Cell beyond = f.b();
+        boolean rises = right ? beyond.lower.slope() > 0 : beyond.lower.slope() < 0;
+        if (!rises || f.shift() != 0 || Math.abs(y - beyond.lower.at(f.beyondX())) >= 0.5) {
+            return false;
+        }
+        Seam s = new Walk(beyond, gap, f.beyondX()).seamBeyond(right);
+        return s == null ? beyond.overPipe : !Flow.isCarriedPast(beyond.pile, gap, s.inFront())
+                && isHeld(new Crossing(coat, beyond.pile, gap, s.lower().pile, Edge.TOP));
     }
 
     private static boolean isLevelWith(Flank f, double y, boolean right) {

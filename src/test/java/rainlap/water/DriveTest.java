@@ -183,4 +183,12 @@ class DriveTest {
         assertThrows(IllegalArgumentException.class, () -> new Drive(100, -1, 100, OptionalDouble.empty(), List.of()));
         assertThrows(IllegalArgumentException.class, () -> Assumption.of("rise", "", Source.commonPractice(), ""));
     }
+
+    @Test
+    void whatIsStatedToBeNothingDrivesNothing() {
+        Drive none = wrap(Exposures.wind(0));
+        assertEquals(0, none.rise());
+        assertEquals(0, none.creep(), "nothing pushes");
+        assertEquals(COMMON.get(Limit.END_LAP).hundredths(), wrap(Exposures.wind(1)).creep());
+    }
 }

@@ -84,6 +84,27 @@ class RunoffTest {
         is(wall().sheet("U", -100, 500, 1200, 600).sheet("L", -100, -50, 1200, 650).tape("T", -100, 560, 1200, 80), 1, 0, 0, 0, 0);
     }
 
+    /** 0.4 fall above the pocket of a V foot, half over its front and half into it, where that stands. */
+    @Test void whatGetsIntoAPocketWithAVFootStaysThere() {
+        Drawn pocket = wall().sheet("M", -100, -50, 1200, 1150).ring("P", -100, 500, 500, 300, 1100, 500, 1100, 600, -100, 600)
+                .bond(Bond.sealedAt(Edge.BOTTOM, Edge.LEFT, Edge.RIGHT));
+        is(pocket, 0.8, 0, 0, 0, 0.2);
+    }
+
+    /** 0.4 fall above a level batten: equal parts over its front, in behind it, and off each end. */
+    @Test void aLevelBattenSharesAmongFourWays() {
+        Drawn batten = wall().sheet("M", -100, -50, 1200, 1150)
+                .piece("B", MaterialKind.BATTEN, new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(0, 560, 1000, 40)))));
+        assertEquals(2 * 0.1, runoff(Stack.of(batten.elevation(), Stage.FINISHED)).balance().sides(), EXACT, "off both ends");
+    }
+
+    /** A V of a batten has no ends: all of it goes over the front and in behind. */
+    @Test void aVOfABattenHasNoEnds() {
+        Drawn batten = wall().sheet("M", -100, -50, 1200, 1150)
+                .piece("B", MaterialKind.BATTEN, new Shape(Surface.WALL, List.of(Drawn.region(100, 560, 500, 460, 900, 560, 900, 600, 500, 500, 100, 600))));
+        assertEquals(0, runoff(Stack.of(batten.elevation(), Stage.FINISHED)).balance().trapped());
+    }
+
     /** A flashing across the whole width, its foot at 250: what fell above it, 0.75, is thrown clear. */
     @Test void aDripThrowsClear() {
         Profile drip = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(),

@@ -291,4 +291,16 @@ class TraceCasesTest {
         Drawn under = withCollar(wall().sheet("I", -100, -100, 1200, 1200), Bond.FULL).sheet("O", -100, -100, 1200, 900);
         assertEquals(1, alongPipe(under), "the collar holds to the inner");
     }
+
+    /** A pocket whose sealed foot is a V: what gets in at its top finds no way on past the lowest place, and does not run to and fro. */
+    private static Drawn footOfAV(Bond bond) {
+        return wall().sheet("B", -100, -100, 1200, 1200).ring("P", 200, 500, 500, 300, 800, 500, 800, 600, 200, 600).bond(bond);
+    }
+
+    @Test void waterStandsInTheFootOfAV() {
+        Trace t = trace(footOfAV(Bond.sealedAt(Edge.BOTTOM, Edge.LEFT, Edge.RIGHT)));
+        assertEquals(2, t.trapped().size(), "on both sides of it");
+        assertEquals(Box.ofMm(200, 300, 600, 200), Box.of(t.trapped().stream().flatMap(x -> x.where().stream()).toList()));
+        assertEquals(List.of(), trace(footOfAV(Bond.sealedAt(Edge.LEFT, Edge.RIGHT))).trapped(), "its foot is open");
+    }
 }

@@ -18,7 +18,7 @@ import rainlap.rule.RuleInfo;
 import rainlap.wall.Piece;
 import rainlap.water.OnBatten;
 
-/** Water comes to lie on the level upper side of a batten. */
+/** Water comes to lie on the upper side of a batten that is level, or that falls to no open end. */
 public final class WaterOnBatten implements Rule {
     static final RuleInfo INFO = RuleInfo.of("water-on-batten", "water lies on a batten", RuleInfo.Theme.WATER);
 
@@ -45,8 +45,9 @@ public final class WaterOnBatten implements Rule {
 
     private static Outcome broken(Evidence e, OnBatten o) {
         Place where = Place.line(e.elevation(), o.surface(), o.where());
-        return Finding.of(INFO, where, List.of(o.batten())).reads("level, water lies on it", "water runs off")
-                .says("Water that runs down the wall lies on the level upper side of " + o.batten() + " at " + where.inWords() + ": it is taken to lie tight against what is behind it.",
-                        "Stand " + o.batten() + " upright, slope it, or set it on upright packers that leave a drained gap behind it; or close the cladding above it.");
+        String there = o.level() ? "lies on the level upper side of " + o.batten() : "runs down along " + o.batten() + " to a low place and finds no end to leave by,";
+        return Finding.of(INFO, where, List.of(o.batten())).reads(o.level() ? "level, water lies on it" : "no way off its low place", "water runs off")
+                .says("Water that runs down the wall " + there + " at " + where.inWords() + ": it is taken to lie tight against what is behind it.",
+                        "Stand " + o.batten() + " upright, let it fall to an open end, or set it on upright packers that leave a drained gap behind it; or close the cladding above it.");
     }
 }
