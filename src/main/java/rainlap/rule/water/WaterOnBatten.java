@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
@@ -39,12 +40,28 @@ public final class WaterOnBatten implements Rule {
         return battens.stream().map(b -> pools.containsKey(b.id()) ? broken(e, longest(pools.get(b.id()))) : Outcome.Holds.of(b.id()));
     }
 
-    private static OnBatten longest(List<OnBatten> all) {
-        return all.stream().max(Comparator.comparingDouble(o -> new Segment(o.where().get(0), o.where().get(1)).lengthMm())).orElseThrow();
+    /** Stretches that touch are one; of several the longest is told. */
+    private static List<OnBatten> longest(List<OnBatten> all) {
+        List<List<OnBatten>> runs = new ArrayList<>();
+        for (OnBatten o : all.stream().sorted(Comparator.comparingLong((OnBatten o) -> o.where().get(0).x())).toList()) {
+            List<OnBatten> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
+            if (last.isEmpty() || !last.get(0).surface().equals(o.surface()) || o.where().get(0).x() > last.get(last.size() - 1).where().get(1).x() + 1) {
+                runs.add(new ArrayList<>(List.of(o)));
+            } else {
+                last.add(o);
+            }
+        }
+        return runs.stream().max(Comparator.comparingDouble(WaterOnBatten::length)).orElseThrow();
     }
 
-    private static Outcome broken(Evidence e, OnBatten o) {
-        Place where = Place.line(e.elevation(), o.surface(), o.where());
+    private static double length(List<OnBatten> run) {
+        return run.stream().mapToDouble(o -> new Segment(o.where().get(0), o.where().get(1)).lengthMm()).sum();
+    }
+
+    private static Outcome broken(Evidence e, List<OnBatten> run) {
+        OnBatten o = run.get(0);
+        List<Point> line = Stream.concat(Stream.of(o.where().get(0)), run.stream().map(s -> s.where().get(1))).toList();
+        Place where = Place.line(e.elevation(), o.surface(), line);
         String there = o.level() ? "lies on the level upper side of " + o.batten() : "runs down along " + o.batten() + " to a low place and finds no end to leave by,";
         return Finding.of(INFO, where, List.of(o.batten())).reads(o.level() ? "level, water lies on it" : "no way off its low place", "water runs off")
                 .says("Water that runs down the wall " + there + " at " + where.inWords() + ": it is taken to lie tight against what is behind it.",
