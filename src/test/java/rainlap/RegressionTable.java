@@ -19,6 +19,8 @@ final class RegressionTable {
         weakPoints(page, wrapped);
         page.append("\n## Weak points of the finished walls\n\nThose on which anything of the cavity or the face is drawn.\n\n");
         weakPoints(page, walls.stream().filter(Shipped::hasTwoStages).map(w -> w.at(Stage.FINISHED)).toList());
+        page.append("\n## Buildings\n\nWhat the walls give as parts of the buildings in `elevations/buildings/`, at the wrap stage.\n\n");
+        weakPoints(page, Shipped.inBuildings());
         page.append("\n## The walls\n\nCounted at the wrap stage.\n\n");
         theWalls(page, wrapped);
         return page.toString();

@@ -6,9 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.building.Building;
+import rainlap.check.BuildingChecker;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.check.Rules;
+import rainlap.file.BuildingFile;
 import rainlap.file.ElevationFile;
 import rainlap.file.Reading;
 import rainlap.practice.Practices;
@@ -25,6 +28,20 @@ record Shipped(String file, Elevation wall, CheckResult result) {
     static List<Shipped> all() {
         try (Stream<Path> files = Files.list(Path.of("elevations"))) {
             return files.filter(f -> f.toString().endsWith(".json")).sorted().map(Shipped::read).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The walls of the buildings in {@code elevations/buildings/} as the buildings' checks give them, wrapped. */
+    static List<Shipped> inBuildings() {
+        try (Stream<Path> files = Files.list(Path.of("elevations/buildings"))) {
+            return files.sorted().flatMap(f -> {
+                String name = f.getFileName().toString().replace(".json", "");
+                Building b = BuildingFile.read(f).building().orElseThrow();
+                return BuildingChecker.check(b, Stage.WRAP, e -> Practices.find(e.practice().orElseThrow()).orElseThrow(), Rules.all(), 1).walls().stream()
+                        .map(w -> new Shipped(name + ": " + w.wall().id(), w.wall().elevation(), w.result()));
+            }).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

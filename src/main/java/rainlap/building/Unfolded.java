@@ -14,6 +14,9 @@ import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
+import rainlap.material.Layer;
+import rainlap.material.Material;
+import rainlap.material.MaterialKind;
 import rainlap.wall.Cut;
 import rainlap.wall.Elevation;
 import rainlap.wall.Outline;
@@ -25,7 +28,7 @@ import rainlap.wall.Surface;
 /**
  * One wall of a building, in its own coordinates: as it is built, with what comes round its corners, and laid flat with the walls beside it.
  *
- * @param asBuilt the wall alone; pieces of its neighbours that come round lie on it, those that end at the fold beside it
+ * @param asBuilt the wall alone; pieces of its neighbours that come round lie on it, membranes that end at the fold beside it
  * @param flat the wall and its neighbours side by side as one elevation, the joined corners within it
  * @param left the joined corner at its left end, as its outline runs, if one is joined
  * @param right the joined corner at its right end
@@ -132,12 +135,15 @@ public record Unfolded(Elevation asBuilt, Elevation flat, Optional<OutlineEdge> 
         return laid.stream().map(s -> names.piece(s, lying.get(s), s.of(view.own()).map(p -> p.piece().cuts()).orElse(List.of()), laid)).toList();
     }
 
-    /** What a neighbour's piece has on this wall and close beside it; nothing where it stays clear of the fold. */
+    /** What a neighbour's piece has on this wall, and of the wrap close beside it; of a membrane also where it ends at the fold. */
     private static List<Shape> comingRound(View view, Sheet s) {
+        Material m = s.parts().get(0).piece().material();
         Box wall = view.wall().elevation().outline().box();
-        Box near = new Box(wall.minX() - BESIDE, wall.minY(), wall.maxX() + BESIDE, wall.maxY());
+        long beside = m.layer() == Layer.WRAP ? BESIDE : 0, touching = m.kind() == MaterialKind.MEMBRANE ? 0 : 1;
+        Box near = new Box(wall.minX() - beside, wall.minY(), wall.maxX() + beside, wall.maxY());
         List<Region> here = s.shapes(view.corners()).stream().filter(x -> x.on().isWall()).flatMap(x -> x.regions().stream())
-                .filter(r -> r.box().minX() <= wall.maxX() && r.box().maxX() >= wall.minX()).flatMap(r -> Sheet.within(r, near).stream()).toList();
+                .filter(r -> r.box().minX() <= wall.maxX() - touching && r.box().maxX() >= wall.minX() + touching)
+                .flatMap(r -> Sheet.within(r, near).stream()).toList();
         return here.isEmpty() ? List.of() : List.of(new Shape(Surface.WALL, here));
     }
 

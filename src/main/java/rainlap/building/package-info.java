@@ -29,8 +29,8 @@
  * other walls lay over that piece before it.
  *
  * <h2>As built</h2>
- * {@link rainlap.building.Unfolded#asBuilt}: the wall with its own outline, its own pieces as drawn, and with the pieces of neighbours that come round
- * or end exactly at the fold, as far as 300 mm beyond it. {@link rainlap.building.Unfolded#flat}: all of the walls side by side as one elevation.
+ * {@link rainlap.building.Unfolded#asBuilt}: the wall with its own outline, its own pieces as drawn, and with the pieces of neighbours that come round,
+ * those of the wrap as far as 300 mm beyond the fold, and membranes that end exactly at it. {@link rainlap.building.Unfolded#flat}: all of the walls side by side as one elevation.
  *
  * <h2>Known limits</h2>
  * Corners are the plumb sides of an outline at its left and right end; a corner within an elevation (a nib, an oriel) is not joined. Thickness is not

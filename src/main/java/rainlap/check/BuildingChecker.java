@@ -16,7 +16,7 @@ import rainlap.wall.Stage;
 
 /**
  * Checks each wall of a building with what comes round from its neighbours, by its own practice and exposure, and ranks all that is found in one
- * list. What lies exactly along a joined corner is told once, on the wall to the left of it.
+ * list. What lies beyond a joined corner is told on the wall there, and what lies exactly along one on the wall to the left of it.
  */
 public final class BuildingChecker {
     private BuildingChecker() {}
@@ -48,8 +48,15 @@ public final class BuildingChecker {
 
     private static boolean isToldBeyond(Unfolded wall, Finding f) {
         Box place = f.where().box();
-        return f.where().surface().isWall() && place.width() == 0
-                && wall.left().map(c -> c.line().box()).filter(c -> place.minX() == c.minX() && place.minY() < c.maxY() && place.maxY() > c.minY()).isPresent();
+        boolean left = wall.left().map(c -> c.line().box()).filter(c -> place.maxX() <= c.minX() && isBeside(c, place)).isPresent();
+        boolean right = wall.right().map(c -> c.line().box())
+                .filter(c -> place.minX() >= c.minX() && place.maxX() > c.minX() && isBeside(c, place)).isPresent();
+        return f.where().surface().isWall() && (left || right);
+    }
+
+    /** Whether a place stands at a height at which the corner is joined. */
+    private static boolean isBeside(Box corner, Box place) {
+        return place.minY() < corner.maxY() && place.maxY() > corner.minY();
     }
 
     private static CheckResult numbered(CheckResult r, List<Ranked> all, int wall) {

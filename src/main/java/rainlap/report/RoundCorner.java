@@ -3,6 +3,8 @@ package rainlap.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rainlap.building.Building.Wall;
 import rainlap.check.BuildingResult;
 
@@ -37,8 +39,11 @@ record RoundCorner(String left, String right, List<List<String>> together, List<
         return new RoundCorner(a.id(), b.id(), together, from(left, b), from(right, a));
     }
 
+    /** Only what this stage looks at. */
     private static List<String> from(BuildingResult.OneWall onto, Wall wall) {
-        return onto.unfolded().round().stream().filter(id -> id.startsWith(wall.name(""))).map(id -> id.substring(wall.name("").length())).toList();
+        Set<String> seen = wall.elevation().pieces().stream().filter(p -> onto.result().evidence().stage().sees(p.material().layer()))
+                .map(p -> wall.name(p.id())).collect(Collectors.toSet());
+        return onto.unfolded().round().stream().filter(seen::contains).map(id -> id.substring(wall.name("").length())).toList();
     }
 
     boolean isNothing() {

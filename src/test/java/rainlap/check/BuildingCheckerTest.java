@@ -119,7 +119,7 @@ class BuildingCheckerTest {
 
     /**
      * What the rules of dimensions find on each wall alone they find in the building, and the other way round, but near the corners. What the trace finds
-     * may be said already by a finding near a corner that its way passes.
+     * may have come another way, round a corner, and be said already by a finding on that way.
      */
     @ParameterizedTest
     @ValueSource(strings = {"estuary-hut", "bakery-trailer"})
@@ -180,6 +180,16 @@ class BuildingCheckerTest {
                     + (mirror ? Changed.mirrored(r.surface()) : r.surface()).name() + " " + Math.round(r.areaMm2())));
         }
         return out;
+    }
+
+    /** Cladding that ends at the fold, or is drawn beyond it, is judged by the wall it lies on. */
+    @Test void nothingIsToldBeyondACorner() {
+        Building b = BuildingFile.read(Path.of("elevations/buildings/estuary-hut.json")).building().orElseThrow();
+        for (OneWall w : BuildingChecker.check(b, Stage.FINISHED, BuildingCheckerTest::practice, Rules.all(), 1).walls()) {
+            Box wall = w.wall().elevation().outline().box();
+            assertEquals(List.of(), w.result().weakPoints().stream().map(p -> p.finding().where().box())
+                    .filter(p -> p.maxX() <= wall.minX() || p.minX() >= wall.maxX()).toList());
+        }
     }
 
     @Test void numbersRunOverAllWallsAndWorstComesFirst() {
