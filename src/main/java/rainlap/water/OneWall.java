@@ -34,7 +34,7 @@ final class OneWall {
     }
 
     Optional<OnBatten> onBatten(OnBatten b) {
-        return within(b.surface(), b.where()).map(where -> new OnBatten(b.batten(), b.surface(), where));
+        return within(b.surface(), b.where()).map(where -> new OnBatten(b.batten(), b.surface(), where, b.level(), b.held()));
     }
 
     Optional<Reach> reach(Reach r) {
