@@ -2,8 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
+import rainlap.check.Cautions;
 import rainlap.paper.Area;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
@@ -15,10 +14,9 @@ import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.wall.Exposure;
-import rainlap.wall.Penetration;
 import rainlap.water.Drive;
 
-/** Assumptions with their figures, then the caution, beside the key plan. */
+/** Assumptions with their figures, then the cautions, beside the key plan. */
 final class Notes {
     private static final double RIGHT = 382;
     private static final double FOOT = 251.4;
@@ -54,20 +52,8 @@ final class Notes {
         x.rainMmPerH().ifPresent(v -> out.add("Rain " + LabelText.number(v) + " mm/h."));
         out.add("Defences: what must fail before the frame is wet; 3: or more. Not followed: soaking, ice, fixings not drawn.");
         out.add("This sheet advises on what was drawn; it certifies nothing. Local code and licensed people decide.");
-        out.add("Mind work at height and sheet edges.");
-        String hot = evidence.elevation().penetrations().stream().filter(Notes::isHot).map(Penetration::id).sorted().collect(Collectors.joining(", "));
-        if (!hot.isEmpty()) {
-            out.add("Membrane and tape keep the clearance that the maker of flue " + TextMetrics.shorten(hot, 30, Looks.PLAIN) + " asks.");
-        }
-        if (x.towingKmPerH().isPresent()) {
-            out.add("Before towing, fix every loose edge and check the load's legal size.");
-        }
+        Cautions.of(evidence).forEach(c -> out.add(c.brief()));
         return String.join(" ", out);
-    }
-
-    private static boolean isHot(Penetration p) {
-        String kind = p.kind().toLowerCase(Locale.ROOT);
-        return kind.contains("flue") || kind.contains("chimney");
     }
 
     /** What drives the water, and how far: "Wind 26 m/s: 422 Pa, driven up 43, sideways 150." */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rainlap.check.Cautions;
 import rainlap.check.CheckResult;
 import rainlap.check.Crash;
 import rainlap.check.Unchecked;
@@ -48,6 +49,7 @@ public final class TerminalTable {
         table.addUnchecked();
         table.addNotApplicable();
         table.addCrashes();
+        table.addCautions();
         return List.copyOf(table.lines);
     }
 
@@ -61,6 +63,7 @@ public final class TerminalTable {
         table.addUnchecked();
         table.addNotApplicable();
         table.addCrashes();
+        table.addCautions();
         return List.copyOf(table.lines);
     }
 
@@ -188,6 +191,11 @@ public final class TerminalTable {
             add("", "Nothing to judge for " + count(result.notApplicable().size(), "rule") + ": "
                     + String.join(", ", result.notApplicable().keySet()) + " (the findings file says why)");
         }
+    }
+
+    private void addCautions() {
+        add("", "Mind:");
+        Cautions.of(result.evidence()).forEach(c -> add("  ", c.full()));
     }
 
     private void addCrashes() {
