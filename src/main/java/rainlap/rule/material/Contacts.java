@@ -1,6 +1,7 @@
 package rainlap.rule.material;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,8 +32,21 @@ final class Contacts {
 
     private record Pair(Piece outer, Piece inner) {}
 
-    /** Those of a caller's choice, outer and inner piece, once for each two pieces: on the first surface where they touch. */
-    static List<Contact> of(Stack stack, BiPredicate<Piece, Piece> wanted) {
+    /** What a choice of two pieces depends on: a wall has many pieces and few materials. */
+    private record Kinds(String outer, boolean outerStuck, String inner, boolean innerStuck) {
+        static Kinds of(Piece outer, Piece inner) {
+            return new Kinds(outer.material().id(), isStuck(outer), inner.material().id(), isStuck(inner));
+        }
+    }
+
+    /**
+     * Those of a caller's choice, outer and inner piece, once for each two pieces: on the first surface where they touch.
+     *
+     * @param choice by nothing but their materials and whether they are stuck
+     */
+    static List<Contact> of(Stack stack, BiPredicate<Piece, Piece> choice) {
+        Map<Kinds, Boolean> known = new HashMap<>();
+        BiPredicate<Piece, Piece> wanted = (a, b) -> known.computeIfAbsent(Kinds.of(a, b), k -> choice.test(a, b));
         Map<Pair, Contact> out = new LinkedHashMap<>();
         for (Surface s : stack.surfaces()) {
             for (Face a : stack.on(s)) {

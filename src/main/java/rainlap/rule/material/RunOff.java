@@ -27,13 +27,30 @@ final class RunOff {
 
     private record Pair(Piece above, Piece below) {}
 
-    /** Those of a caller's choice, upper and lower piece. */
+    /**
+     * Those of a caller's choice, upper and lower piece.
+     *
+     * @param wanted by nothing but their materials: a wall has many pieces and few materials
+     */
     static List<Drain> of(Stack stack, BiPredicate<Piece, Piece> wanted) {
-        List<Face> bare = stack.on(Surface.WALL).stream().filter(f -> staysBare(f.piece())).toList();
+        Map<String, List<Face>> bare = new LinkedHashMap<>();
+        stack.on(Surface.WALL).stream().filter(f -> staysBare(f.piece()))
+                .forEach(f -> bare.computeIfAbsent(f.piece().material().id(), k -> new ArrayList<>()).add(f));
         Map<Pair, Drain> out = new LinkedHashMap<>();
-        for (Face a : bare) {
-            for (Face b : bare) {
-                if (a.number() != b.number() && wanted.test(a.piece(), b.piece()) && mayReach(a, b)) {
+        for (List<Face> above : bare.values()) {
+            for (List<Face> below : bare.values()) {
+                if (wanted.test(above.get(0).piece(), below.get(0).piece())) {
+                    drains(stack, above, below, out);
+                }
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private static void drains(Stack stack, List<Face> above, List<Face> below, Map<Pair, Drain> out) {
+        for (Face a : above) {
+            for (Face b : below) {
+                if (a.number() != b.number() && mayReach(a, b)) {
                     List<Region> there = Overlay.intersection(shadow(exposed(stack, a)), exposed(stack, b));
                     if (!there.isEmpty()) {
                         out.merge(new Pair(a.piece(), b.piece()), new Drain(a.piece(), b.piece(), there), RunOff::joined);
@@ -41,7 +58,6 @@ final class RunOff {
                 }
             }
         }
-        return List.copyOf(out.values());
     }
 
     private static Drain joined(Drain x, Drain y) {

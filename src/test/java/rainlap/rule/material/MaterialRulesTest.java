@@ -8,14 +8,19 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rainlap.check.Checker;
+import rainlap.check.WeakPoint;
 import rainlap.material.GalvanicTable;
 import rainlap.material.Metal;
+import rainlap.practice.Practices;
 import rainlap.rule.Finding;
 import rainlap.rule.Rule;
 import rainlap.rule.Written;
 import rainlap.wall.Elevation;
+import rainlap.wall.Stage;
 
 class MaterialRulesTest {
     private static final String MEMBRANE = "{'id': 'M1', 'material': 'breather-membrane', 'rect': [0, 0, 1800, 1600]}";
@@ -131,6 +136,19 @@ class MaterialRulesTest {
         assertEquals(7, f.pieces().size());
         assertTrue(f.says().startsWith("T1, T2, T3, T4 and 3 more (cold) works from 0 to 40 C (the file's own figure)"), f.says());
         assertEquals("+200, x 0 to 1800", f.where().inWords());
+    }
+
+    /** A copper flashing lies across an open gap of its foil: the leak and the pair are both told, neither with the other's defences. */
+    @Test
+    void aPairHidesNoLeakAndTakesNoWay() {
+        Elevation e = Written.read("{'rainlap': 1, 'wall': {'outline': [[0,0],[1800,0],[1800,1600],[0,1600]], 'edges': ['free', 'free', 'free', 'free']}, 'materials': ["
+                + of("copper", "copper") + "], 'pieces': [{'id': 'M1', 'material': 'foil-membrane', 'rect': [0, 0, 1800, 780]}, "
+                + "{'id': 'M2', 'material': 'foil-membrane', 'rect': [0, 800, 1800, 800]}, {'id': 'F1', 'material': 'copper', 'rect': [400, 500, 600, 100], 'bond': ['top']}]}");
+        List<Finding> all = Checker.check(e, Stage.WRAP, Practices.common()).weakPoints().stream().map(WeakPoint::finding).toList();
+        Finding pair = all.stream().filter(f -> f.rule().equals("attacking-pair")).findFirst().orElseThrow();
+        assertEquals(Finding.MANY, pair.defences());
+        assertTrue(pair.path().isEmpty() && pair.litresPerHour().isEmpty());
+        assertTrue(all.stream().anyMatch(f -> f.rule().equals("open-gap") && f.defences() == 0), all::toString);
     }
 
     /** The tables stand on the rule's page too. */
