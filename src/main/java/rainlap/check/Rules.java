@@ -29,13 +29,16 @@ import rainlap.rule.material.TapeOutOfService;
 import rainlap.rule.material.TimberOnMetalBatten;
 import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
+import rainlap.rule.opening.ClosedSill;
 import rainlap.rule.opening.FlashingInFront;
 import rainlap.rule.opening.FlatFlashing;
+import rainlap.rule.opening.FlatSill;
 import rainlap.rule.opening.MissingHeadFlap;
 import rainlap.rule.opening.MissingHeadFlashing;
 import rainlap.rule.opening.NoDrip;
 import rainlap.rule.opening.NoEndDam;
 import rainlap.rule.opening.ShortFlashing;
+import rainlap.rule.opening.ShortFlashingLap;
 import rainlap.rule.opening.ShortReturn;
 import rainlap.rule.opening.ShortUpstand;
 import rainlap.rule.penetration.NoCollar;
@@ -60,10 +63,12 @@ public final class Rules {
             new BareWall(),
             new ButtJoint(),
             new ClosedCavity(),
+            new ClosedSill(),
             new CorrodesWhereWet(),
             new EndLapNearOpening(),
             new FlashingInFront(),
             new FlatFlashing(),
+            new FlatSill(),
             new LapTowardsTravel(),
             new LeaksAsDrawn(),
             new LowCladding(),
@@ -87,6 +92,7 @@ public final class Rules {
             new ShortCourseLap(),
             new ShortEndLap(),
             new ShortFlashing(),
+            new ShortFlashingLap(),
             new ShortReturn(),
             new ShortUpstand(),
             new TapeMissed(),

@@ -31,6 +31,9 @@ class PublishedValuesTest {
             common/flashing-past-opening 150 4.9,4.11,4.19
             common/flashing-fall 15 4.14
             common/end-dam 25 4.3,4.15
+            common/flashing-lap 150 5.8
+            common/flashing-lap-sealed 100 5.8
+            common/sill-turn-up 25 common
             common/drip 5 4.5
             common/corner-wrap 300 2.5
             common/base-cover 25 1.25
@@ -48,6 +51,7 @@ class PublishedValuesTest {
             au-abcb-2022/end-lap 150 1.14
             au-abcb-2022/tape-free-lap 150 1.14
             au-abcb-2022/flashing-past-opening 110 4.9
+            au-abcb-2022/flashing-lap-sealed 75 5.1
             au-abcb-2022/ground-clearance 150 6.9
             au-abcb-2022/cladding-below-frame 50 6.10
             au-abcb-2022/eave-shelter 3 4.8
@@ -61,6 +65,8 @@ class PublishedValuesTest {
             nz-metal-cop/course-lap 75 1.18
             nz-metal-cop/end-lap 150 1.19
             nz-metal-cop/flashing-fall 15 4.14
+            nz-metal-cop/flashing-lap 150 5.8
+            nz-metal-cop/flashing-lap-sealed 100 5.8
             uk-nhbc-2021/course-lap 100 1.9
             uk-nhbc-2021/end-lap 150 1.10
             us-irc-2015/course-lap 51 1.1
