@@ -13,6 +13,12 @@ import rainlap.rule.edge.ShortCornerWrap;
 import rainlap.rule.edge.UncoveredBase;
 import rainlap.rule.edge.UntapedCorner;
 import rainlap.rule.edge.UnwrappedCorner;
+import rainlap.rule.face.LapTowardsWeather;
+import rainlap.rule.face.NoRoomToMove;
+import rainlap.rule.face.OpenFaceJoint;
+import rainlap.rule.face.ShortSheetEndLap;
+import rainlap.rule.face.ShortSheetSideLap;
+import rainlap.rule.face.TrimAgainstFlow;
 import rainlap.rule.lap.BareWall;
 import rainlap.rule.lap.ButtJoint;
 import rainlap.rule.lap.EndLapNearOpening;
@@ -70,6 +76,7 @@ public final class Rules {
             new FlatFlashing(),
             new FlatSill(),
             new LapTowardsTravel(),
+            new LapTowardsWeather(),
             new LeaksAsDrawn(),
             new LowCladding(),
             new MissingHeadFlap(),
@@ -78,7 +85,9 @@ public final class Rules {
             new NoCollar(),
             new NoDrip(),
             new NoEndDam(),
+            new NoRoomToMove(),
             new OneFailureAway(),
+            new OpenFaceJoint(),
             new OpenGap(),
             new OpenOutlet(),
             new OpenTop(),
@@ -94,6 +103,8 @@ public final class Rules {
             new ShortFlashing(),
             new ShortFlashingLap(),
             new ShortReturn(),
+            new ShortSheetEndLap(),
+            new ShortSheetSideLap(),
             new ShortUpstand(),
             new TapeMissed(),
             new TapeOrder(),
@@ -101,6 +112,7 @@ public final class Rules {
             new TimberOnMetalBatten(),
             new TooLongInSun(),
             new TrappedWater(),
+            new TrimAgainstFlow(),
             new UncoveredBase(),
             new UnsealedCollar(),
             new UnstaggeredLaps(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
@@ -16,6 +17,7 @@ import rainlap.joint.Run;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
+import rainlap.rule.RuleInfo;
 import rainlap.wall.EdgeRole;
 
 /** Where to cut the wall so that a weak point shows: square to a weak stretch, with what is short and what is asked inside. */
@@ -41,7 +43,8 @@ final class SectionPlanner {
     /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
     Optional<SectionPlan> plan(WeakPoint p, double share) {
         Place where = p.finding().where();
-        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule()) || isAtInternalCorner(where)) {
+        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule()) || isBeforeTheWrap(p.finding())
+                || isAtInternalCorner(where)) {
             return Optional.empty();
         }
         boolean plumb = isPlumb(where);
@@ -75,6 +78,11 @@ final class SectionPlanner {
         }
         int i = longest(where.line());
         return water.shares(where.line().get(i), where.line().get(i + 1), isPlumb(where)).stream();
+    }
+
+    /** Sections cut the wrap alone: of the cavity and the face they show nothing. */
+    private static boolean isBeforeTheWrap(Finding f) {
+        return Rules.find(f.rule()).map(r -> r.info().theme()).filter(t -> t == RuleInfo.Theme.CAVITY || t == RuleInfo.Theme.FACE).isPresent();
     }
 
     /** There the wall turns towards the eye, which a cut through this wall alone does not show. */

@@ -41,6 +41,8 @@ public enum Limit {
             "At the foot of the cladding the cavity is open by at least this many square millimetres in each metre."),
     CLEAR_OF_FLASHING("clear-of-flashing", "cladding clear of flashing",
             "Above the sloping part of a head flashing the cladding ends at least this far up."),
+    BOARD_LAP("board-lap", "lap of boards", "A board that lies across laps the one below by at least this much."),
+    SHEET_END_LAP("sheet-end-lap", "end lap of sheets", "A cladding sheet laps the one that goes on from its end by at least this much."),
     DRIVING_SHARE("driving-share", "share of the driving pressure behind a drained cladding", "x",
             "Water behind a drained cladding is driven by this share of the pressure that wind and travel make in the open.");
 

@@ -2,12 +2,14 @@ package rainlap.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
+import rainlap.wall.Piece;
 import rainlap.wall.Surface;
 
 /** The cladding of the finished wall and what lies near it. */
@@ -36,6 +38,18 @@ public final class Cladding {
     public static List<Face> behind(Evidence e, Face f, MaterialKind kind) {
         return e.stack().meeting(Surface.WALL, f.box()).stream()
                 .filter(g -> isOf(g, kind) && e.stack().isOutside(f, g) && g.region().overlaps(f.region())).toList();
+    }
+
+    /** Whether a face lies on a batten, and so off the wrap; told at the wrap stage too, when battens are not looked at. */
+    public static boolean isOnBatten(Evidence e, Face f) {
+        List<Piece> pieces = e.elevation().pieces();
+        return f.surface().isWall() && IntStream.range(0, pieces.size())
+                .anyMatch(i -> isBattenUnder(pieces.get(i), f) && e.stack().order().isOutside(f.number(), i));
+    }
+
+    private static boolean isBattenUnder(Piece p, Face f) {
+        return p.material().kind() == MaterialKind.BATTEN && p.shapes().stream().filter(s -> s.on().isWall() && s.box().overlaps(f.box()))
+                .anyMatch(s -> s.regions().stream().anyMatch(r -> r.overlaps(f.region())));
     }
 
     /** Where along x a face lies within a box. */

@@ -106,6 +106,13 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
+        /** What holds under every practice: the one judged by is not called silent on it. */
+        public Builder source(Source document, String practiceJudgedBy) {
+            source = document;
+            spokenBy = practiceJudgedBy;
+            return this;
+        }
+
         /** Who asks for it, where the limit's own number is not what was measured. */
         public Builder saidBy(LimitValue limit) {
             source = limit.source();

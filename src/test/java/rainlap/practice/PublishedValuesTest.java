@@ -45,6 +45,10 @@ class PublishedValuesTest {
             common/cavity-depth 20 7.1
             common/cavity-outlet 1000 7.3
             common/clear-of-flashing 5 4.20
+            common/board-lap 30 6.1
+            common/sheet-end-lap 150 6.8
+            au-abcb-2022/board-lap 30 6.1
+            nz-metal-cop/sheet-end-lap 150 6.8
             uk-nhbc-2021/cavity-depth 15 7.8
             ca-obc/cavity-depth 10 7.11
             au-abcb-2022/course-lap 150 1.14

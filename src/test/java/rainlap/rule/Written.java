@@ -38,6 +38,11 @@ public final class Written {
         return outcomes(rule, e, practice).map(Written::text).collect(Collectors.joining("\n"));
     }
 
+    /** At a stage of the caller's choice. */
+    public static String said(Rule rule, Elevation e, Practice practice, Stage stage) {
+        return rule.check(Evidence.of(e, stage, practice)).map(Written::text).collect(Collectors.joining("\n"));
+    }
+
     /** The findings alone. */
     public static String found(Rule rule, Elevation e) {
         return outcomes(rule, e, Practices.common()).filter(o -> o instanceof Outcome.Broken).map(Written::text)

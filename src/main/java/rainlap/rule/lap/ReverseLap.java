@@ -9,6 +9,7 @@ import rainlap.joint.Run;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
+import rainlap.rule.Cladding;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
@@ -36,7 +37,7 @@ public final class ReverseLap implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         List<Joint> upper = e.jointsHere().stream()
-                .filter(j -> j.kind() == JointKind.REVERSE_LAP && !isHeadFlashing(e, j) && !isCladding(j)).toList();
+                .filter(j -> j.kind() == JointKind.REVERSE_LAP && !isHeadFlashing(e, j) && !isCladding(j) && !isOnBattens(e, j)).toList();
         List<Outcome> sound = MembraneJoints.laps(e).filter(j -> j.kind() == JointKind.COURSE_LAP)
                 .map(j -> (Outcome) Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())).toList();
         if (upper.isEmpty() && sound.isEmpty()) {
@@ -52,6 +53,11 @@ public final class ReverseLap implements Rule {
 
     private static boolean isCladding(Joint j) {
         return j.outer().piece().material().kind() == MaterialKind.CLADDING;
+    }
+
+    /** A flashing on the battens stands off the wrap, and what runs down the wrap goes on behind it. */
+    private static boolean isOnBattens(Evidence e, Joint j) {
+        return j.outer().piece().material().kind() == MaterialKind.FLASHING && Cladding.isOnBatten(e, j.outer());
     }
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
