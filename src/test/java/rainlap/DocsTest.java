@@ -18,6 +18,7 @@ import rainlap.cli.HelpPages;
 import rainlap.cli.Main;
 import rainlap.material.Catalogue;
 import rainlap.material.MaterialTable;
+import rainlap.practice.Disagreements;
 import rainlap.practice.PracticeTable;
 import rainlap.practice.Practices;
 import rainlap.report.LimitLines;
@@ -47,7 +48,7 @@ class DocsTest {
 
     @Test void practices() {
         Generated.file(DOCS.resolve("practices.md"), "# Practices\n\nWhat `rainlap practices` prints.\n\n"
-                + fenced(new PracticeTable(Practices.all()).lines()));
+                + fenced(new PracticeTable(Practices.all(), Disagreements.all()).lines()));
     }
 
     @Test void materials() {

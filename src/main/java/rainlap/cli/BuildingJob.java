@@ -12,6 +12,7 @@ import rainlap.check.CheckResult;
 import rainlap.drawing.Sheets;
 import rainlap.file.BuildingFile;
 import rainlap.file.BuildingReading;
+import rainlap.file.Problem;
 import rainlap.file.Reading;
 import rainlap.report.BuildingJson;
 import rainlap.report.BuildingTable;
@@ -36,12 +37,14 @@ final class BuildingJob {
         if (options.simulateDefects) {
             throw Refusal.usage("--simulate-defects is for elevations, and " + Suggestion.quoted(file) + " is a building", "name its elevations instead");
         }
+        List<Problem> problems = new ArrayList<>(options.readPractice());
         BuildingReading reading = BuildingFile.read(around.folder().resolve(file));
-        if (!reading.problems().isEmpty()) {
-            CheckJob.complain(around, reading.problems(), 1 + reading.elevations().size());
+        problems.addAll(reading.problems());
+        if (!problems.isEmpty()) {
+            CheckJob.complain(around, problems, 1 + reading.elevations().size());
             return ExitStatus.BAD_INPUT;
         }
-        List<Path> inputs = Stream.concat(Stream.of(file), reading.elevations().stream().map(Reading::file)).map(around.folder()::resolve).toList();
+        List<Path> inputs = Stream.of(Stream.of(file), options.practiceFile().stream(), reading.elevations().stream().map(Reading::file)).flatMap(s -> s).map(around.folder()::resolve).toList();
         try (OutputFiles outputs = new OutputFiles(inputs)) {
             return check(reading, outputs);
         }

@@ -9,6 +9,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rainlap.file.BuildingFile;
+import rainlap.file.PracticeReading;
+import rainlap.file.Problem;
 import rainlap.paper.PngWriter;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
@@ -46,8 +48,10 @@ final class CheckCommand implements RainlapCommand {
             description = "wrap (the hold point before cladding) or finished. Default: wrap.")
     String stage;
 
-    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; see: rainlap practices.")
+    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; or by one of your own, by its file;"
+            + " see: rainlap practices.")
     String practice;
+    private Optional<Practice> chosen = Optional.empty();
 
     @Option(names = "--simulate-defects", description = "Put holes of 6 mm into the drawn wall, one at a time (at jambs, above head flashings,"
             + " through joint seals, at penetrations), and tell which would reach the frame or pool on a batten. A desk study after the simulated"
@@ -90,7 +94,6 @@ final class CheckCommand implements RainlapCommand {
 
     /** Refuses values that make no sense, before any work. */
     void checkValues() {
-        practiceFor(Optional.empty());
         title.check();
         if (noSheet && sheet != null) {
             throw Refusal.usage("--sheet and --no-sheet exclude each other", "leave one of them out");
@@ -112,8 +115,23 @@ final class CheckCommand implements RainlapCommand {
                 Arrays.stream(Stage.values()).map(Stage::word).toList()));
     }
 
-    /** The id of the practice for a file that names one, or none. */
+    /** Finds or reads the practice that is asked for, if one is; says what is wrong with its file. */
+    List<Problem> readPractice() {
+        if (practice == null) {
+            return List.of();
+        }
+        PracticeReading reading = PracticesCommand.read(around, practice);
+        chosen = reading.practice();
+        return reading.problems();
+    }
+
+    /** The practice's own file, if it has one. */
+    Optional<String> practiceFile() {
+        return Optional.ofNullable(practice).filter(PracticesCommand::isFile);
+    }
+
+    /** The practice for an elevation that names one, or none. */
     Practice practiceFor(Optional<String> named) {
-        return PracticesCommand.find(practice != null ? practice : named.orElse(Practices.COMMON));
+        return chosen.orElseGet(() -> Practices.find(named.orElse(Practices.COMMON)).orElseThrow());
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.defect.Study;
@@ -38,15 +39,16 @@ final class CheckJob implements AutoCloseable {
         this.options = options;
         this.stage = options.chosenStage();
         this.names = new OutputNames(around.folder(), options.files.size() > 1);
-        this.outputs = new OutputFiles(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)).map(around.folder()::resolve)
-                .toList());
+        this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.practiceFile().stream())
+                .map(around.folder()::resolve).toList());
     }
 
     ExitStatus run() {
         options.checkValues();
+        List<Problem> problems = new ArrayList<>(options.readPractice());
         options.files.forEach(this::claimOutputs);
         List<Reading> readings = options.files.stream().map(this::read).toList();
-        List<Problem> problems = readings.stream().flatMap(r -> r.problems().stream()).toList();
+        readings.forEach(r -> problems.addAll(r.problems()));
         if (!problems.isEmpty()) {
             complain(around, problems, options.files.size());
             return ExitStatus.BAD_INPUT;

@@ -13,12 +13,12 @@ import picocli.CommandLine.Parameters;
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n", footerHeading = "%nExamples:%n",
         footer = {"  rainlap schema > elevation.schema.json", "  rainlap schema findings"})
 final class SchemaCommand implements RainlapCommand {
-    static final List<String> FORMS = List.of("elevation", "building", "findings", "building-findings");
+    static final List<String> FORMS = List.of("elevation", "building", "practice", "findings", "building-findings");
 
     private final Surroundings around;
 
     @Parameters(paramLabel = "FORM", arity = "0..1", defaultValue = "elevation",
-            description = "elevation or building (what check reads), findings or building-findings (what --findings writes). Default: elevation.")
+            description = "elevation or building (what check reads), practice (one of your own, for --practice), findings or building-findings (what --findings writes). Default: elevation.")
     String form;
 
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Print this help.")

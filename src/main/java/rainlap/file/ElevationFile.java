@@ -1,10 +1,5 @@
 package rainlap.file;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -20,31 +15,12 @@ public final class ElevationFile {
 
     /** Reads a file; problems name it as the path was given. */
     public static Reading read(Path path) {
-        String name = path.toString();
-        try {
-            if (Files.isDirectory(path)) {
-                return unread(name, "this is a folder", "name one elevation file in it");
-            }
-            return read(name, bytes(path));
-        } catch (NoSuchFileException e) {
-            return unread(name, "there is no such file", "");
-        } catch (AccessDeniedException e) {
-            return unread(name, "the file may not be read", "look at its permissions");
-        } catch (IOException e) {
-            return unread(name, "the file cannot be read", "");
-        }
+        FileBytes file = FileBytes.of(path, "elevation");
+        return file.bytes().map(b -> read(path.toString(), b)).orElseGet(() -> unread(file.problem().orElseThrow()));
     }
 
-    /** No more than one byte beyond the limit, so that an endless file ends. */
-    private static byte[] bytes(Path path) throws IOException {
-        try (InputStream in = Files.newInputStream(path)) {
-            return in.readNBytes(Limits.STATED.bytes() + 1);
-        }
-    }
-
-    private static Reading unread(String name, String what, String hint) {
-        return new Reading(name, Optional.empty(), List.of(Problem.ofFile(name, what, hint)), "",
-                new Places(new SourceText(name, new byte[0]), Map.of()));
+    private static Reading unread(Problem problem) {
+        return new Reading(problem.file(), Optional.empty(), List.of(problem), "", new Places(new SourceText(problem.file(), new byte[0]), Map.of()));
     }
 
     /**
@@ -58,7 +34,7 @@ public final class ElevationFile {
 
     static Reading read(String name, byte[] bytes, Limits limits) {
         if (bytes.length > limits.bytes()) {
-            return unread(name, "the file is larger than " + limits.bytes() + " bytes", "split the wall into several elevations");
+            return unread(Problem.ofFile(name, "the file is larger than " + limits.bytes() + " bytes", "split the wall into several elevations"));
         }
         SourceText source = new SourceText(name, bytes.clone());
         Problems problems = new Problems(source, limits);

@@ -59,6 +59,15 @@ public final class Practice {
         return new Practice(text, values, Optional.of(fallback));
     }
 
+    /**
+     * A practice of the user's own, which says what it differs in from another.
+     *
+     * @throws IllegalArgumentException if a limit has two values
+     */
+    public static Practice own(String id, String title, String about, Collection<LimitValue> values, Practice base) {
+        return new Practice(new Text(id, title, about, List.of()), values, Optional.of(base));
+    }
+
     private static Map<Limit, LimitValue> byLimit(Collection<LimitValue> values) {
         Map<Limit, LimitValue> map = new EnumMap<>(Limit.class);
         for (LimitValue value : values) {

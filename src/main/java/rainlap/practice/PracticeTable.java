@@ -13,34 +13,74 @@ public final class PracticeTable {
 
     private static final int NAME_WIDTH = 22;
     private static final int VALUE_WIDTH = 10;
+    private static final List<String> LEGEND = List.of(
+            "Least allowed, in mm; deg: degrees; x: a factor; mm2/m: open area in each metre.",
+            "t: or taped instead.  >: more than.  never: always tape.",
+            Limit.DRIVING_SHARE.id() + " is no least: it is the share that the water's drive is reckoned with.",
+            "In brackets: this practice is silent and " + Practices.COMMON + " speaks.");
+
+    /** As many as fit side by side. */
+    private static final int BESIDE = (COLUMNS - NAME_WIDTH) / (VALUE_WIDTH + 1);
 
     private final List<Practice> practices;
+    private final List<Disagreement> disagreements;
 
     /**
-     * A table of these practices, in this order.
+     * A table of these practices, in this order: one below the other where they are too many to stand side by side, each with the first of them.
      *
-     * @throws IllegalArgumentException if there is none, or more than fit side by side
+     * @throws IllegalArgumentException if there is none
      */
-    public PracticeTable(List<Practice> practices) {
+    public PracticeTable(List<Practice> practices, List<Disagreement> disagreements) {
         this.practices = List.copyOf(practices);
-        if (practices.isEmpty() || NAME_WIDTH + practices.size() * (VALUE_WIDTH + 1) > COLUMNS) {
-            throw new IllegalArgumentException(practices.size() + " practices do not make a table of " + COLUMNS + " columns");
+        this.disagreements = List.copyOf(disagreements);
+        if (practices.isEmpty()) {
+            throw new IllegalArgumentException("no practice makes no table");
         }
     }
 
     /** The lines, without line ends or trailing blanks. */
     public List<String> lines() {
-        List<String> lines = new ArrayList<>(heading());
-        for (Limit limit : Limit.values()) {
-            lines.add(row(limit.id(), practices.stream().map(p -> cell(p, limit)).toList()));
+        List<String> lines = new ArrayList<>();
+        for (List<Practice> block : blocks()) {
+            lines.addAll(heading(block));
+            for (Limit limit : Limit.values()) {
+                lines.add(row(limit.id(), block.stream().map(p -> cell(p, limit)).toList()));
+            }
+            lines.add("");
         }
-        lines.addAll(legend());
+        lines.addAll(LEGEND);
         practices.forEach(p -> lines.addAll(page(p)));
+        if (!disagreements.isEmpty()) {
+            lines.addAll(List.of("", "Where documents disagree. Nothing is averaged: each practice keeps its own."));
+            disagreements.forEach(d -> lines.addAll(page(d)));
+        }
         return List.copyOf(lines);
     }
 
+    private List<List<Practice>> blocks() {
+        if (practices.size() <= BESIDE) {
+            return List.of(practices);
+        }
+        List<Practice> rest = practices.subList(1, practices.size());
+        int count = (rest.size() + BESIDE - 2) / (BESIDE - 1), size = (rest.size() + count - 1) / count;
+        List<List<Practice>> out = new ArrayList<>();
+        for (int from = 0; from < rest.size(); from += size) {
+            List<Practice> block = new ArrayList<>(List.of(practices.get(0)));
+            block.addAll(rest.subList(from, Math.min(rest.size(), from + size)));
+            out.add(block);
+        }
+        return out;
+    }
+
+    private static List<String> page(Disagreement d) {
+        List<String> lines = new ArrayList<>(List.of("", d.about()));
+        d.says().forEach(s -> lines.addAll(hanging("  - ", s.what() + ": " + s.who() + ", " + s.known().text())));
+        lines.addAll(wrapped(d.comment(), "  "));
+        return lines;
+    }
+
     /** Ids over two lines: the last part, as a rule the year, goes below. */
-    private List<String> heading() {
+    private static List<String> heading(List<Practice> practices) {
         List<String> upper = new ArrayList<>();
         List<String> lower = new ArrayList<>();
         for (Practice practice : practices) {
@@ -64,15 +104,6 @@ public final class PracticeTable {
         String number = (value.strict() ? ">" : "") + value.number() + (limit.isLength() ? "" : " " + limit.unit());
         String marked = value.orTaped() ? number + " t" : number;
         return practice.isSilentOn(limit) ? "(" + marked + ")" : marked;
-    }
-
-    private static List<String> legend() {
-        return List.of(
-                "",
-                "Least allowed, in mm; deg: degrees; x: a factor; mm2/m: open area in each metre.",
-                "t: or taped instead.  >: more than.  never: always tape.",
-                Limit.DRIVING_SHARE.id() + " is no least: it is the share that the water's drive is reckoned with.",
-                "In brackets: this practice is silent and " + Practices.COMMON + " speaks.");
     }
 
     private static List<String> page(Practice practice) {

@@ -9,7 +9,8 @@ public final class Practices {
     /** Id of the practice that holds where none is chosen, and where a chosen one is silent. */
     public static final String COMMON = "common";
 
-    private static final List<String> OTHERS = List.of("au-abcb-2022", "ca-obc", "nz-metal-cop", "uk-nhbc-2021", "us-irc-2015");
+    private static final List<String> OTHERS = List.of("au-abcb-2022", "ca-obc", "ie-guide", "jp-inspection", "jp-manual", "nz-metal-cop",
+            "uk-nhbc-2021", "us-irc-2015");
 
     private Practices() {}
 

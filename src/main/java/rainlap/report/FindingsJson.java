@@ -74,7 +74,7 @@ public final class FindingsJson {
     }
 
     /** Two blanks a level and a plain line feed, whatever the machine's own line end is. */
-    private static DefaultPrettyPrinter printer() {
+    static DefaultPrettyPrinter printer() {
         Separators separators = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER)
                 .withRootSeparator("").withArrayEmptySeparator("").withObjectEmptySeparator("");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);

@@ -93,6 +93,11 @@ final class WaterJson {
     }
 
     void source(Source source) throws IOException {
+        source(json, source);
+    }
+
+    /** {@code source}: who says a number, and how well it is known. */
+    static void source(JsonGenerator json, Source source) throws IOException {
         json.writeObjectFieldStart("source");
         json.writeStringField("document", source.document());
         json.writeStringField("edition", source.edition());

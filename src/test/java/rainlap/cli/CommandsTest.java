@@ -4,16 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rainlap.check.Rules;
+import rainlap.practice.Disagreements;
 import rainlap.practice.Practices;
 import rainlap.rule.Rule;
 
@@ -109,6 +114,29 @@ class CommandsTest {
         assertFalse(out.contains("au-abcb"), out);
         String all = run("practices").out();
         Practices.ids().forEach(id -> assertTrue(all.contains("\n" + id + ": "), id));
+    }
+
+    @Test void practicesAsJsonHoldWhatTheTableHolds() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(run("practices --json").out());
+        assertEquals(Practices.ids(), StreamSupport.stream(json.get("practices").spliterator(), false).map(p -> p.get("id").asText()).toList());
+        JsonNode lap = json.at("/limits/0");
+        assertEquals("course-lap", lap.get("limit").asText());
+        JsonNode british = StreamSupport.stream(lap.get("asked").spliterator(), false).filter(a -> a.get("practice").asText().startsWith("uk")).findFirst().orElseThrow();
+        assertEquals(100, british.get("value").asDouble());
+        assertEquals("NHBC Standards", british.at("/source/document").asText());
+        assertEquals(Disagreements.all().size(), json.get("disagreements").size());
+    }
+
+    @Test void aPracticeOfOnesOwnJudges() {
+        Run.file(folder, "hut.json", Run.SOUND);
+        Run.file(folder, "crew.json", "{ \"rainlap\": 1, \"practice\": \"crew\", \"base\": \"common\", \"limits\": [ { \"limit\": \"course-lap\", \"value\": 5000 } ] }");
+        assertTrue(run("practices crew.json").out().contains("5000"));
+        assertTrue(run("check hut.json --no-sheet --practice crew.json").out().contains("practice crew"));
+        Run.file(folder, "bad.json", "{ \"rainlap\": 1, \"practice\": \"crew\", \"base\": \"commun\", \"limits\": [] }");
+        Run run = run("check hut.json --no-sheet --practice bad.json");
+        assertEquals(ExitStatus.BAD_INPUT, run.status());
+        assertTrue(run.err().contains("bad.json:1:") && run.err().contains("common"), run.err());
+        assertEquals(ExitStatus.BAD_INPUT, run("practices bad.json").status());
     }
 
     @Test void aSingleMaterialIsPrintedAlone() {

@@ -25,7 +25,7 @@ class PracticesTest {
         List<String> ids = new ArrayList<>(Practices.ids());
         assertEquals("common", ids.remove(0));
         assertEquals(ids.stream().sorted().distinct().toList(), ids);
-        assertEquals(List.of("au-abcb-2022", "ca-obc", "nz-metal-cop", "uk-nhbc-2021", "us-irc-2015"), ids);
+        assertEquals(List.of("au-abcb-2022", "ca-obc", "ie-guide", "jp-inspection", "jp-manual", "nz-metal-cop", "uk-nhbc-2021", "us-irc-2015"), ids);
     }
 
     @Test
