@@ -14,12 +14,12 @@ import rainlap.wall.Piece;
 
 /** What can hurt those who lay this wall, and only what belongs to it: told with every check, on the sheet in brief and in the terminal in full. */
 public final class Cautions {
-    private static final Caution HEIGHT = new Caution("Mind work at height and sheet edges.",
+    private static final Caution HEIGHT = new Caution("Mind heights and sheet edges.",
             "Work at height from a platform or scaffold, not from the top of a ladder; a loose sheet catches the wind. Cut sheet edges are sharp: wear gloves.");
-    private static final Caution HEAT = new Caution("Hot-air tools burn skin and set membrane alight; tape lets go in heat.",
+    private static final Caution HEAT = new Caution("Hot-air tools burn skin and membrane; tape lets go in heat.",
             "Hot-air tools burn skin and set light to membrane and insulation: keep water at hand and never leave one running. In heat tape lets go and metal "
             + "burns: work in the cool of the day.");
-    private static final Caution TOWING = new Caution("Before towing, fix every loose edge and check the load's legal size.",
+    private static final Caution TOWING = new Caution("Before towing fix loose edges, check the legal size.",
             "Before towing fix every loose edge, measure height and width as loaded, and check them against the road's own law.");
 
     /** So many characters of ids are named. */
@@ -64,7 +64,7 @@ public final class Cautions {
 
     private static Caution flue(String ids) {
         String named = ids.length() <= LONGEST ? ids : ids.substring(0, LONGEST) + "\u2026";
-        return new Caution("Keep membrane and tape clear of hot " + named + ": how far is for licensed people and local code.",
+        return new Caution("Keep membrane and tape clear of hot " + named + ": how far, licensed people say.",
                 "Membrane, tape and collar keep clear of what is hot (" + named + "): how far is for its maker, licensed people and local code, and Rainlap does not judge it.");
     }
 

@@ -11,7 +11,7 @@ final class Slots {
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
     /** On a sheet of its own the table takes the whole width, and sections stand in four columns. */
     static final PaperBox FULL = new PaperBox(26, 14, 404, 249);
-    static final double LEVELS_LEFT = 22;
+    static final double LEVELS_LEFT = 21;
     static final double LEVELS_RIGHT = 44.5;
     /** Labels on the left stand right of the levels. */
     static final double LABELS_LEFT = 46.5;

@@ -17,7 +17,7 @@ final class DriveAssumptions {
     private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY);
     private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY);
 
-    private static final String UNUSED = "Not used: wind is taken to blow straight at every edge, and which way a lap opens to it is not judged.";
+    private static final String UNUSED = "Not used here: wind is taken to blow straight at every edge. Which way side laps of the cladding open is for lap-towards-weather.";
     private static final String TRAVEL = "Not used here: travel is taken to blow straight at every edge. Which way end laps of the membrane open is for lap-towards-travel.";
 
     private final Drive drive;

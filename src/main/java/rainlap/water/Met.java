@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
@@ -49,9 +50,10 @@ final class Met {
             tree = null;
         }
 
-        void collect(Box near, Set<Part> out) {
+        /** In an order that depends on nothing but the drawing: sums of parts are the same to the last digit each time. */
+        void collect(Box near, Consumer<Part> out) {
             tree = tree == null ? new BoxTree(all.stream().map(Part::box).toList()) : tree;
-            tree.query(near, i -> out.add(all.get(i)));
+            tree.query(near, i -> out.accept(all.get(i)));
         }
     }
 
@@ -133,12 +135,17 @@ final class Met {
     }
 
     /** An edge is noted with each piece that ends there, and yet is one. */
-    private Set<Part> near(Collection<Integer> pieces, Box stretch) {
-        Set<Part> out = Collections.newSetFromMap(new IdentityHashMap<>());
+    private List<Part> near(Collection<Integer> pieces, Box stretch) {
+        Set<Part> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Part> out = new ArrayList<>();
         for (int piece : pieces) {
             Parts parts = byPiece.get(piece);
             if (parts != null) {
-                parts.collect(stretch.grow(1), out);
+                parts.collect(stretch.grow(1), p -> {
+                    if (seen.add(p)) {
+                        out.add(p);
+                    }
+                });
             }
         }
         return out;

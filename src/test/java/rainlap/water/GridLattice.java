@@ -19,6 +19,9 @@ import rainlap.wall.Surface;
  * from it: so upright pieces are met exactly, and only sloped edges become stairs.
  */
 final class GridLattice {
+    /** Stairs along a sloped edge in a reveal at most: they are short, and lines go across the whole wall. */
+    static final int MOST_IN_REVEALS = 16;
+
     final long[] x;
     final long[] y;
 
@@ -42,6 +45,7 @@ final class GridLattice {
         Box whole = outline.box();
         for (Opening o : stack.elevation().openings()) {
             lines.opening(stack, o);
+            lines.slopes(stack, o, Math.min(steps, MOST_IN_REVEALS));
             whole = whole.join(o.rect().grow(o.reveal()));
         }
         TreeSet<Long> x = evenly(lines.x, whole.minX(), whole.maxX(), cell), y = evenly(lines.y, whole.minY(), whole.maxY(), cell);
@@ -141,6 +145,23 @@ final class GridLattice {
                             level(flat.y(), rise);
                         } else {
                             across(flat.x());
+                        }
+                    }
+                }
+            }
+        }
+
+        /** The sloped edges of what lies in a reveal, in stairs. */
+        void slopes(Stack stack, Opening o, int steps) {
+            for (Side side : GridRaster.REVEAL) {
+                for (Face f : stack.on(new Surface(o.id(), side))) {
+                    Region r = f.region();
+                    for (int i = 0; i < r.edgeCount(); i++) {
+                        for (int k = 1; k < steps && r.ax(i) != r.bx(i) && r.ay(i) != r.by(i); k++) {
+                            double at = (double) k / steps;
+                            Point flat = o.toWall(side, new Point(Math.round(r.ax(i) + (r.bx(i) - r.ax(i)) * at), Math.round(r.ay(i) + (r.by(i) - r.ay(i)) * at)));
+                            x.add(flat.x());
+                            y.add(flat.y());
                         }
                     }
                 }

@@ -108,9 +108,13 @@ final class TraceAgainstGrid {
                 .containsValue(d.trace())).toList();
     }
 
+    /** The width of a stair along the longest sloped edge of a face; those in reveals have fewer. */
     private long widest(int steps, ToLongFunction<Segment> run, ToLongFunction<Segment> rise) {
-        return stack.on(Surface.WALL).stream().flatMap(f -> f.region().edges().stream()).filter(e -> !e.isLevel() && !e.isPlumb())
-                .mapToLong(e -> 1 + Math.abs(run.applyAsLong(e)) / Math.min(steps, Math.abs(rise.applyAsLong(e)))).max().orElse(0);
+        return stack.surfaces().stream().mapToLong(on -> {
+            int stairs = on.isWall() ? steps : Math.min(steps, GridLattice.MOST_IN_REVEALS);
+            return stack.on(on).stream().flatMap(f -> f.region().edges().stream()).filter(e -> !e.isLevel() && !e.isPlumb())
+                    .mapToLong(e -> 1 + Math.abs(run.applyAsLong(e)) / Math.min(stairs, Math.abs(rise.applyAsLong(e)))).max().orElse(0);
+        }).max().orElse(0);
     }
 
     private boolean changesBeside(GridSimulation.Cell c, int told, ToIntBiFunction<Surface, Point> trace) {
