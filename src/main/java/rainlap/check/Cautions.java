@@ -64,7 +64,7 @@ public final class Cautions {
 
     private static Caution flue(String ids) {
         String named = ids.length() <= LONGEST ? ids : ids.substring(0, LONGEST) + "\u2026";
-        return new Caution("Keep membrane and tape clear of hot " + named + ": how far, licensed people say.",
+        return new Caution("Keep membrane and tape clear of hot " + named + ": how far, local code and licensed people say.",
                 "Membrane, tape and collar keep clear of what is hot (" + named + "): how far is for its maker, licensed people and local code, and Rainlap does not judge it.");
     }
 

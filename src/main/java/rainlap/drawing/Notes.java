@@ -50,7 +50,7 @@ final class Notes {
         Exposure x = evidence.elevation().exposure();
         out.add(drive(x, evidence.trace().drive()));
         x.rainMmPerH().ifPresent(v -> out.add("Rain " + LabelText.number(v) + " mm/h."));
-        out.add("Defences: what must fail before the frame is wet; 3: or more. Not followed: soaking, ice.");
+        out.add("Defences: what must fail before the frame is wet; 3: or more. Not followed: soaking, ice, fixings not drawn.");
         out.add("This sheet advises, it certifies nothing: local code and licensed people decide.");
         Cautions.of(evidence).forEach(c -> out.add(c.brief()));
         return String.join(" ", out);

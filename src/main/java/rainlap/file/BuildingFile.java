@@ -1,7 +1,5 @@
 package rainlap.file;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,38 +12,27 @@ import rainlap.building.Building.Wall;
 public final class BuildingFile {
     /** The size of a building file: 1 MiB. */
     static final int MOST_BYTES = 1 << 20;
+    private static final String FORM = "building";
 
     private BuildingFile() {}
 
     /** Whether a file is one: a file of JSON with the key {@code elevations}, and no wall of its own. */
     public static boolean isOne(Path path) {
-        try {
-            if (!Files.isRegularFile(path) || Files.size(path) > MOST_BYTES) {
-                return false;
-            }
-            SourceText source = new SourceText(path.toString(), bytes(path));
-            Problems unheard = new Problems(source, Limits.STATED);
-            return Encoding.isSound(source, unheard) && TreeReader.read(source, unheard).filter(Value.Keys.class::isInstance)
-                    .map(v -> ((Value.Keys) v).members().stream().map(Value.Member::name).toList())
-                    .filter(keys -> keys.contains(BuildingReader.ELEVATIONS) && !keys.contains("wall")).isPresent();
-        } catch (IOException e) {
-            return false;
-        }
+        return Files.isRegularFile(path) && FileBytes.of(path, FORM, MOST_BYTES).bytes().filter(b -> b.length <= MOST_BYTES).filter(b -> namesElevations(path, b)).isPresent();
     }
 
-    private static byte[] bytes(Path path) throws IOException {
-        try (InputStream in = Files.newInputStream(path)) {
-            return in.readNBytes(MOST_BYTES + 1);
-        }
+    private static boolean namesElevations(Path path, byte[] bytes) {
+        SourceText source = new SourceText(path.toString(), bytes);
+        Problems unheard = new Problems(source, Limits.STATED);
+        return Encoding.isSound(source, unheard) && TreeReader.read(source, unheard).filter(Value.Keys.class::isInstance)
+                .map(v -> ((Value.Keys) v).members().stream().map(Value.Member::name).toList())
+                .filter(keys -> keys.contains(BuildingReader.ELEVATIONS) && !keys.contains("wall")).isPresent();
     }
 
     /** Reads a building file and all its elevations; problems name each file as seen from where the building's path starts. */
     public static BuildingReading read(Path path) {
-        try {
-            return read(path, bytes(path));
-        } catch (IOException e) {
-            return new BuildingReading(Optional.empty(), List.of(Problem.ofFile(path.toString(), "the file cannot be read", "")), List.of());
-        }
+        FileBytes file = FileBytes.of(path, FORM, MOST_BYTES);
+        return file.bytes().map(b -> read(path, b)).orElseGet(() -> new BuildingReading(Optional.empty(), file.problem().stream().toList(), List.of()));
     }
 
     /** @param path where the bytes stand, or would: the elevations' paths start there */

@@ -15,7 +15,7 @@ public final class ElevationFile {
 
     /** Reads a file; problems name it as the path was given. */
     public static Reading read(Path path) {
-        FileBytes file = FileBytes.of(path, "elevation");
+        FileBytes file = FileBytes.of(path, "elevation", Limits.STATED.bytes());
         return file.bytes().map(b -> read(path.toString(), b)).orElseGet(() -> unread(file.problem().orElseThrow()));
     }
 

@@ -14,15 +14,18 @@ import java.util.Optional;
  * @param bytes no more than one beyond the limit, so that an endless file ends
  */
 record FileBytes(Optional<byte[]> bytes, Optional<Problem> problem) {
-    /** @param form what it should be, for messages: {@code elevation} */
-    static FileBytes of(Path path, String form) {
+    /**
+     * @param form what it should be, for messages: {@code elevation}
+     * @param most how many bytes it may have
+     */
+    static FileBytes of(Path path, String form, int most) {
         String name = path.toString();
         try {
             if (Files.isDirectory(path)) {
                 return no(name, "this is a folder", "name one " + form + " file in it");
             }
             try (InputStream in = Files.newInputStream(path)) {
-                return new FileBytes(Optional.of(in.readNBytes(Limits.STATED.bytes() + 1)), Optional.empty());
+                return new FileBytes(Optional.of(in.readNBytes(most + 1)), Optional.empty());
             }
         } catch (NoSuchFileException e) {
             return no(name, "there is no such file", "");

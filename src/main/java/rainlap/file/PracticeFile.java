@@ -36,7 +36,7 @@ public final class PracticeFile {
 
     /** Reads a file; problems name it as the path was given. */
     public static PracticeReading read(Path path) {
-        FileBytes file = FileBytes.of(path, "practice");
+        FileBytes file = FileBytes.of(path, "practice", Limits.STATED.bytes());
         return file.bytes().map(b -> read(path.toString(), b)).orElseGet(() -> new PracticeReading(Optional.empty(), file.problem().stream().toList()));
     }
 

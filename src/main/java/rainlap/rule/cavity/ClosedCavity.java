@@ -33,12 +33,7 @@ public final class ClosedCavity implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        if (Cladding.sheets(e).isEmpty()) {
-            return Stream.of(Cladding.none());
-        }
-        List<Foot> feet = Foot.of(e);
-        return feet.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the cladding has no foot on this wall"))
-                : feet.stream().flatMap(f -> Stream.concat(HeadClearance.judge(e, f), judge(e, f)));
+        return Foot.each(e, f -> Stream.concat(HeadClearance.judge(e, f), judge(e, f)));
     }
 
     private static Stream<Outcome> judge(Evidence e, Foot foot) {

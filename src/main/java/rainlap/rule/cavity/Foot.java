@@ -3,6 +3,8 @@ package rainlap.rule.cavity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Grid;
@@ -13,6 +15,7 @@ import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Cladding;
 import rainlap.rule.Evidence;
+import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.stack.Face;
 import rainlap.wall.EdgeRole;
@@ -38,6 +41,15 @@ record Foot(long low, long high, double from, double to, List<Face> sheets) {
     private static final long BEHIND = Grid.of(150);
     /** What lies this near to the edge lies at it: 10 mm. Our own choice. */
     private static final long AT = Grid.of(10);
+
+    /** Judges each foot of an elevation; says so where there is nothing to judge. */
+    static Stream<Outcome> each(Evidence e, Function<Foot, Stream<Outcome>> judge) {
+        if (Cladding.sheets(e).isEmpty()) {
+            return Stream.of(Cladding.none());
+        }
+        List<Foot> feet = of(e);
+        return feet.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the cladding has no foot on this wall")) : feet.stream().flatMap(judge);
+    }
 
     /** All of an elevation, from the top down and from left to right. */
     static List<Foot> of(Evidence e) {

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import rainlap.geom.Grid;
 import rainlap.geom.Intervals;
 import rainlap.measure.LengthText;
-import rainlap.rule.Cladding;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
@@ -32,12 +31,7 @@ public final class OpenOutlet implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        if (Cladding.sheets(e).isEmpty()) {
-            return Stream.of(Cladding.none());
-        }
-        List<Foot> feet = Foot.of(e);
-        return feet.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the cladding has no foot on this wall"))
-                : feet.stream().map(f -> judge(e, f));
+        return Foot.each(e, f -> Stream.of(judge(e, f)));
     }
 
     /** One finding for a foot, along all that stands open. */
