@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import rainlap.material.Edge;
+import rainlap.wall.Side;
 import rainlap.water.How.Move;
 
 /** Follows the water of one upright strip of a wall. Each cell keeps what water has come to its gaps; only what is new there moves on. */
@@ -202,12 +203,21 @@ final class Flow {
         Line line = null;
         for (int j = x.lo; j <= x.hi; j++) {
             line = line != null ? line : Winds.part(s.line(), a, b);
-            if (s.ontoSill()) {
+            if (s.ontoSill() && w.running()) {
                 fill(s.lower(), j, x, s.lower().x0, s.lower().x1, w, Move.FALL, line);
+            } else if (s.ontoSill()) {
+                intoCorner(w, s, j, x, b);
             } else {
                 fill(s.lower(), j, x, a + s.shift(), b + s.shift(), w, Move.FALL, line);
             }
         }
+    }
+
+    /** What wind drove and what falls back from a jamb onto the sill spreads no further than the corner. */
+    private void intoCorner(Wet w, Seam s, int j, Crossing x, long upTo) {
+        Cell c = s.lower();
+        long from = s.upper().ground.surface().side() == Side.LEFT ? c.x0 : c.x1 - 1;
+        wet(new Wet(c, j, false, w.cost() + x.cost(j), from, from + 1, upTo, upTo, w, how(Move.FALL, x, j, Winds.part(s.line(), w.from(), upTo))));
     }
 
     static How how(Move move, Crossing x, int j, Line line) {

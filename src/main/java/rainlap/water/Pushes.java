@@ -9,10 +9,12 @@ final class Pushes {
 
     private final Flow flow;
     private final Coat coat;
+    private final UpJambs upJambs;
 
-    Pushes(Flow flow, Coat coat) {
+    Pushes(Flow flow, Coat coat, long rise) {
         this.flow = flow;
         this.coat = coat;
+        this.upJambs = new UpJambs(flow, coat, rise);
     }
 
     void push(Push p) {
@@ -33,6 +35,7 @@ final class Pushes {
         Wet here = wets(p);
         throughSides(p, here);
         throughSlopes(p, here);
+        upJambs.goOn(p, here);
     }
 
     /** Running water just beyond the end it has got behind. */
@@ -84,7 +87,7 @@ final class Pushes {
     }
 
     /** The heights between low and high at which it gets beyond a line that runs from one x to another; none if it nowhere does. */
-    private static double[] getsTo(Push p, double low, double high, double lowX, double highX) {
+    static double[] getsTo(Push p, double low, double high, double lowX, double highX) {
         double atLow = p.beyond(lowX, low), atHigh = p.beyond(highX, high);
         if (atLow <= LEAST && atHigh <= LEAST) {
             return new double[0];

@@ -16,7 +16,7 @@ final class Winds {
         this.coat = coat;
         this.drive = drive;
         this.lifts = new Lifts(flow, coat, drive.rise());
-        this.pushes = new Pushes(flow, coat);
+        this.pushes = new Pushes(flow, coat, drive.rise());
     }
 
     Lifts lifts() {

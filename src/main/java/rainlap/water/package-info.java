@@ -43,7 +43,7 @@
  * also leaves by each end there, crossing sideways, unless the end is dammed; the ledge stands out in front of what lies over the upstand, so on its way
  * to the ends that water wets nothing. A batten has no dams, and on its way along one water is running as along any line.
  * <li><b>Sill.</b> On a sill running water spreads: it crosses every line in every direction and stays running. At the front edge it falls to the wall
- * below; at the ends it stops, but for lifts under what ends on the jamb there.
+ * below; at the ends it stops, but for lifts under what ends on the jamb there. Driven water does not spread: what falls back onto it from a jamb keeps to the corner, one grid unit wide.
  * <li><b>Head.</b> A head has no down of its own: water that comes over the wall's edge above an opening is taken to run on inwards over the whole head, as if inwards were
  * down, and drips off at its inner end. Against that, outwards, it is lifted by the greater of rise and creep, and from there up the wall by
  * the rise at most.
@@ -58,6 +58,7 @@
  * on. It is driven water; at exactly the rise, or the creep, it does not pass an edge.
  * <li>Where the layer it was on has ended and it is now on a layer further in, it has got behind: at that place it is running too, a stream one grid unit
  * wide or high; beyond, it is driven.
+ * <li>What is driven sideways along a sill to its end goes on up the jamb, by the rise at most, however far the creep would take it.
  * <li>Driven water falls back as water falls, and stays driven. Driven water starts no drive, no ledge and no run along.
  * </ul>
  * <b>Overrun</b>, cost one (and the cost of the gap under P): P is a sheet, not an adhered strip, and Q, the outermost layer under P at p that is no adhered strip, is through from p to q and

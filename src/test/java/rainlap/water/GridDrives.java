@@ -85,8 +85,8 @@ final class GridDrives {
         if (q >= 0 && !crossing.goesPast(c, f, q, dir) && beyond + pastTrueEdge(c, f, q, dir) > 0) {
             int on = crossing.turned(c, q, dir);
             for (GridCrossing.Way w : crossing.ways(c, f, q, dir)) {
-                boolean ontoWall = raster.side(c) == Side.HEAD && raster.side(q) != Side.HEAD;
-                flow.add(q, w.layer(), w.cost(), on, ontoWall ? Math.min(beyond, rise) : beyond);
+                boolean turnsUp = raster.side(c) == Side.HEAD && raster.side(q) != Side.HEAD || raster.side(c) == Side.SILL && raster.side(q).isJamb();
+                flow.add(q, w.layer(), w.cost(), on, turnsUp ? Math.min(beyond, rise) : beyond);
                 if (w.behind()) {
                     flow.add(q, w.layer(), w.cost(), RUNNING, DONE);
                 }

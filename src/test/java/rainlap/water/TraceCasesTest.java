@@ -22,6 +22,7 @@ import rainlap.material.MaterialKind;
 import rainlap.material.Profile;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
+import rainlap.wall.CutPattern;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Shape;
 import rainlap.wall.Side;
@@ -196,6 +197,17 @@ class TraceCasesTest {
     @Test void waterFallsIntoAnOpeningOverItsHead() {
         Drawn d = wall().window("W", 300, 300, 400, 400, 100).sheet("A", -100, -100, 1200, 400);
         assertEquals(0, at(d.stack(), new Surface("W", Side.HEAD), 200, 50));
+    }
+
+    /** Rain on the sill is pushed 100 along beneath a loose sheet that turns up the jamb 50 further on: up there it goes by the rise of 40, not by the 50 left of the push. */
+    @Test void whatIsPushedAlongASillGoesUpTheJambByTheRise() {
+        Drawn d = wall().window("W", 300, 300, 400, 400, 100).cutSheet("M", -100, -100, 1200, 1200, "W", CutPattern.FLUSH, 0)
+                .piece("S", MaterialKind.MEMBRANE, Drawn.on("W", Side.SILL, 350, 0, 400, 0, 400, 100, 350, 100),
+                        Drawn.on("W", Side.RIGHT, 0, 0, 400, 0, 400, 100, 0, 100))
+                .piece("T", MaterialKind.TAPE, Drawn.on("W", Side.RIGHT, 0, 0, 400, 0, 400, 20, 0, 20), new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(700, 300, 60, 400)))));
+        assertEquals(0, at(d.stack(), new Surface("W", Side.SILL), 399, 90));
+        assertEquals(0, at(d.stack(), new Surface("W", Side.RIGHT), 39, 90));
+        assertTrue(at(d.stack(), new Surface("W", Side.RIGHT), 41, 90) > 0, "no further than the rise");
     }
 
     /** Four sheets round a middle, each over the one before, the first over the last: one of the four laps must then be a reverse lap, and only it leaks. */
