@@ -18,13 +18,14 @@ import rainlap.water.Arrival;
  * edge of an opening that the place runs along, rain wets it, and there are none.
  * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
  * of dimensions says that water stands, nor where, and who mends the edge by which it got in may not mend the closed foot that holds it.
- * <li>Water that lies on a batten is left out where a rule of the cavity names that batten as what closes the cavity there.
+ * <li>Water that lies on a batten is left out where a rule of the cavity names that batten as what closes the cavity there. Where none does, that a batten lies across the
+ * cavity is left out where water lies on it: that is told with what the practice asks.
  * </ol>
  *
  * <p>Findings of themes that do not tell of water ({@link RuleInfo.Theme#tellsOfWater}) stay as they are: a leak is not said by who says that two metals touch there.
  */
 final class OnePlace {
-    private static final String ON_BATTEN = "water-on-batten", CLOSED = "closed-cavity";
+    private static final String ON_BATTEN = "water-on-batten", CLOSED = "closed-cavity", ACROSS = "level-batten";
 
     private final List<Finding> dimensions = new ArrayList<>();
     private final List<Finding> traced = new ArrayList<>();
@@ -53,6 +54,7 @@ final class OnePlace {
         Passing passing = new Passing(e);
         List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.ofPlace(withWay(e, passing, f))).toList());
         Passed passed = new Passed(e, out);
+        out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();
         out.addAll(left);
         return out;
@@ -71,6 +73,10 @@ final class OnePlace {
             }
         }
         return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
+    }
+
+    private boolean isWet(Finding f) {
+        return f.rule().equals(ACROSS) && traced.stream().anyMatch(t -> t.rule().equals(ON_BATTEN) && t.pieces().equals(f.pieces()));
     }
 
     private boolean isToldOfCavity(Finding t) {

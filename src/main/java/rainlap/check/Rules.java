@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rainlap.rule.Rule;
 import rainlap.rule.cavity.ClosedCavity;
+import rainlap.rule.cavity.LevelBatten;
 import rainlap.rule.cavity.OpenOutlet;
 import rainlap.rule.cavity.ShallowCavity;
 import rainlap.rule.edge.LowCladding;
@@ -78,6 +79,7 @@ public final class Rules {
             new LapTowardsTravel(),
             new LapTowardsWeather(),
             new LeaksAsDrawn(),
+            new LevelBatten(),
             new LowCladding(),
             new MissingHeadFlap(),
             new MissingHeadFlashing(),

@@ -31,6 +31,10 @@ record PublishedRow(
             throw new IllegalStateException("not seven cells: " + line);
         }
         return new PublishedRow(
-                cells[0].strip(), cells[1], Double.parseDouble(cells[2]), cells[3], cells[4], cells[5], cells[6].strip());
+                cells[0].strip(), cells[1], figure(cells[2]), cells[3], cells[4], cells[5], cells[6].strip());
+    }
+
+    private static double figure(String cell) {
+        return cell.equals("never") ? Double.POSITIVE_INFINITY : Double.parseDouble(cell);
     }
 }

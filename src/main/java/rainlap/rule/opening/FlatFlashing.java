@@ -1,9 +1,8 @@
 package rainlap.rule.opening;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.measure.AngleText;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
@@ -39,17 +38,12 @@ public final class FlatFlashing implements Rule {
     }
 
     private static Outcome broken(Evidence e, Piece p, double fall, LimitValue asked) {
-        String drawn = fall == 0 ? "level" : angle(Math.abs(fall)) + (fall < 0 ? " inwards" : " outwards");
+        String drawn = fall == 0 ? "level" : AngleText.deg(Math.abs(fall)) + (fall < 0 ? " inwards" : " outwards");
         String says = fall == 0 ? p.id() + " lies level, so water stays on it" : fall < 0 ? p.id() + " falls " + drawn + ", so water runs to the wall"
                 : p.id() + " falls only " + drawn;
         return Finding.of(INFO, LevelFlashings.foot(e, p), List.of(p.id())).asks(asked).degrees(fall)
                 .reads(drawn, asked.number() + "° outwards")
                 .says(says + ". " + Asked.sentence(asked, "a fall of " + asked.number() + "° outwards"), remedy(p, asked));
-    }
-
-    /** At most two decimals, cut off and not rounded: what is too little never reads as enough. */
-    private static String angle(double degrees) {
-        return BigDecimal.valueOf(degrees).setScale(2, RoundingMode.DOWN).stripTrailingZeros().toPlainString() + "°";
     }
 
     private static String remedy(Piece p, LimitValue asked) {

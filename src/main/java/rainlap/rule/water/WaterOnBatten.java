@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.material.MaterialKind;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.LevelBattens;
@@ -65,6 +67,12 @@ public final class WaterOnBatten implements Rule {
         String there = o.level() ? "lies on the level upper side of " + o.batten() : "runs down along " + o.batten() + " to a low place and finds no end to leave by,";
         return Finding.of(INFO, where, List.of(o.batten())).reads(o.level() ? "level, water lies on it" : "no way off its low place", "water runs off")
                 .says("Water that runs down the wall " + there + " at " + where.inWords() + ": it is taken to lie tight against what is behind it.",
-                        "Stand " + o.batten() + " upright, let it fall to an open end, or set it on upright packers that leave a drained gap behind it; or close the cladding above it.");
+                        "Stand " + o.batten() + " upright, " + sloped(e) + "or set it on upright battens that leave a drained gap behind it; or close the cladding above it.");
+    }
+
+    /** As the practice wants it, so that nobody mends it twice. */
+    private static String sloped(Evidence e) {
+        LimitValue fall = e.practice().get(Limit.BATTEN_FALL), gap = e.practice().get(Limit.BATTEN_GAP);
+        return fall.isNever() ? "" : "let it fall by " + fall.number() + "° to ends that stop at least " + gap.number() + " short of the next batten, ";
     }
 }
