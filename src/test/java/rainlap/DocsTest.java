@@ -1,6 +1,7 @@
 package rainlap;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,8 +17,10 @@ import org.junit.jupiter.api.Test;
 import rainlap.check.Rules;
 import rainlap.cli.HelpPages;
 import rainlap.cli.Main;
+import rainlap.drawing.Picture;
 import rainlap.material.Catalogue;
 import rainlap.material.MaterialTable;
+import rainlap.paper.SheetCheck;
 import rainlap.practice.Disagreements;
 import rainlap.practice.PracticeTable;
 import rainlap.practice.Practices;
@@ -31,6 +34,8 @@ import rainlap.rule.RuleInfo;
 class DocsTest {
     private static final Path DOCS = Path.of("docs");
     private static final int COLUMNS = 100;
+    /** Bytes of a rule's picture: a folder of them is to stay small beside the program. */
+    private static final int LARGEST_PICTURE = 50_000;
     private static final String OUTPUT = "<!-- output of the wall above; written by DocsTest -->", OUTPUT_END = "<!-- end of output -->";
 
     @Test void commands() {
@@ -105,10 +110,28 @@ class DocsTest {
         Generated.folder(DOCS.resolve("rules"), ".md", files);
     }
 
+    /** The pictures on the rules' pages are what the examples beside the rules draw, as legible as a sheet, and small. */
+    @Test void drawings() {
+        Map<String, String> files = new TreeMap<>();
+        Rules.all().stream().map(Rule::info).flatMap(r -> RulePictures.of(r.id()).stream()).forEach(p -> {
+            Picture drawing = p.drawing();
+            assertEquals(List.of(), SheetCheck.of(drawing.sheet()), p.file());
+            assertTrue(drawing.svg().length() < LARGEST_PICTURE, () -> p.file() + ": " + drawing.svg().length() + " bytes");
+            files.put(p.file(), drawing.svg());
+        });
+        Generated.folder(DOCS.resolve("rules/drawings"), ".svg", files);
+    }
+
     private static String page(RuleInfo rule) {
         RulePage written = RulePage.find(rule.id()).orElseThrow(() -> new AssertionError(rule.id() + ": write its page.md"));
         StringBuilder page = new StringBuilder(written.withLimits(LimitLines.of(rule, COLUMNS)).markdown().stripTrailing()).append('\n');
         List<String> examples = RuleExamples.names(rule.id());
+        List<RulePictures.Picture> pictures = RulePictures.of(rule.id());
+        if (!pictures.isEmpty()) {
+            page.append("\n## Drawings\n");
+            pictures.forEach(p -> page.append("\n**").append(p.caption()).append("**\n\n![").append(p.caption()).append("](drawings/")
+                    .append(p.file()).append(")\n"));
+        }
         if (!examples.isEmpty()) {
             page.append("\n## Examples\n\nIn `src/main/resources/rules/").append(rule.id()).append("/`; `rainlap explain ").append(rule.id())
                     .append(" --drawings FOLDER` draws them.\n\n");

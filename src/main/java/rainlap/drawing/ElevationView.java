@@ -74,15 +74,23 @@ final class ElevationView {
             out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
             taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
         });
-        out.add(new Levels(view, bay.placing().layout().elevation(), taken).marks(evidence));
+        boolean onSheet = bay.placing().layout() != Slots.Layout.PICTURE;
+        if (onSheet) {
+            out.add(new Levels(view, bay.placing().layout().elevation(), taken).marks(evidence));
+        }
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
-        out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
-                view.scale(), title()));
-        sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing());
+        if (onSheet) {
+            out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
+                    view.scale(), title()));
+        }
+        sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing(), reached());
         List<Mark> written = new ArrayList<>(out);
         written.addAll(List.of(planes.group(), labels.group()));
         ElevationWays ways = new ElevationWays(evidence, view, drawn, written);
         Group water = Group.of("water", clipped(ways.draw(places.stream().map(WeakPlaces.Drawn::point).toList(), taken))).withClass("layer");
+        if (!onSheet && sections.isBeside()) {
+            taken.add(sections.takeBeside().box());
+        }
         Room room = new Room(taken, noText(false), shown());
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
@@ -103,6 +111,11 @@ final class ElevationView {
     private PaperPoint title() {
         double right = bay.placing().layout().elevation().right() - ViewTitle.WIDTH;
         return new PaperPoint(Math.min(right, drawn.left() - 4), bay.placing().title(bay.extents()));
+    }
+
+    private double reached() {
+        Group beside = labels.group();
+        return beside.marks().isEmpty() ? drawn.right() : Math.max(drawn.right(), beside.box().right());
     }
 
     /** Where names may stand. */

@@ -44,20 +44,35 @@ final class Sections {
     private int count;
     private int countBeside;
 
-    Sections(Evidence evidence) {
+    private Sections(Evidence evidence) {
         this.evidence = evidence;
         this.planner = new SectionPlanner(evidence);
+    }
+
+    /** With room on a further sheet for those that do not fit beside the elevation. */
+    static Sections onSheets(Evidence evidence) {
+        Sections out = new Sections(evidence);
         PaperBox full = Slots.FULL;
         double width = (full.width() - (COLUMNS - 1) * COLUMN_GAP) / COLUMNS;
         for (int i = 0; i < COLUMNS; i++) {
             double left = full.left() + i * (width + COLUMN_GAP);
-            further.add(new SectionColumn(new PaperBox(left, full.top() + HEADING, left + width, FOOT)));
+            out.further.add(new SectionColumn(new PaperBox(left, full.top() + HEADING, left + width, FOOT)));
         }
+        return out;
     }
 
-    /** Draws sections of an elevation's weak points, and each one's plane on it. */
-    void fill(List<WeakPoint> points, SectionPlanes planes, Placing placing) {
-        beside = placing.layout() == Slots.Layout.BESIDE ? Optional.of(new SectionColumn(Slots.SECTIONS)) : Optional.empty();
+    /** Those that fit beside the elevation, and no others. */
+    static Sections besideOnly(Evidence evidence) {
+        return new Sections(evidence);
+    }
+
+    /**
+     * Draws sections of an elevation's weak points, and each one's plane on it.
+     *
+     * @param reached how far to the right the elevation and its labels reach
+     */
+    void fill(List<WeakPoint> points, SectionPlanes planes, Placing placing, double reached) {
+        beside = placing.layout().sections(reached).map(SectionColumn::new);
         countBeside = 0;
         scalesBeside.clear();
         for (WeakPoint p : points) {
@@ -152,6 +167,10 @@ final class Sections {
 
     private static String words(TreeSet<Integer> scales) {
         return scales.stream().map(s -> "1:" + s).collect(Collectors.joining(", "));
+    }
+
+    boolean isBeside() {
+        return beside.filter(b -> !b.isEmpty()).isPresent();
     }
 
     /** What stands beside the last elevation. */

@@ -41,7 +41,7 @@ public final class Sheets {
     private Sheets(CheckResult result, TitleBlock title) {
         this.result = result;
         this.title = title;
-        this.sections = new Sections(result.evidence());
+        this.sections = Sections.onSheets(result.evidence());
     }
 
     /**

@@ -7,6 +7,9 @@ import rainlap.paper.PaperBox;
 final class Slots {
     /** Clear of the centring mark on the right, which reaches 5 into the frame. */
     static final PaperBox SECTIONS = new PaperBox(312, 13, 404.5, 188);
+    /** Room for one row of sections beside a picture. */
+    private static final PaperBox BESIDE_PICTURE = new PaperBox(0, 20, 92.5, 98);
+    private static final double PICTURE_GAP = 6;
     static final PaperBox TABLE = new PaperBox(22, 191, 226, 282.6);
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
     /** On a sheet of its own the table takes the whole width, and sections stand in four columns. */
@@ -40,7 +43,9 @@ final class Slots {
         /** The whole width, for long walls and for walls without weak points; sections go to the next sheet. */
         WIDE(new PaperBox(20.5, 10.5, 409.5, 189), new PaperBox(49.5, 28, 403, 181.4)),
         /** The whole sheet above the title block, for high walls; sections, table and legend go to the next sheet. */
-        ALONE(new PaperBox(20.5, 10.5, 409.5, 250), new PaperBox(49.5, 28, 403, 242.4));
+        ALONE(new PaperBox(20.5, 10.5, 409.5, 250), new PaperBox(49.5, 28, 403, 242.4)),
+        /** Part of no sheet: a small picture of a wall, its name beneath it left to the page that shows it. */
+        PICTURE(new PaperBox(20.5, 10.5, 226, 152), new PaperBox(68, 28, 200, 144));
 
         private final PaperBox elevation;
         private final PaperBox wall;
@@ -53,6 +58,19 @@ final class Slots {
         /** All that belongs to the elevation stays in here. */
         PaperBox elevation() {
             return elevation;
+        }
+
+        /**
+         * The column of sections beside it, if there is one.
+         *
+         * @param reached how far to the right the elevation and its labels reach
+         */
+        Optional<PaperBox> sections(double reached) {
+            return switch (this) {
+                case BESIDE -> Optional.of(SECTIONS);
+                case PICTURE -> Optional.of(BESIDE_PICTURE.moved(reached + PICTURE_GAP, 0));
+                case WIDE, ALONE -> Optional.empty();
+            };
         }
 
         /** The lowest that the view's title may stand. */

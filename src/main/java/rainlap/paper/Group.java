@@ -73,6 +73,11 @@ public record Group(Optional<String> id, List<String> classes, Optional<String> 
 
     @Override
     public PaperBox box() {
-        return marks.stream().map(Mark::box).reduce(PaperBox::with).orElse(new PaperBox(0, 0, 0, 0));
+        return marks.stream().filter(m -> !isBlank(m)).map(Mark::box).reduce(PaperBox::with).orElse(new PaperBox(0, 0, 0, 0));
+    }
+
+    /** What draws nothing stands nowhere, not at the sheet's corner. */
+    private static boolean isBlank(Mark m) {
+        return m instanceof Group g && g.marks.stream().allMatch(Group::isBlank) || m instanceof Strokes s && s.segments().isEmpty();
     }
 }

@@ -29,11 +29,16 @@ public final class SvgWriter {
 
     /** Writes the sheet as characters, which say of themselves that they are stored as UTF-8. */
     public static void write(Sheet sheet, Writer out) throws IOException {
+        write(sheet, sheet.size().sheet(), out);
+    }
+
+    /** Writes what a window on the sheet shows, as large as on the sheet. */
+    public static void write(Sheet sheet, PaperBox window, Writer out) throws IOException {
         try {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(new UnlockedWriter(out));
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeCharacters("\n");
-            writeRoot(sheet, xml);
+            writeRoot(sheet, window, xml);
             new SvgMarks(xml).writeAll(sheet.marks());
             xml.writeEndElement();
             xml.writeCharacters("\n");
@@ -44,14 +49,14 @@ public final class SvgWriter {
         }
     }
 
-    private static void writeRoot(Sheet sheet, XMLStreamWriter xml) throws XMLStreamException {
-        String width = PaperNumber.of(sheet.size().width());
-        String height = PaperNumber.of(sheet.size().height());
+    private static void writeRoot(Sheet sheet, PaperBox window, XMLStreamWriter xml) throws XMLStreamException {
+        String left = PaperNumber.of(window.left()), top = PaperNumber.of(window.top());
+        String width = PaperNumber.of(window.width()), height = PaperNumber.of(window.height());
         xml.writeStartElement("svg");
         xml.writeDefaultNamespace(SVG);
         xml.writeAttribute("width", width + "mm");
         xml.writeAttribute("height", height + "mm");
-        xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
+        xml.writeAttribute("viewBox", left + " " + top + " " + width + " " + height);
         xml.writeAttribute("font-family", Typeface.FAMILIES);
         xml.writeAttribute("lang", sheet.language());
         xml.writeCharacters("\n");
@@ -64,6 +69,10 @@ public final class SvgWriter {
         xml.writeEndElement();
         xml.writeCharacters("\n");
         xml.writeEmptyElement("rect");
+        if (window.left() != 0 || window.top() != 0) {
+            xml.writeAttribute("x", left);
+            xml.writeAttribute("y", top);
+        }
         xml.writeAttribute("width", width);
         xml.writeAttribute("height", height);
         xml.writeAttribute("fill", "#fff");
