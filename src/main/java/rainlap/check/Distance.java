@@ -1,49 +1,51 @@
 package rainlap.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.rule.Place;
 
-/** How far a line lies from a place, both laid flat; in grid units. */
+/** Whether a line lies near a place, both laid flat; in grid units. */
 final class Distance {
     private Distance() {}
 
-    static double between(Segment line, Place place) {
-        if (place.area().stream().anyMatch(r -> r.covers(line.a().x(), line.a().y()))) {
-            return 0;
-        }
-        return sides(place).stream().mapToDouble(s -> between(line, s)).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static List<Segment> sides(Place place) {
-        List<Segment> out = new ArrayList<>();
-        for (int i = 0; i + 1 < place.line().size(); i++) {
-            out.add(new Segment(place.line().get(i), place.line().get(i + 1)));
+    static boolean isWithin(double far, Segment line, Place place) {
+        List<Point> along = place.line();
+        for (int i = 0; i + 1 < along.size(); i++) {
+            if (isWithin(far, line.a(), line.b(), along.get(i), along.get(i + 1))) {
+                return true;
+            }
         }
         for (Region r : place.area()) {
-            out.addAll(r.edges());
+            if (r.covers(line.a().x(), line.a().y()) || r.edges().stream().anyMatch(s -> isWithin(far, line.a(), line.b(), s.a(), s.b()))) {
+                return true;
+            }
         }
-        return out;
+        return false;
     }
 
-    private static double between(Segment s, Segment t) {
-        return cross(s, t) ? 0 : Math.min(Math.min(from(s.a(), t), from(s.b(), t)), Math.min(from(t.a(), s), from(t.b(), s)));
+    private static boolean isWithin(double far, Point a, Point b, Point c, Point d) {
+        return !isApart(far, a.x(), b.x(), c.x(), d.x()) && !isApart(far, a.y(), b.y(), c.y(), d.y())
+                && (cross(a, b, c, d) || isWithin(far, a, c, d) || isWithin(far, b, c, d) || isWithin(far, c, a, b) || isWithin(far, d, a, b));
     }
 
-    private static boolean cross(Segment s, Segment t) {
-        return side(s, t.a()) * side(s, t.b()) < 0 && side(t, s.a()) * side(t, s.b()) < 0;
+    private static boolean isApart(double far, long a, long b, long c, long d) {
+        return Math.max(a, b) + far < Math.min(c, d) || Math.max(c, d) + far < Math.min(a, b);
     }
 
-    private static double side(Segment s, Point p) {
-        return Math.signum((double) (s.b().x() - s.a().x()) * (p.y() - s.a().y()) - (double) (s.b().y() - s.a().y()) * (p.x() - s.a().x()));
+    private static boolean cross(Point a, Point b, Point c, Point d) {
+        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
     }
 
-    private static double from(Point p, Segment s) {
-        double dx = s.b().x() - s.a().x(), dy = s.b().y() - s.a().y(), length2 = dx * dx + dy * dy;
-        double t = length2 == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - s.a().x()) * dx + (p.y() - s.a().y()) * dy) / length2));
-        return Math.hypot(p.x() - s.a().x() - t * dx, p.y() - s.a().y() - t * dy);
+    private static double side(Point a, Point b, Point p) {
+        return Math.signum((double) (b.x() - a.x()) * (p.y() - a.y()) - (double) (b.y() - a.y()) * (p.x() - a.x()));
+    }
+
+    private static boolean isWithin(double far, Point p, Point a, Point b) {
+        double dx = b.x() - a.x(), dy = b.y() - a.y(), length2 = dx * dx + dy * dy;
+        double t = length2 == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length2));
+        double x = p.x() - a.x() - t * dx, y = p.y() - a.y() - t * dy;
+        return x * x + y * y <= far * far;
     }
 }

@@ -1,7 +1,6 @@
 package rainlap.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainlap.rule.Evidence;
@@ -13,8 +12,8 @@ import rainlap.water.Arrival;
  * Findings of dimensions and of the trace at the same place are one weak point.
  *
  * <ol>
- * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that get under or run over one of its pieces go before
- * ways that only come by, and of equal ones that which shares most of the place. Where the frame lies bare at the place, on the wall or in the reveal beyond the
+ * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that have got under or run over one of its pieces by then go
+ * before ways that only come by, and of equal ones that which shares most of the place. Where the frame lies bare at the place, on the wall or in the reveal beyond the
  * edge of an opening that the place runs along, rain wets it, and there are none.
  * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
  * of dimensions says that water stands, nor where, and who mends the edge by which it got in may not mend the closed foot that holds it.
@@ -61,11 +60,7 @@ final class OnePlace {
     }
 
     private static Finding withWay(Evidence e, Passing passing, Finding f) {
-        List<Arrival> by = passing.by(f.where());
-        List<Arrival> named = by.stream().filter(a -> Passing.names(a, f.pieces())).toList();
-        Optional<Arrival> worst = (named.isEmpty() ? by : named).stream()
-                .min(Comparator.comparingInt(Arrival::defences)
-                        .thenComparing(a -> passing.shared(a, f.where()), Comparator.reverseOrder()).thenComparing(a -> a.path().size()));
+        Optional<Arrival> worst = passing.worst(f.where(), f.pieces());
         if (worst.filter(a -> a.defences() == 0).isEmpty()) {
             Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
             if (bare.isPresent()) {

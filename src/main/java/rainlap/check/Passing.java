@@ -1,8 +1,12 @@
 package rainlap.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
@@ -14,59 +18,124 @@ import rainlap.wall.Surface;
 import rainlap.water.Arrival;
 import rainlap.water.Step;
 
-/** Which ways of the water pass a place: their arrival, or a line they cross, comes within {@link #NEAR} of it. */
+/**
+ * Which ways of the water pass a place: their arrival, or a line they cross, comes within {@link #NEAR} of it. Ways have their beginnings in common, and
+ * all that passes by one step of it is judged by the worst that does: so a high wall costs no more a piece than a low one.
+ */
 final class Passing {
     /** 10 mm. */
     static final long NEAR = 1_000;
 
     private final Elevation elevation;
-    private final List<Arrival> arrivals;
-    private final List<Integer> owner = new ArrayList<>();
-    private final List<Mark> marks = new ArrayList<>();
+    private final List<Passer> passers = new ArrayList<>();
     private final BoxTree tree;
+    /** For each mark its passer. */
+    private final List<Passer> owner = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
 
     /** A line on a way, laid flat. */
     record Mark(Surface on, Segment line) {}
 
+    /** A step, or an arrival's own place, with the worst way that has it: the steps up to there are the first {@code upTo} of that way. */
+    private static final class Passer {
+        final int number;
+        final int upTo;
+        Arrival worst;
+
+        Passer(int number, int upTo, Arrival worst) {
+            this.number = number;
+            this.upTo = upTo;
+            this.worst = worst;
+        }
+
+        boolean isNoBetterThan(Arrival a) {
+            return WORST.compare(worst, a) <= 0;
+        }
+
+        boolean names(List<String> pieces) {
+            return worst.path().subList(0, upTo).stream().anyMatch(s -> pieces.contains(s.piece()) || pieces.contains(s.layer()));
+        }
+    }
+
+    private static final Comparator<Arrival> WORST = Comparator.comparingInt(Arrival::defences).thenComparingInt(a -> a.path().size());
+
     Passing(Evidence e) {
         this.elevation = e.elevation();
-        this.arrivals = e.trace().arrivals();
-        for (int i = 0; i < arrivals.size(); i++) {
-            Arrival a = arrivals.get(i);
-            for (Mark m : marks(elevation, Place.line(elevation, a.surface(), a.where()), a.path())) {
-                marks.add(m);
-                owner.add(i);
+        Map<Step, Passer> known = new IdentityHashMap<>();
+        for (Arrival a : e.trace().arrivals()) {
+            int size = a.path().size();
+            Passer end = new Passer(passers.size(), size, a);
+            passers.add(end);
+            mark(end, Place.line(elevation, a.surface(), a.where()).line(), a.surface());
+            int i = size - 1;
+            while (i >= (size > 1 ? 1 : 0) && pass(a, i, known)) {
+                i--;
             }
         }
         this.tree = new BoxTree(marks.stream().map(m -> m.line.box()).toList());
     }
 
-    /** In the order of the trace's arrivals. */
-    List<Arrival> by(Place place) {
-        TreeSet<Integer> found = new TreeSet<>();
-        long near = near(elevation, place);
-        tree.query(place.box().grow(near), i -> {
-            if (!found.contains(owner.get(i)) && isNear(elevation, marks.get(i), place, NEAR)) {
-                found.add(owner.get(i));
-            }
-        });
-        return found.stream().map(arrivals::get).toList();
+    /** Whether a way is the worst so far that has its step i; then it may be so for the steps before. Where rain falls is no mark if anything follows: it falls everywhere. */
+    private boolean pass(Arrival a, int i, Map<Step, Passer> known) {
+        Step s = a.path().get(i);
+        Passer p = known.get(s);
+        if (p == null) {
+            p = new Passer(passers.size(), i + 1, a);
+            passers.add(p);
+            known.put(s, p);
+            mark(p, Place.line(elevation, s.on(), s.where()).line(), s.on());
+            return true;
+        }
+        if (p.isNoBetterThan(a)) {
+            return false;
+        }
+        p.worst = a;
+        return true;
     }
 
-    /** How much of a place the lines of a way share, grid units: of one that only touches its end, next to nothing. */
-    long shared(Arrival a, Place place) {
+    private void mark(Passer p, List<Point> line, Surface on) {
+        for (int i = 0; i + 1 < line.size(); i++) {
+            marks.add(new Mark(on, new Segment(line.get(i), line.get(i + 1))));
+            owner.add(p);
+        }
+    }
+
+    /**
+     * The worst way that passes a place. Ways that get under or run over one of the pieces, there or before, go before ways that only come by; of equal
+     * defences that which shares most of the place, of one that only touches its end next to nothing; then the shortest.
+     */
+    Optional<Arrival> worst(Place place, List<String> pieces) {
+        Map<Passer, Long> shared = shared(place);
+        Map<Passer, Long> named = new TreeMap<>(BY_NUMBER);
+        shared.forEach((p, s) -> {
+            if (p.names(pieces)) {
+                named.put(p, s);
+            }
+        });
+        return (named.isEmpty() ? shared : named).entrySet().stream()
+                .min(Comparator.comparingInt((Map.Entry<Passer, Long> e) -> e.getKey().worst.defences())
+                        .thenComparing(Map.Entry::getValue, Comparator.reverseOrder()).thenComparing(e -> e.getKey().worst.path().size()))
+                .map(e -> e.getKey().worst);
+    }
+
+    private static final Comparator<Passer> BY_NUMBER = Comparator.comparingInt(p -> p.number);
+
+    /** What passes a place, and how much of it shares each, grid units. */
+    private Map<Passer, Long> shared(Place place) {
+        Map<Passer, Long> found = new TreeMap<>(BY_NUMBER);
         Box box = place.box().grow(near(elevation, place));
-        return marks(elevation, Place.line(elevation, a.surface(), a.where()), a.path()).stream()
-                .filter(m -> isNear(elevation, m, place, NEAR)).mapToLong(m -> shared(m.line.box(), box)).max().orElse(0);
+        tree.query(box, i -> {
+            Mark m = marks.get(i);
+            if (isNear(elevation, m, place, NEAR)) {
+                found.merge(owner.get(i), shared(m.line.box(), box), Math::max);
+            }
+        });
+        return found;
     }
 
     private static long shared(Box a, Box b) {
         long x = Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX()), y = Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY());
         return x < 0 || y < 0 ? 0 : Math.max(x, y);
-    }
-
-    static boolean names(Arrival a, List<String> pieces) {
-        return a.path().stream().anyMatch(s -> pieces.contains(s.piece()) || pieces.contains(s.layer()));
     }
 
     /** Where rain falls is no mark: it falls everywhere. */
@@ -87,7 +156,7 @@ final class Passing {
         boolean sameOpening = !m.on.isWall() && m.on.opening().equals(place.surface().opening());
         boolean folded = m.on.isWall() != place.surface().isWall();
         return (m.on.equals(place.surface()) || sameOpening || folded)
-                && Distance.between(m.line, place) <= (sameOpening ? near(e, place) : near);
+                && Distance.isWithin(sameOpening ? near(e, place) : near, m.line, place);
     }
 
     /** In a reveal all that lies within its depth is one place. */

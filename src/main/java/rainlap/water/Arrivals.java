@@ -18,7 +18,7 @@ final class Arrivals {
         this.paths = paths;
     }
 
-    private record Way(int defences, boolean first, Surface surface, String told, Move move, boolean plumb, boolean level, long line) {}
+    private record Way(int defences, boolean first, Surface surface, int told, Move move, boolean plumb, boolean level, long line) {}
 
     /** Water that comes onto the frame along a line. */
     private record Stretch(Wet water, List<Point> where) {}

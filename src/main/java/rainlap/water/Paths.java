@@ -14,6 +14,8 @@ final class Paths {
     private final Coat coat;
     /** Ways have their beginnings in common. */
     private final Map<Wet, Step> steps = new IdentityHashMap<>();
+    private final Map<Wet, Integer> told = new IdentityHashMap<>();
+    private final Map<Said, Integer> said = new HashMap<>();
     private final Map<String, String> words = new HashMap<>();
 
     Paths(Coat coat) {
@@ -31,15 +33,25 @@ final class Paths {
         return way.stream().map(w -> steps.computeIfAbsent(w, this::step)).toList();
     }
 
-    /** What the steps to this water say, but not where: the same for ways that are told with the same words. */
-    String told(Wet last) {
-        StringBuilder out = new StringBuilder();
-        for (Wet w = last; w != null; w = w.source()) {
-            if (w.source() == null || tells(w)) {
-                out.append(w.how().move().ordinal()).append(isFailure(w) ? '!' : '.').append(layer(w)).append('/').append(w.how().under()).append(' ');
-            }
+    /** What a step that tells something says, after what was told before. */
+    private record Said(int before, int move, boolean failure, int layer, int under) {}
+
+    /** A number for what the steps to this water say, but not where: the same for ways that are told with the same words. */
+    int told(Wet last) {
+        Deque<Wet> open = new ArrayDeque<>();
+        Wet w = last;
+        while (w != null && !told.containsKey(w)) {
+            open.push(w);
+            w = w.source();
         }
-        return out.toString();
+        int number = w == null ? -1 : told.get(w);
+        for (Wet next : open) {
+            if (next.source() == null || tells(next)) {
+                number = said.computeIfAbsent(new Said(number, next.how().move().ordinal(), isFailure(next), layer(next), next.how().under()), k -> said.size());
+            }
+            told.put(next, number);
+        }
+        return number;
     }
 
     private static boolean isFailure(Wet w) {

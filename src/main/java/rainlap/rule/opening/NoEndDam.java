@@ -1,10 +1,13 @@
 package rainlap.rule.opening;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.material.EndDams;
@@ -40,17 +43,22 @@ public final class NoEndDam implements Rule {
                     .forEach(f -> found.putIfAbsent(f.piece().id(), f.piece()));
         }
         return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the wall has no flashing at a head or sill"))
-                : found.values().stream().flatMap(p -> Stream.of(true, false).map(left -> judge(e, new End(p, left), found.values())));
+                : ends(e, List.copyOf(found.values()));
+    }
+
+    private static Stream<Outcome> ends(Evidence e, List<Piece> all) {
+        List<Box> boxes = all.stream().map(p -> p.wallBox().orElseThrow()).toList();
+        BoxTree tree = new BoxTree(boxes);
+        return IntStream.range(0, all.size()).boxed().flatMap(i -> {
+            List<Piece> beside = Arrays.stream(tree.meeting(boxes.get(i))).mapToObj(all::get).toList();
+            return Stream.of(true, false).map(left -> judge(e, new End(all.get(i), boxes.get(i), left), beside));
+        });
     }
 
     /** One end of a flashing. */
-    private record End(Piece piece, boolean left) {
-        Box box() {
-            return piece.wallBox().orElseThrow();
-        }
-
+    private record End(Piece piece, Box box, boolean left) {
         long tip() {
-            return left ? box().minX() : box().maxX();
+            return left ? box.minX() : box.maxX();
         }
 
         String inWords() {
@@ -59,14 +67,14 @@ public final class NoEndDam implements Rule {
 
         /** Whether another flashing goes on from here: that is a joint and no end. */
         boolean isJoint(Piece other) {
-            Box b = other.wallBox().orElseThrow(), mine = box();
-            return !other.id().equals(piece.id()) && b.minY() < mine.maxY() && mine.minY() < b.maxY()
+            Box b = other.wallBox().orElseThrow();
+            return !other.id().equals(piece.id()) && b.minY() < box.maxY() && box.minY() < b.maxY()
                     && (left ? b.minX() < tip() && tip() <= b.maxX() : b.minX() <= tip() && tip() < b.maxX());
         }
     }
 
-    private static Outcome judge(Evidence e, End end, Iterable<Piece> all) {
-        for (Piece other : all) {
+    private static Outcome judge(Evidence e, End end, List<Piece> beside) {
+        for (Piece other : beside) {
             if (end.isJoint(other)) {
                 return new Outcome.DoesNotApply("at the " + end.inWords() + " the flashing goes on as " + other.id());
             }

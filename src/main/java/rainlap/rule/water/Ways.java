@@ -37,16 +37,31 @@ final class Ways {
         return atOnePlace(all);
     }
 
-    /** Those of one cause that touch. */
+    /** Those of one cause that touch, or are joined by others that do. */
     private static List<List<Way>> gathered(List<Way> ways) {
+        BoxTree near = new BoxTree(ways.stream().map(w -> box(w).grow(NEAR)).toList());
+        boolean[] taken = new boolean[ways.size()];
         List<List<Way>> out = new ArrayList<>();
-        for (Way w : ways) {
-            List<Way> home = new ArrayList<>(List.of(w));
-            Box near = box(w).grow(NEAR);
-            out.removeIf(group -> group.stream().anyMatch(o -> box(o).meets(near)) && home.addAll(group));
-            out.add(home);
+        for (int i = 0; i < taken.length; i++) {
+            if (!taken[i]) {
+                out.add(together(i, ways, near, taken).stream().sorted().map(ways::get).toList());
+            }
         }
         return out;
+    }
+
+    private static List<Integer> together(int first, List<Way> ways, BoxTree near, boolean[] taken) {
+        List<Integer> found = new ArrayList<>(List.of(first));
+        taken[first] = true;
+        for (int k = 0; k < found.size(); k++) {
+            for (int i : near.meeting(box(ways.get(found.get(k))))) {
+                if (!taken[i]) {
+                    taken[i] = true;
+                    found.add(i);
+                }
+            }
+        }
+        return found;
     }
 
     /** What meets all of them. */
