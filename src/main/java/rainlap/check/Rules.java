@@ -7,10 +7,13 @@ import rainlap.rule.cavity.ClosedCavity;
 import rainlap.rule.cavity.LevelBatten;
 import rainlap.rule.cavity.OpenOutlet;
 import rainlap.rule.cavity.ShallowCavity;
+import rainlap.rule.edge.FlatCapping;
 import rainlap.rule.edge.LowCladding;
 import rainlap.rule.edge.OpenTop;
+import rainlap.rule.edge.ShortCappingLap;
 import rainlap.rule.edge.ShortCladding;
 import rainlap.rule.edge.ShortCornerWrap;
+import rainlap.rule.edge.UncappedParapet;
 import rainlap.rule.edge.UncoveredBase;
 import rainlap.rule.edge.UntapedCorner;
 import rainlap.rule.edge.UnwrappedCorner;
@@ -74,6 +77,7 @@ public final class Rules {
             new CorrodesWhereWet(),
             new EndLapNearOpening(),
             new FlashingInFront(),
+            new FlatCapping(),
             new FlatFlashing(),
             new FlatSill(),
             new LapTowardsTravel(),
@@ -98,6 +102,7 @@ public final class Rules {
             new ReverseLap(),
             new RotsWhereWet(),
             new ShallowCavity(),
+            new ShortCappingLap(),
             new ShortCladding(),
             new ShortCornerWrap(),
             new ShortCourseLap(),
@@ -115,6 +120,7 @@ public final class Rules {
             new TooLongInSun(),
             new TrappedWater(),
             new TrimAgainstFlow(),
+            new UncappedParapet(),
             new UncoveredBase(),
             new UnsealedCollar(),
             new UnstaggeredLaps(),

@@ -38,6 +38,12 @@ class PublishedValuesTest {
             common/corner-wrap 300 2.5
             common/base-cover 25 1.25
             common/top-turn 25 common
+            common/capping-cover 50 5.5
+            common/capping-fall 5 5.5
+            common/capping-lap 100 5.8
+            au-abcb-2022/capping-cover 50 5.5
+            au-abcb-2022/capping-fall 5 5.5
+            au-abcb-2022/capping-lap 50 5.4
             common/ground-clearance 150 6.9
             common/cladding-below-frame 50 6.10
             common/eave-shelter 4 4.7,4.8
