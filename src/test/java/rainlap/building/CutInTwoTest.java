@@ -10,7 +10,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
@@ -32,11 +33,13 @@ import rainlap.water.Reach;
 class CutInTwoTest {
     private static final long FOLD = 300_000;
 
-    @Test void theWaterIsTheSame() {
+    @ParameterizedTest
+    @EnumSource(value = EdgeRole.class, names = {"EXTERNAL_CORNER", "INTERNAL_CORNER"})
+    void theWaterIsTheSame(EdgeRole role) {
         int wet = 0, crossing = 0;
         for (long seed = 0; seed < 120; seed++) {
             Elevation whole = RandomWall.upright(seed).elevation();
-            Elevation left = part(whole, 0, FOLD, true), right = part(whole, FOLD, whole.outline().box().maxX(), false);
+            Elevation left = part(whole, 0, FOLD, role), right = part(whole, FOLD, whole.outline().box().maxX(), role);
             Building b = new Building("cut", List.of(new Building.Wall("l", left), new Building.Wall("r", right)), false);
             Map<String, Double> cut = new TreeMap<>();
             for (int i = 0; i < 2; i++) {
@@ -72,14 +75,14 @@ class CutInTwoTest {
     }
 
     /** One side of the fold: pieces that lie on it at all, whole. */
-    private static Elevation part(Elevation e, long from, long to, boolean left) {
+    private static Elevation part(Elevation e, long from, long to, EdgeRole role) {
         Box b = e.outline().box();
         Region region = Region.of(new Box(from, b.minY(), to, b.maxY()));
         List<OutlineEdge> edges = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             Segment s = region.edge(i);
-            boolean corner = s.isPlumb() && s.a().x() == (left ? to : from);
-            edges.add(new OutlineEdge(s, corner ? EdgeRole.EXTERNAL_CORNER : EdgeRole.FREE, Optional.empty()));
+            boolean corner = s.isPlumb() && s.a().x() == FOLD;
+            edges.add(new OutlineEdge(s, corner ? role : EdgeRole.FREE, Optional.empty()));
         }
         List<Piece> pieces = e.pieces().stream().filter(p -> p.wallBox().filter(w -> w.minX() < to && w.maxX() > from).isPresent()).toList();
         List<Opening> openings = e.openings().stream().filter(o -> o.rect().minX() >= from && o.rect().maxX() <= to).toList();
