@@ -103,7 +103,7 @@ final class FindingRow {
     /** The document, then clause and how well it is known; named after the practice that spoke where the chosen one is silent. */
     private List<Line> source(Finding f) {
         Source s = f.source();
-        String spoke = f.spokenBy().equals(evidence.practice().id()) ? "" : f.spokenBy() + ": ";
+        String spoke = f.spokenBy().filter(p -> f.isUnspokenBy(evidence.practice().id())).map(p -> p + ": ").orElse("");
         if (s.document().equals(Source.commonPractice().document())) {
             return lines(s.known().text(), Looks.PLAIN, columns.width(4));
         }

@@ -153,7 +153,7 @@ final class FindingsTable {
         rain(room, out);
         String practice = result.evidence().practice().id();
         if (result.weakPoints().stream().map(WeakPoint::finding)
-                .anyMatch(f -> !f.spokenBy().equals(practice) && !f.source().equals(Source.commonPractice()))) {
+                .anyMatch(f -> f.isUnspokenBy(practice) && !f.source().equals(Source.commonPractice()))) {
             out.addAll(TextMetrics.wrap("A source after \"common:\" speaks where " + practice + " is silent.", room, Looks.PLAIN));
         }
         if (!unnamed.isEmpty()) {

@@ -177,14 +177,10 @@ public final class FindingsJson {
         json.writeNumberField("defences", f.defences());
         number("litres_per_hour", f.litresPerHour());
         new WaterJson(json, elevation).source(f.source());
-        json.writeStringField("spoken_by", f.spokenBy());
+        word("spoken_by", f.spokenBy());
         json.writeStringField("says", f.says());
         json.writeStringField("remedy", f.remedy());
-        if (f.joint().isPresent()) {
-            json.writeStringField("joint", f.joint().get());
-        } else {
-            json.writeNullField("joint");
-        }
+        word("joint", f.joint());
         new WaterJson(json, elevation).path(f.path());
         json.writeEndObject();
     }
@@ -232,6 +228,14 @@ public final class FindingsJson {
 
     private static String millimetres(long hundredths) {
         return trimmed(BigDecimal.valueOf(hundredths, 2));
+    }
+
+    private void word(String key, Optional<String> value) throws IOException {
+        if (value.isPresent()) {
+            json.writeStringField(key, value.get());
+        } else {
+            json.writeNullField(key);
+        }
     }
 
     private void number(String key, OptionalDouble value) throws IOException {

@@ -138,7 +138,7 @@ public final class TerminalTable {
     static List<String> below(Finding f, String practice, String indent) {
         List<String> out = new ArrayList<>(hanging(indent + "place     ", f.where().inWords()));
         out.addAll(hanging(indent + "remedy    ", f.remedy()));
-        out.addAll(hanging(indent + "asked by  ", f.source().text() + (f.spokenBy().equals(practice) ? "" : "; " + practice + " is silent")));
+        out.addAll(hanging(indent + "asked by  ", f.source().text() + (f.isUnspokenBy(practice) ? "; " + practice + " is silent" : "")));
         return out;
     }
 

@@ -20,7 +20,8 @@ import rainlap.water.Step;
  * @param drawn what is there, in a few words: "100 reversed"
  * @param asked what is asked, in a few words: "150, or tape"
  * @param source who asks it
- * @param spokenBy the practice that spoke
+ * @param spokenBy the practice whose limit it is; empty where no practice sets one, because physics, materials, the law of the road or common
+ *     sense do
  * @param says one or two sentences: what is there, what is asked and by whom
  * @param remedy how to mend it, with dimensions
  * @param defences how many things must fail before water reaches the frame by way of this place; {@link #MANY} for that many or more.
@@ -30,7 +31,7 @@ import rainlap.water.Step;
  * @param litresPerHour of water that comes this way; empty where that is not reckoned
  */
 public record Finding(String rule, List<String> pieces, Place where, OptionalDouble measured, OptionalDouble required, String unit,
-        String drawn, String asked, Source source, String spokenBy, String says, String remedy, int defences,
+        String drawn, String asked, Source source, Optional<String> spokenBy, String says, String remedy, int defences,
         Optional<String> joint, List<Step> path, OptionalDouble litresPerHour) {
     /** Ways of so many failures and more are not followed. */
     public static final int MANY = 3;
@@ -57,6 +58,11 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
                 OptionalDouble.of(perHour));
     }
 
+    /** Whether it is a matter for practices, and this one says nothing of it. */
+    public boolean isUnspokenBy(String practice) {
+        return spokenBy.isPresent() && !spokenBy.get().equals(practice);
+    }
+
     /** Starts a finding of a rule at a place. */
     public static Builder of(RuleInfo rule, Place where, List<String> pieces) {
         return new Builder(rule, where, pieces);
@@ -73,7 +79,7 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
         private String drawn = "";
         private String asked = "";
         private Source source = Source.commonPractice();
-        private String spokenBy = "common";
+        private Optional<String> spokenBy = Optional.empty();
         private int defences = MANY;
         private Optional<String> joint = Optional.empty();
         private OptionalDouble litresPerHour = OptionalDouble.empty();
@@ -90,7 +96,7 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             required = limit.isNever() ? OptionalDouble.empty() : OptionalDouble.of(limit.value());
             unit = limit.isNever() ? "" : limit.limit().unit();
             source = limit.source();
-            spokenBy = limit.spokenBy();
+            spokenBy = Optional.of(limit.spokenBy());
             return this;
         }
 
@@ -106,17 +112,10 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
             return this;
         }
 
-        /** What holds under every practice: the one judged by is not called silent on it. */
-        public Builder source(Source document, String practiceJudgedBy) {
-            source = document;
-            spokenBy = practiceJudgedBy;
-            return this;
-        }
-
         /** Who asks for it, where the limit's own number is not what was measured. */
         public Builder saidBy(LimitValue limit) {
             source = limit.source();
-            spokenBy = limit.spokenBy();
+            spokenBy = Optional.of(limit.spokenBy());
             return this;
         }
 

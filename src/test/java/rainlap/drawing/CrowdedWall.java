@@ -136,7 +136,7 @@ final class CrowdedWall {
         OptionalDouble measured = random.nextBoolean() ? OptionalDouble.of(random.nextInt(14900) / 100.0) : OptionalDouble.empty();
         String odd = random.nextInt(4) == 0 ? " " + ODD.get(random.nextInt(ODD.size())) : "";
         return new Finding(RULES.get(random.nextInt(RULES.size())), List.of(name(1), name(2)), where, measured, required, "mm", "drawn as it is" + odd,
-                "asked for more", asked.source(), asked.spokenBy(), "This is what is there and what it does." + odd + " It goes on, and on, and on. "
+                "asked for more", asked.source(), Optional.of(asked.spokenBy()), "This is what is there and what it does." + odd + " It goes on, and on, and on. "
                         .repeat(random.nextInt(4)), "Do this, then do that, with 150 to each side." + odd + " Then look.".repeat(random.nextInt(9)),
                 random.nextInt(4), joint.map(Joint::id), List.of(), OptionalDouble.empty());
     }

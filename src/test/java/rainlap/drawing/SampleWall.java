@@ -160,7 +160,7 @@ final class SampleWall {
     private static Finding finding(String rule, List<String> pieces, Place where, LimitValue limit, int defences, String drawn,
             String asked, String says, String remedy) {
         OptionalDouble required = limit.isNever() ? OptionalDouble.empty() : OptionalDouble.of(limit.value());
-        return new Finding(rule, pieces, where, OptionalDouble.empty(), required, "mm", drawn, asked, limit.source(), limit.spokenBy(), says,
+        return new Finding(rule, pieces, where, OptionalDouble.empty(), required, "mm", drawn, asked, limit.source(), Optional.of(limit.spokenBy()), says,
                 remedy, defences, Optional.empty(), List.of(), OptionalDouble.empty());
     }
 }

@@ -30,7 +30,7 @@ class WeakPlacesTest {
         Evidence e = SampleWall.evidence(Stage.FINISHED);
         Place bare = Place.area(e.elevation(), Surface.WALL, List.of(Region.of(Box.ofMm(2500, 100, 700, 500))));
         Finding f = new Finding("bare-wall", List.of(), bare, OptionalDouble.empty(), OptionalDouble.empty(), "mm", "bare", "covered", Source.commonPractice(),
-                "common", "It lies bare.", "Wrap it.", 0, Optional.empty(), List.of(), OptionalDouble.empty());
+                Optional.empty(), "It lies bare.", "Wrap it.", 0, Optional.empty(), List.of(), OptionalDouble.empty());
         List<Mark> marks = new WeakPlaces(new View(20, 0, 0), new PaperBox(-500, -500, 500, 500)).draw(List.of(new WeakPoint(1, f)), new Occupied()).get(0).marks();
         assertTrue(marks.size() >= 3, "halo, edge and hatch");
         assertEquals(List.of(), marks.stream().filter(m -> m instanceof Halo h && h.of() instanceof Area || m instanceof Area a && a.fill().isPresent()).toList());

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rainlap.rule.Finding;
+import rainlap.rule.Outcome;
+import rainlap.rule.RuleInfo;
 import rainlap.check.CheckResult;
 
 class TerminalTableTest {
@@ -32,6 +35,14 @@ class TerminalTableTest {
         assertTrue(mixed().contains("\n" + indent + "place     +1213, x 0 to 2000\n" + indent + "remedy    Lift the upper sheet over the lower one by at least 150 mm, or cover\n"
                 + indent + "          the joint with tape centred on it, pressed on along its whole length.\n"
                 + indent + "asked by  common practice (no source); au-abcb-2022 is silent\n"), mixed());
+    }
+
+    /** No practice could speak of what physics, a material or the road's law asks; none is called silent on it. */
+    @Test void nobodyIsSilentWhereNoPracticeCouldSpeak() {
+        Outcome.Broken broken = Finding.of(RuleInfo.of("rots-where-wet", "rots where wet", RuleInfo.Theme.MATERIALS), Samples.finding(0, "any").where(),
+                List.of("B1")).reads("untreated", "treated").says("It rots.", "Treat it.");
+        String below = String.join("\n", TerminalTable.below(broken.finding(), "au-abcb-2022", ""));
+        assertTrue(below.endsWith("asked by  common practice (no source)"), below);
     }
 
     @Test void countsSayHowNearTheWaterIs() {

@@ -68,7 +68,7 @@ public final class NoRoomToMove implements Rule {
         long needed = (long) Math.ceil(needed(j, plumb, kelvin) - 1e-6);
         String gap = LengthText.mm(s.least()), asked = LengthText.mm(needed);
         Source source = Expansion.SOURCE;
-        return Finding.of(INFO, where, List.of(outer, inner)).source(source, e.practice().id()).measures(s.least()).requires(needed).joint(j.id())
+        return Finding.of(INFO, where, List.of(outer, inner)).source(source).measures(s.least()).requires(needed).joint(j.id())
                 .reads("gap of " + gap, "gap of " + asked)
                 .says(outer + " and " + inner + " stand " + gap + " apart at " + where.inWords() + ". Over " + Math.round(kelvin) + " degrees they grow by " + asked
                         + " between them (" + Expansion.of(j.outer()).orElseThrow().words() + ", each end by half): they will buckle or shear their screws. " + source.document()

@@ -203,10 +203,10 @@ class LapRulesTest {
     void whereAPracticeIsContentWithTapeTheButtIsCommonPractices() {
         Drawn taped = wall().sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 1000, 2000, 1000).tape("T1", 0, 960, 2000, 80);
         var f = Judged.findings(new ButtJoint(), taped, "au-abcb-2022").get(0);
-        assertEquals("common", f.spokenBy());
+        assertEquals("common", f.spokenBy().orElseThrow());
         assertTrue(f.says().endsWith("au-abcb-2022 would be content with the tape."), f.says());
         assertEquals("au-abcb-2022", Judged.findings(new ButtJoint(), wall().sheet("M1", 0, 0, 2000, 1000)
-                .sheet("M2", 0, 1000, 2000, 1000), "au-abcb-2022").get(0).spokenBy());
+                .sheet("M2", 0, 1000, 2000, 1000), "au-abcb-2022").get(0).spokenBy().orElseThrow());
     }
 
     @Test
