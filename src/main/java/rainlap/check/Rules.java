@@ -45,6 +45,7 @@ import rainlap.rule.opening.FlatFlashing;
 import rainlap.rule.opening.FlatSill;
 import rainlap.rule.opening.MissingHeadFlap;
 import rainlap.rule.opening.MissingHeadFlashing;
+import rainlap.rule.opening.NoBackDam;
 import rainlap.rule.opening.NoDrip;
 import rainlap.rule.opening.NoEndDam;
 import rainlap.rule.opening.ShortFlashing;
@@ -88,6 +89,7 @@ public final class Rules {
             new MissingHeadFlap(),
             new MissingHeadFlashing(),
             new NarrowTapeCover(),
+            new NoBackDam(),
             new NoCollar(),
             new NoDrip(),
             new NoEndDam(),

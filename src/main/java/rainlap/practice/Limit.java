@@ -26,6 +26,7 @@ public enum Limit {
     FLASHING_LAP_SEALED("flashing-lap-sealed", "sealed lap of flashings",
             "Where one flashing goes on as the next, with sealant or tape, they lap by at least this much."),
     SILL_TURN_UP("sill-turn-up", "sill turned up the jamb", "What lines a sill turns up both jambs in one piece by at least this much."),
+    BACK_DAM("back-dam", "back of a sill pan", "The back edge of a sill pan, at the frame, is turned up by at least this much."),
     DRIP("drip", "drip of a flashing", "The drip of a flashing stands off the face below by at least this much."),
     CORNER_WRAP("corner-wrap", "wrap round a corner",
             "The membrane runs on past a corner of the building by at least this much."),

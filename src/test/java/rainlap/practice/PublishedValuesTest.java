@@ -34,6 +34,7 @@ class PublishedValuesTest {
             common/flashing-lap 150 5.8
             common/flashing-lap-sealed 100 5.8
             common/sill-turn-up 25 common
+            common/back-dam 8 4.21,3.12
             common/drip 5 4.5
             common/corner-wrap 300 2.5
             common/base-cover 25 1.25

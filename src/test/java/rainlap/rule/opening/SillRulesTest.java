@@ -31,6 +31,18 @@ class SillRulesTest {
                 Written.said(new FlatSill(), taped("{'on': 'W1.sill', 'rect': [0,0,800,50]}", pan)));
     }
 
+    @Test void theBackOfEachPanIsReadFromWhatItStates() {
+        String pan = "{'id': 'P1', 'material': '%s', 'on': 'W1.sill', 'rect': [0,0,800,%s]%s}";
+        String none = "not here: no pan lies on the sill of W1";
+        assertEquals(none, Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH)));
+        assertEquals("holds P1", Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "90", ""))));
+        assertEquals("holds P1", Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "89", ", 'upstand': 8"))));
+        assertEquals("broken P1 | W1 sill, +489, x 500 to 1300 | - of 8",
+                Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "88.99", ", 'upstand': 8"))));
+        assertEquals("broken P1 | W1 sill, +490, x 500 to 1300 | 7.99 of 8",
+                Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "90", ", 'upstand': 7.99"))));
+    }
+
     @Test void theFlapsOfADiagonalCutAreNoTurn() {
         String bare = "not here: the lower %s corner of W1 is not covered on both its sides: that is no turn to measure";
         assertEquals(bare.formatted("left") + "\n" + bare.formatted("right"),
