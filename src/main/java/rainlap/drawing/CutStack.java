@@ -23,11 +23,12 @@ import rainlap.wall.Surface;
 
 /**
  * The stack along a cut, computed from the faces it crosses: where the frame lies, how it turns away at an opening or at the wall's end,
- * and how far from the frame each piece of the wrap lies at each place. Places are grid units along the cut's axis.
+ * and how far from the frame each piece lies at each place. Places are grid units along the cut's axis.
  */
 final class CutStack {
     private final Evidence evidence;
     private final Cut cut;
+    private final boolean withFace;
     private final Map<Integer, Strand> strands = new LinkedHashMap<>();
     private double frameFrom;
     private double frameTo;
@@ -62,13 +63,20 @@ final class CutStack {
         }
     }
 
-    private CutStack(Evidence evidence, Cut cut) {
+    private CutStack(Evidence evidence, Cut cut, boolean withFace) {
+        this.withFace = withFace;
         this.evidence = evidence;
         this.cut = cut;
     }
 
+    /** The wrap along a cut. */
     static CutStack of(Evidence evidence, Cut cut) {
-        CutStack stack = new CutStack(evidence, cut);
+        return of(evidence, cut, false);
+    }
+
+    /** @param withFace whether battens, cladding and trims are cut too */
+    static CutStack of(Evidence evidence, Cut cut, boolean withFace) {
+        CutStack stack = new CutStack(evidence, cut, withFace);
         stack.findFrame();
         Map<Integer, Intervals> onWall = stack.onWall();
         Map<Integer, Intervals> lowLeg = stack.low.map(t -> stack.leg(t, false)).orElse(Map.of());
@@ -160,12 +168,12 @@ final class CutStack {
         return p.material().kind().folds() || p.material().kind() == MaterialKind.SEALANT;
     }
 
-    /** What each piece of the wrap covers along the cut; soft pieces only as far as the frame goes. */
+    /** What each piece covers along the cut; soft pieces only as far as the frame goes. */
     private Map<Integer, Intervals> onWall() {
         EdgeFrame e = EdgeFrame.of(cut.line());
         Map<Integer, Intervals> out = new LinkedHashMap<>();
         for (Face f : evidence.stack().meeting(Surface.WALL, cut.line().box())) {
-            if (f.piece().material().layer() == Layer.WRAP) {
+            if (withFace || f.piece().material().layer() == Layer.WRAP) {
                 Intervals in = e.inside(f.region(), 0).shifted(cut.from());
                 boolean soft = goesRound(f.piece());
                 Intervals part = soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(

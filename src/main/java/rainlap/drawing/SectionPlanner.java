@@ -14,11 +14,13 @@ import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.joint.Run;
+import rainlap.material.Layer;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
 import rainlap.wall.EdgeRole;
+import rainlap.wall.Stage;
 
 /** Where to cut the wall so that a weak point shows: square to a weak stretch, with what is short and what is asked inside. */
 final class SectionPlanner {
@@ -43,7 +45,7 @@ final class SectionPlanner {
     /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
     Optional<SectionPlan> plan(WeakPoint p, double share) {
         Place where = p.finding().where();
-        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule()) || isBeforeTheWrap(p.finding())
+        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule())
                 || isAtInternalCorner(where)) {
             return Optional.empty();
         }
@@ -80,9 +82,11 @@ final class SectionPlanner {
         return water.shares(where.line().get(i), where.line().get(i + 1), isPlumb(where)).stream();
     }
 
-    /** Sections cut the wrap alone: of the cavity and the face they show nothing. */
-    private static boolean isBeforeTheWrap(Finding f) {
-        return Rules.find(f.rule()).map(r -> r.info().theme()).filter(t -> t == RuleInfo.Theme.CAVITY || t == RuleInfo.Theme.FACE).isPresent();
+    /** Whether a finding is about battens, cladding or trims, so that a cut through the wrap alone shows nothing of it. */
+    static boolean isBeyondTheWrap(Finding f, Evidence evidence) {
+        return evidence.stage() == Stage.FINISHED && (Rules.find(f.rule()).map(r -> r.info().theme())
+                .filter(t -> t == RuleInfo.Theme.CAVITY || t == RuleInfo.Theme.FACE).isPresent() || evidence.elevation().pieces().stream()
+                .anyMatch(p -> f.pieces().contains(p.id()) && p.material().layer() != Layer.WRAP));
     }
 
     /** There the wall turns towards the eye, which a cut through this wall alone does not show. */

@@ -17,6 +17,9 @@ final class SectionStrands {
     private static final double FIRST = 1.7;
     private static final double WIDEST_STEP = 3;
     private static final double ROOM = 13;
+    private static final double BATTEN = 1.6;
+    private static final double BATTEN_PITCH = 0.9;
+    private static final double CLADDING_PITCH = 1.6;
     private final CutStack stack;
     private final SectionGrid grid;
     private final double step;
@@ -56,8 +59,20 @@ final class SectionStrands {
             case TAPE, CORNER_PIECE, COLLAR -> List.of(
                     Area.of(Band.along(path, 0.7), kind == MaterialKind.TAPE ? Looks.TAPE : Looks.CORNER, Edge.of(Pen.THIN, Tone.of("#3b2a00"))));
             case SEALANT -> List.of(Area.filled(Band.along(path, 1), Tone.GREY));
-            case BATTEN, CLADDING, TRIM, FRAME -> List.of(Area.of(Band.along(path, 1), Tone.WHITE, Looks.NARROW));
+            case BATTEN -> batten(Band.along(path, BATTEN));
+            case CLADDING -> cladding(Band.along(path, 1));
+            case TRIM -> List.of(Area.of(Band.along(path, 1), Tone.WHITE, Looks.WIDE));
+            case FRAME -> List.of(Area.of(Band.along(path, 1), Tone.WHITE, Looks.NARROW));
         };
+    }
+
+    /** Stands out from tapes by its width and its hatch, in black and white too. */
+    private static List<Mark> batten(PaperRegion body) {
+        return List.of(Area.of(body, Looks.BATTEN, Looks.NARROW), rainlap.paper.Hatch.of(body, 135, BATTEN_PITCH, Looks.FRAME_HATCH));
+    }
+
+    private static List<Mark> cladding(PaperRegion body) {
+        return List.of(Area.of(body, Tone.WHITE, Looks.NARROW), rainlap.paper.Hatch.of(body, 45, CLADDING_PITCH, Looks.FRAME_HATCH));
     }
 
     /** The lines of a piece, joined round the turns where it goes round them. */

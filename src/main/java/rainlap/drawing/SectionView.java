@@ -33,6 +33,7 @@ final class SectionView {
     private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
     private final CutStack stack;
+    private final boolean withFace;
     private final PaperBox cell;
     private final PaperBox field;
     private final SectionGrid grid;
@@ -46,7 +47,8 @@ final class SectionView {
     private SectionView(SectionPlan plan, Evidence evidence, PaperBox cell) {
         this.plan = plan;
         this.cell = cell;
-        this.stack = CutStack.of(evidence, plan.cut());
+        this.withFace = SectionPlanner.isBeyondTheWrap(plan.first().finding(), evidence);
+        this.stack = CutStack.of(evidence, plan.cut(), withFace);
         boolean plumb = plan.cut().plumb();
         this.field = plumb
                 ? new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right(), cell.top() + SectionCell.HEAD + 44)
@@ -89,7 +91,7 @@ final class SectionView {
 
     private void draw(Evidence evidence) {
         String from = plan.cut().plumb() ? "" : ", seen from above";
-        String wrap = evidence.stage() == Stage.WRAP ? "" : ", wrap only";
+        String wrap = evidence.stage() == Stage.WRAP || withFace ? "" : ", wrap only";
         out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), SectionCell.title(plan.first().finding()) + from,
                 "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
         out.addAll(strands.frame());
