@@ -2,13 +2,17 @@ package rainlap.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rainlap.building.Building;
 import rainlap.check.BuildingChecker;
 import rainlap.check.BuildingResult;
 import rainlap.check.CheckResult;
+import rainlap.defect.Study;
 import rainlap.drawing.Sheets;
 import rainlap.file.BuildingFile;
 import rainlap.file.BuildingReading;
@@ -16,6 +20,7 @@ import rainlap.file.Problem;
 import rainlap.file.Reading;
 import rainlap.report.BuildingJson;
 import rainlap.report.BuildingTable;
+import rainlap.report.DefectTable;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
 
@@ -34,9 +39,6 @@ final class BuildingJob {
 
     ExitStatus run() {
         options.checkValues();
-        if (options.simulateDefects) {
-            throw Refusal.usage("--simulate-defects is for elevations, and " + Suggestion.quoted(file) + " is a building", "name its elevations instead");
-        }
         List<Problem> problems = new ArrayList<>(options.readPractice());
         BuildingReading reading = BuildingFile.read(around.folder().resolve(file));
         problems.addAll(reading.problems());
@@ -61,8 +63,9 @@ final class BuildingJob {
                 around.processors());
         around.print(BuildingTable.lines(file, files, result));
         around.print("");
+        List<Optional<Study>> defects = defects(result);
         findings.ifPresent(place -> {
-            outputs.write(place, out -> BuildingJson.write(result, files, out));
+            outputs.write(place, out -> BuildingJson.write(result, files, defects, out));
             written.add("findings: " + place);
         });
         for (int i = 0; i < sheets.size(); i++) {
@@ -73,6 +76,23 @@ final class BuildingJob {
         around.print(TerminalTable.caution());
         around.print(written.stream().map(PlainText::of).toList());
         return CheckJob.status(options, result.walls().stream().map(BuildingResult.OneWall::result).toList());
+    }
+
+    /** Puts holes into each wall, if asked, and prints what became of them in one list; the holes are numbered through. */
+    private List<Optional<Study>> defects(BuildingResult result) {
+        if (!options.simulateDefects) {
+            return Collections.nCopies(result.walls().size(), Optional.empty());
+        }
+        Map<String, Study> studies = new LinkedHashMap<>();
+        int next = 1;
+        for (BuildingResult.OneWall w : result.walls()) {
+            Study study = Study.ofWall(w.result().evidence(), w.unfolded(), next);
+            studies.put(w.wall().id(), study);
+            next += study.holes().size();
+        }
+        around.print(DefectTable.lines(studies));
+        around.print("");
+        return studies.values().stream().map(Optional::of).toList();
     }
 
     private Optional<Path> sheet(Building.Wall wall, OutputFiles outputs) {

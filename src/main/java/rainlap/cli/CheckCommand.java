@@ -55,7 +55,7 @@ final class CheckCommand implements RainlapCommand {
 
     @Option(names = "--simulate-defects", description = "Put holes of 6 mm into the drawn wall, one at a time (at jambs, above head flashings,"
             + " through joint seals, at penetrations), and tell which would reach the frame or pool on a batten. A desk study after the simulated"
-            + " defects of NCC Volume Two 2022, H2V1, not that test. Follows the water twice for each hole.")
+            + " defects of NCC Volume Two 2022, H2V1, not that test. Follows the water twice for each hole; in a building round its corners.")
     boolean simulateDefects;
 
     @Option(names = "--strict", description = "End with status 4 when there is a weak point.")

@@ -121,7 +121,7 @@ final class CheckJob implements AutoCloseable {
 
     /** @param of how many files were read */
     static void complain(Surroundings around, List<Problem> problems, int of) {
-        problems.forEach(p -> p.lines().forEach(line -> around.complain(PlainText.of(line))));
+        around.complain(problems);
         long files = problems.stream().map(Problem::file).distinct().count();
         String where = of == 1 ? "" : " in " + files + " of " + of + " files";
         around.complain("");

@@ -15,7 +15,6 @@ import rainlap.practice.Disagreements;
 import rainlap.practice.Practice;
 import rainlap.practice.PracticeTable;
 import rainlap.practice.Practices;
-import rainlap.report.PlainText;
 import rainlap.report.PracticeJson;
 
 @Command(name = "practices", sortOptions = false, description = {
@@ -46,7 +45,7 @@ final class PracticesCommand implements RainlapCommand {
         List<PracticeReading> readings = ids.stream().distinct().map(id -> read(around, id)).toList();
         List<Problem> problems = readings.stream().flatMap(r -> r.problems().stream()).toList();
         if (!problems.isEmpty()) {
-            problems.forEach(p -> p.lines().forEach(line -> around.complain(PlainText.of(line))));
+            around.complain(problems);
             return ExitStatus.BAD_INPUT;
         }
         List<Practice> chosen = ids.isEmpty() ? Practices.all() : readings.stream().map(r -> r.practice().orElseThrow()).toList();

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import rainlap.check.Rules;
+import rainlap.file.Problem;
+import rainlap.report.PlainText;
 import rainlap.rule.Rule;
 
 /**
@@ -41,6 +43,11 @@ record Surroundings(InputStream in, PrintStream out, PrintStream err, Path folde
 
     void print(String line) {
         out.print(line + "\n");
+    }
+
+    /** All that is wrong with files, one after the other. */
+    void complain(List<Problem> problems) {
+        problems.forEach(p -> p.lines().forEach(line -> complain(PlainText.of(line))));
     }
 
     void complain(String line) {

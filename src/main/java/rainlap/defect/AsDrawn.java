@@ -9,6 +9,7 @@ import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.rule.LevelBattens;
 import rainlap.stack.Crew;
+import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Piece;
 import rainlap.wall.Side;
@@ -36,9 +37,11 @@ public final class AsDrawn {
         this.pools = pools;
     }
 
-    static AsDrawn of(Evidence e, Pressure pressure) {
-        Trace trace = pressure.drive() == e.trace().drive() ? e.trace() : Trace.of(e.stack(), e.joints(), pressure.drive(), Optional.empty(), Crew.ALONE);
-        return new AsDrawn(pressure, e.elevation(), trace, LevelBattens.pools(e.stack(), trace.onBattens()));
+    /** @param over the wall's own stack, or that of the walls laid flat beside it */
+    static AsDrawn of(Evidence e, Stack over, Pressure pressure) {
+        boolean known = over == e.stack() && pressure.drive() == e.trace().drive();
+        Trace trace = known ? e.trace() : Trace.of(over, e.joints(), pressure.drive(), Optional.empty(), Crew.ALONE);
+        return new AsDrawn(pressure, over.elevation(), trace, LevelBattens.pools(over, trace.onBattens()));
     }
 
     public Pressure pressure() {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
-import rainlap.rule.Evidence;
 import rainlap.rule.LevelBattens;
 import rainlap.rule.Place;
 import rainlap.stack.Stack;
@@ -22,10 +21,11 @@ final class HoledWall {
     private final Stack stack;
     private final Elevation drawn;
 
-    HoledWall(Evidence evidence, Hole hole) {
+    /** @param over what the water is followed over */
+    HoledWall(Stack over, Hole hole) {
         this.hole = hole;
-        this.drawn = evidence.elevation();
-        this.stack = Stack.of(Cutting.of(drawn, hole), evidence.stack().stage());
+        this.drawn = over.elevation();
+        this.stack = Stack.of(Cutting.of(drawn, hole), over.stage());
     }
 
     Result at(AsDrawn without) {

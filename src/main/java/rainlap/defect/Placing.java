@@ -27,17 +27,20 @@ final class Placing {
     private static final long OVER_PIPE = 100;
 
     private final Evidence evidence;
+    private final Region followed;
     private final Outermost outermost;
     private final List<Hole> holes = new ArrayList<>();
     private final List<NotPlaced> notPlaced = new ArrayList<>();
 
-    private Placing(Evidence evidence) {
+    private Placing(Evidence evidence, Region followed) {
         this.evidence = evidence;
+        this.followed = followed;
         this.outermost = new Outermost(evidence.stack());
     }
 
-    static Placing of(Evidence evidence) {
-        Placing p = new Placing(evidence);
+    /** @param followed where water is followed: the wall's outline, or that of the walls laid flat beside it */
+    static Placing of(Evidence evidence, Region followed) {
+        Placing p = new Placing(evidence, followed);
         List<Opening> openings = evidence.elevation().openings();
         openings.forEach(p::atJambs);
         p.noneIf(openings.isEmpty(), Hole.Kind.JAMB, "no opening is drawn");
@@ -98,7 +101,7 @@ final class Placing {
 
     private void put(Hole.Kind kind, String of, Box box) {
         Optional<Face> through = outermost.at(box);
-        if (!Overlay.difference(List.of(Region.of(box)), List.of(evidence.elevation().outline().region())).isEmpty()) {
+        if (!Overlay.difference(List.of(Region.of(box)), List.of(followed)).isEmpty()) {
             not(kind, of, "it lies on the outline, and beyond it water is not followed");
         } else if (through.isEmpty()) {
             not(kind, of, "nothing lies there to make a hole in");

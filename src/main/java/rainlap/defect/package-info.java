@@ -23,6 +23,9 @@
  * comes onto it, and <em>pools</em> where it comes to lie on the level upper side of a batten, or is trapped on one: a batten is taken to lie tight
  * against the wrap. The upper end of a batten that stands is only touched. Each is compared with the wall as drawn in rain at the same pressure.
  *
+ * <p><b>A building.</b> Holes are put into each wall as it is built, with what comes round onto it; each is cut into the walls laid flat side by side, and its
+ * water followed over these: it may come onto the frame round the corner. It is driven as the wall with the hole states. Walls further round are not looked at.
+ *
  * <p><b>Pressures.</b> 50 Pa everywhere, behind cladding too; and what the wall itself states. The pressures of the tests that are repeated before the 50 Pa
  * are not in what was read of these clauses.
  */

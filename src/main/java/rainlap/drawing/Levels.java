@@ -22,7 +22,7 @@ import rainlap.wall.EdgeRole;
 import rainlap.wall.Opening;
 import rainlap.wall.OutlineEdge;
 
-/** Levels at the left of the elevation, from the base; where two stand too close, the less weighty is left out. */
+/** Levels at the left of the elevation, from the base; where two stand too close, the less weighty is left out. A name that does not fit whole is left out too: cut off it would name another piece. */
 final class Levels {
     private record Level(long y, String name) {}
 
@@ -92,8 +92,8 @@ final class Levels {
         out.add(Polyline.line(left, y, Slots.LEVELS_RIGHT, y, Looks.THIN));
         out.add(Area.of(PaperRegion.of(tip, tip.plus(-1.4, -1.9), tip.plus(1.4, -1.9)), Tone.WHITE, Looks.NARROW));
         out.add(Text.of(Slots.LEVELS_RIGHT - 4.5, y - 0.9, figure, Looks.STRONG.end()));
-        if (room > 4) {
-            out.add(Text.of(left, y - 0.9, TextMetrics.shorten(l.name(), room, Looks.SECOND), Looks.SECOND));
+        if (TextMetrics.width(l.name(), Looks.SECOND) <= room) {
+            out.add(Text.of(left, y - 0.9, l.name(), Looks.SECOND));
         }
         return out;
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import rainlap.check.BuildingResult;
 import rainlap.check.BuildingResult.OneWall;
 import rainlap.check.BuildingResult.Ranking;
+import rainlap.defect.Study;
 
 /** The findings file of a building: the one ranked list, what goes round the corners, and for each wall what an elevation's findings file holds. */
 public final class BuildingJson {
@@ -21,12 +22,13 @@ public final class BuildingJson {
      * Writes the whole file; the stream stays open.
      *
      * @param files the name of each elevation's file, in order
+     * @param defects what became of holes put into each wall, where that was asked for
      */
-    public static void write(BuildingResult result, List<String> files, OutputStream out) throws IOException {
-        FindingsJson.write(out, json -> new BuildingJson(json).writeAll(result, files));
+    public static void write(BuildingResult result, List<String> files, List<Optional<Study>> defects, OutputStream out) throws IOException {
+        FindingsJson.write(out, json -> new BuildingJson(json).writeAll(result, files, defects));
     }
 
-    private void writeAll(BuildingResult result, List<String> files) throws IOException {
+    private void writeAll(BuildingResult result, List<String> files, List<Optional<Study>> defects) throws IOException {
         json.writeStartObject();
         json.writeNumberField("findings", FindingsJson.VERSION);
         json.writeStringField("building", result.building().name());
@@ -43,7 +45,7 @@ public final class BuildingJson {
         json.writeEndArray();
         json.writeArrayFieldStart("walls");
         for (int i = 0; i < files.size(); i++) {
-            write(result.walls().get(i), files.get(i));
+            write(result.walls().get(i), files.get(i), defects.get(i));
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -77,13 +79,13 @@ public final class BuildingJson {
         json.writeEndObject();
     }
 
-    private void write(OneWall wall, String file) throws IOException {
+    private void write(OneWall wall, String file, Optional<Study> defects) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", wall.wall().id());
         json.writeStringField("file", file);
         texts("left_out", wall.unfolded().leftOut());
         json.writeFieldName("result");
-        FindingsJson.writeObject(json, wall.result(), Optional.empty());
+        FindingsJson.writeObject(json, wall.result(), defects);
         json.writeEndObject();
     }
 

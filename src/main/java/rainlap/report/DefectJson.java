@@ -10,24 +10,28 @@ import rainlap.defect.NotPlaced;
 import rainlap.defect.Pressure;
 import rainlap.defect.Result;
 import rainlap.defect.Study;
-import rainlap.wall.Elevation;
 
 /** The part of the findings file on holes put into the wall: {@code simulated_defects}, null where they were not asked for. */
 final class DefectJson {
     private final JsonGenerator json;
+    private final Study study;
     private final WaterJson water;
 
-    DefectJson(JsonGenerator json, Elevation elevation) {
+    private DefectJson(JsonGenerator json, Study study) {
         this.json = json;
-        this.water = new WaterJson(json, elevation);
+        this.study = study;
+        this.water = new WaterJson(json, study.followed());
     }
 
-    void write(Optional<Study> asked) throws IOException {
+    static void write(JsonGenerator json, Optional<Study> asked) throws IOException {
         if (asked.isEmpty()) {
             json.writeNullField("simulated_defects");
-            return;
+        } else {
+            new DefectJson(json, asked.get()).write();
         }
-        Study study = asked.get();
+    }
+
+    private void write() throws IOException {
         json.writeObjectFieldStart("simulated_defects");
         json.writeStringField("says", study.says());
         water.source(Pressure.TEST);

@@ -98,7 +98,7 @@ public final class FindingsJson {
         new TurnsJson(json, elevation).turns(result.evidence());
         list("weak_points", result.weakPoints(), this::write);
         water.reach(result.evidence().trace().reach());
-        new DefectJson(json, elevation).write(defects);
+        DefectJson.write(json, defects);
         list("unchecked", result.unchecked(), this::write);
         writeCounts(result);
         list("failed", result.crashes(), this::write);
