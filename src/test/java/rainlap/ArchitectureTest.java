@@ -27,6 +27,7 @@ class ArchitectureTest {
             "org.locationtech.jts", Set.of("geom"),
             "com.fasterxml.jackson", Set.of("material", "practice", "file", "report"),
             "org.apache.batik", Set.of("paper"),
+            "org.apache.pdfbox", Set.of("paper"),
             "javax.xml", Set.of("paper"),
             "java.awt", Set.of("paper"),
             "picocli", Set.of("cli"));

@@ -107,7 +107,7 @@ final class BuildingJob {
             return Optional.of(place);
         }
         Path place = names.path("--sheet", options.sheet, name, ".svg");
-        OutputNames.requireSheetName(place);
+        OutputNames.form(place);
         outputs.claim(place);
         return Optional.of(place);
     }

@@ -34,8 +34,8 @@ final class CheckCommand implements RainlapCommand {
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Elevation files, or one building file; - reads an elevation from standard input.")
     List<String> files;
 
-    @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg or .png, or a folder; further"
-            + " sheets are numbered: out-2.svg. With several elevations a folder, or a name with {name} in it.")
+    @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg, .png or .pdf, or a folder; further"
+            + " sheets are numbered: out-2.svg, or stand in the one PDF. With several elevations a folder, or a name with {name} in it.")
     String sheet;
 
     @Option(names = "--no-sheet", description = "Draw nothing.")

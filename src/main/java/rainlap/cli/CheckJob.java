@@ -86,7 +86,7 @@ final class CheckJob implements AutoCloseable {
             return Optional.of(names.defaultSheet(name(file)));
         }
         Path place = names.path("--sheet", options.sheet, name(file), ".svg");
-        OutputNames.requireSheetName(place);
+        OutputNames.form(place);
         return Optional.of(place);
     }
 

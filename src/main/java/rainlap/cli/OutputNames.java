@@ -2,6 +2,7 @@ package rainlap.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** What outputs are called: an option's value and an input's name give a path. */
@@ -55,17 +56,24 @@ final class OutputNames {
         return n == 1 ? first : first.resolveSibling(name.substring(0, dot) + "-" + n + name.substring(dot));
     }
 
-    /** Whether a sheet's name asks for a PNG; else it is an SVG. */
-    static boolean isPng(Path sheet) {
-        return sheet.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".png");
+    /** What a sheet is drawn as. */
+    enum Form {
+        SVG, PNG, PDF;
+
+        private String ending() {
+            return "." + name().toLowerCase(Locale.ROOT);
+        }
+
+        private boolean isOf(Path sheet) {
+            return String.valueOf(sheet.getFileName()).toLowerCase(Locale.ROOT).endsWith(ending());
+        }
     }
 
-    static void requireSheetName(Path sheet) {
-        String name = String.valueOf(sheet.getFileName()).toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw Refusal.usage("a sheet is an SVG or a PNG, and " + Suggestion.quoted(sheet.toString()) + " is neither",
-                    "end its name in .svg or .png, or name a folder that is there");
-        }
+    /** What a sheet's name asks for. */
+    static Form form(Path sheet) {
+        return Arrays.stream(Form.values()).filter(f -> f.isOf(sheet)).findFirst().orElseThrow(() -> Refusal.usage(
+                "a sheet is an SVG, a PNG or a PDF, and " + Suggestion.quoted(sheet.toString()) + " is none of them",
+                "end its name in .svg, .png or .pdf, or name a folder that is there"));
     }
 
     /** An input's name without folder and extension. */

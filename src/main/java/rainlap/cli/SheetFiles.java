@@ -7,11 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import rainlap.paper.PdfWriter;
 import rainlap.paper.PngWriter;
 import rainlap.paper.Sheet;
 import rainlap.paper.SvgWriter;
 
-/** Writes the sheets of drawings: the first to the place that was asked for, further ones beside it, numbered. */
+/** Writes the sheets of drawings: the first to the place that was asked for, further ones beside it, numbered; all of them in one PDF. */
 final class SheetFiles {
     static final int LEAST_DPI = 30;
     static final int MOST_DPI = 1200;
@@ -32,6 +33,10 @@ final class SheetFiles {
      * @return all their places
      */
     List<Path> write(Path first, List<Sheet> sheets) {
+        if (OutputNames.form(first) == OutputNames.Form.PDF) {
+            outputs.write(first, out -> PdfWriter.write(sheets, out));
+            return List.of(first);
+        }
         List<Path> places = new ArrayList<>();
         for (int n = 1; n <= sheets.size(); n++) {
             Path place = OutputNames.sheet(first, n);
@@ -46,7 +51,7 @@ final class SheetFiles {
 
     private void write(Path place, Sheet sheet) {
         outputs.write(place, out -> {
-            if (OutputNames.isPng(place)) {
+            if (OutputNames.form(place) == OutputNames.Form.PNG) {
                 ByteArrayOutputStream png = new ByteArrayOutputStream();
                 PngWriter.write(sheet, dpi, png);
                 out.write(Signature.onPng(png.toByteArray()));

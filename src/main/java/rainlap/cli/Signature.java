@@ -7,10 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.CRC32;
+import rainlap.paper.PdfWriter;
 
 /**
  * The mark by which Rainlap knows its own files, so that it never replaces anything else: the first key of a findings file, a comment
- * at the end of a drawing in SVG, a text chunk in a PNG.
+ * at the end of a drawing in SVG, a text chunk in a PNG, the producer of a PDF.
  */
 final class Signature {
     /** Stands at the end of every SVG written. */
@@ -31,8 +32,14 @@ final class Signature {
         }
         try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "r")) {
             return holds(bytes, 0, FINDINGS.getBytes(StandardCharsets.UTF_8)) || holds(bytes, PNG_HEAD, CHUNK)
-                    || holds(bytes, size - SVG.length(), SVG.getBytes(StandardCharsets.UTF_8));
+                    || holds(bytes, size - SVG.length(), SVG.getBytes(StandardCharsets.UTF_8))
+                    || isPdf(file, bytes);
         }
+    }
+
+    /** Its producer is read only where it is a PDF. */
+    private static boolean isPdf(Path file, RandomAccessFile bytes) throws IOException {
+        return holds(bytes, 0, "%PDF-".getBytes(StandardCharsets.US_ASCII)) && PdfWriter.isOurs(file);
     }
 
     private static boolean holds(RandomAccessFile bytes, long at, byte[] wanted) throws IOException {

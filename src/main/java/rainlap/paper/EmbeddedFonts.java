@@ -14,14 +14,21 @@ final class EmbeddedFonts {
     private EmbeddedFonts() {
     }
 
-    static String css(List<Mark> marks) {
+    /** For each weight in use a font file with the glyphs used and nothing else, so without ligatures. */
+    static Map<Weight, byte[]> files(List<Mark> marks) {
         EmbeddedFonts fonts = new EmbeddedFonts();
         fonts.collect(marks);
+        Map<Weight, byte[]> files = new EnumMap<>(Weight.class);
+        fonts.used.forEach((weight, characters) -> files.put(weight, FontSubset.of(Typeface.font(weight), characters)));
+        return files;
+    }
+
+    static String css(List<Mark> marks) {
         StringBuilder css = new StringBuilder();
-        fonts.used.forEach((weight, characters) -> css.append("@font-face{font-family:'")
+        files(marks).forEach((weight, file) -> css.append("@font-face{font-family:'")
                 .append(Typeface.EMBEDDED_FAMILY).append("';font-weight:").append(weight.css())
                 .append(";src:url(data:font/ttf;base64,")
-                .append(Base64.getEncoder().encodeToString(FontSubset.of(Typeface.font(weight), characters)))
+                .append(Base64.getEncoder().encodeToString(file))
                 .append(") format('truetype')}\n"));
         return css.append("text{font-kerning:none}").toString();
     }

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,6 +147,25 @@ class CheckCommandTest {
         assertEquals(Math.round(420 / 25.4 * 30), image.getWidth());
         assertTrue(Signature.isOn(png));
         assertEquals(ExitStatus.DONE, Run.in(folder, NONE, "check", hut, "--sheet", png.toString(), "--dpi", "30").status());
+    }
+
+    @Test void aPdfHoldsAllSheetsAndIsKnownAgain() throws IOException {
+        Path pdf = folder.resolve("hut.pdf");
+        Run run = Run.in(folder, NONE, "check", hut, "--sheet", pdf.toString());
+        assertEquals(ExitStatus.DONE, run.status(), run.err());
+        assertEquals("", run.err());
+        byte[] first = Files.readAllBytes(pdf);
+        assertArrayEquals(new byte[] {'%', 'P', 'D', 'F', '-'}, Arrays.copyOf(first, 5));
+        assertTrue(Signature.isOn(pdf));
+        assertEquals(ExitStatus.DONE, Run.in(folder, NONE, "check", hut, "--sheet", pdf.toString()).status());
+        assertArrayEquals(first, Files.readAllBytes(pdf));
+        try (PDDocument other = new PDDocument()) {
+            other.addPage(new PDPage());
+            other.save(pdf.toFile());
+        }
+        byte[] foreign = Files.readAllBytes(pdf);
+        assertEquals(ExitStatus.USAGE, Run.in(folder, NONE, "check", hut, "--sheet", pdf.toString()).status());
+        assertArrayEquals(foreign, Files.readAllBytes(pdf));
     }
 
     @Test void theTitleBlockCarriesWhatIsGivenAndNoDateByItself() throws IOException {

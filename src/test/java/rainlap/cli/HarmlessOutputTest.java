@@ -95,8 +95,8 @@ class HarmlessOutputTest {
     }
 
     @Test void aSheetThatIsNeitherSvgNorPng() {
-        refused("is neither", "check", hut, "--sheet", folder + "/a.pdf");
-        refused("is neither", "check", hut, "--sheet", folder + "/a");
+        refused("is none of them", "check", hut, "--sheet", folder + "/a.tiff");
+        refused("is none of them", "check", hut, "--sheet", folder + "/a");
     }
 
     @Test void somethingThatIsNoOrdinaryFile() throws IOException {
