@@ -23,9 +23,9 @@ import rainlap.wall.Stage;
  * The elevations in {@code elevations/}, read and checked at the stage they are drawn for: finished where they expect
  * something of the cavity or the face, else at the hold point.
  */
-record Shipped(String file, Elevation wall, CheckResult result) {
+public record Shipped(String file, Elevation wall, CheckResult result) {
 
-    static List<Shipped> all() {
+    public static List<Shipped> all() {
         try (Stream<Path> files = Files.list(Path.of("elevations"))) {
             return files.filter(f -> f.toString().endsWith(".json")).sorted().map(Shipped::read).toList();
         } catch (IOException e) {
@@ -34,7 +34,7 @@ record Shipped(String file, Elevation wall, CheckResult result) {
     }
 
     /** The walls of the buildings in {@code elevations/buildings/} as the buildings' checks give them, wrapped. */
-    static List<Shipped> inBuildings() {
+    public static List<Shipped> inBuildings() {
         try (Stream<Path> files = Files.list(Path.of("elevations/buildings"))) {
             return files.sorted().flatMap(f -> {
                 String name = f.getFileName().toString().replace(".json", "");

@@ -58,6 +58,8 @@ final class BuildingJob {
                 .map(v -> new OutputNames(around.folder(), false).path("--findings", v, file, ".findings.json"));
         findings.ifPresent(outputs::claim);
         List<Optional<Path>> sheets = building.walls().stream().map(w -> sheet(w, outputs)).toList();
+        PageFiles pages = new PageFiles(outputs);
+        pages.claimIndex(sheets.stream().flatMap(Optional::stream).toList());
         List<String> files = reading.elevations().stream().map(Reading::file).toList();
         BuildingResult result = BuildingChecker.check(building, options.chosenStage(), e -> options.practiceFor(e.practice()), around.rules(),
                 around.processors());
@@ -70,8 +72,9 @@ final class BuildingJob {
         });
         for (int i = 0; i < sheets.size(); i++) {
             int wall = i;
-            sheets.get(i).ifPresent(place -> draw(result.walls().get(wall).result(), reading.elevations().get(wall), place, outputs));
+            sheets.get(i).ifPresent(place -> draw(pages, result.walls().get(wall).result(), reading.elevations().get(wall), place, outputs));
         }
+        written.addAll(pages.close(building.name()));
         outputs.moveAll();
         around.print(TerminalTable.caution());
         around.print(written.stream().map(PlainText::of).toList());
@@ -112,7 +115,11 @@ final class BuildingJob {
         return Optional.of(place);
     }
 
-    private void draw(CheckResult result, Reading reading, Path place, OutputFiles outputs) {
+    private void draw(PageFiles pages, CheckResult result, Reading reading, Path place, OutputFiles outputs) {
+        if (OutputNames.isPage(place)) {
+            pages.write(place, result, reading.file(), options.title.block(reading.sha256()));
+            return;
+        }
         try {
             List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, Sheets.of(result, options.title.block(reading.sha256())));
             places.forEach(p -> written.add("sheet: " + p));

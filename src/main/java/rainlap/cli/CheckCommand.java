@@ -26,6 +26,7 @@ import rainlap.wall.Stage;
         footerHeading = "%nExamples:%n", footer = {
             "  rainlap check elevations/estuary-hut-north.json",
             "  rainlap check hut.json --sheet hut.png --dpi 300 --findings hut-findings.json",
+            "  rainlap check hut.json --sheet hut.html",
             "  rainlap check elevations/buildings/estuary-hut.json --findings hut-findings.json",
             "  rainlap check elevations/*.json --sheet 'sheets/{name}.svg' --strict --practice au-abcb-2022"})
 final class CheckCommand implements RainlapCommand {
@@ -35,7 +36,9 @@ final class CheckCommand implements RainlapCommand {
     List<String> files;
 
     @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg, .png or .pdf, or a folder; further"
-            + " sheets are numbered: out-2.svg, or stand in the one PDF. With several elevations a folder, or a name with {name} in it.")
+            + " sheets are numbered: out-2.svg, or stand in the one PDF. A name ending in .html gives a page to explore instead: layers, laying order,"
+            + " each weak point with its section and the water's way. With several elevations a folder, or a name with {name} in it; their pages get an"
+            + " index.html beside them.")
     String sheet;
 
     @Option(names = "--no-sheet", description = "Draw nothing.")

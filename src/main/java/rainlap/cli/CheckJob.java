@@ -32,6 +32,7 @@ final class CheckJob implements AutoCloseable {
     private final Stage stage;
     private final OutputNames names;
     private final OutputFiles outputs;
+    private final PageFiles pages;
     private final List<String> written = new ArrayList<>();
 
     CheckJob(Surroundings around, CheckCommand options) {
@@ -41,12 +42,14 @@ final class CheckJob implements AutoCloseable {
         this.names = new OutputNames(around.folder(), options.files.size() > 1);
         this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.practiceFile().stream())
                 .map(around.folder()::resolve).toList());
+        this.pages = new PageFiles(outputs);
     }
 
     ExitStatus run() {
         options.checkValues();
         List<Problem> problems = new ArrayList<>(options.readPractice());
         options.files.forEach(this::claimOutputs);
+        pages.claimIndex(options.files.stream().flatMap(f -> sheet(f).stream()).toList());
         List<Reading> readings = options.files.stream().map(this::read).toList();
         readings.forEach(r -> problems.addAll(r.problems()));
         if (!problems.isEmpty()) {
@@ -64,6 +67,7 @@ final class CheckJob implements AutoCloseable {
         for (int i = 0; i < results.size(); i++) {
             write(options.files.get(i), readings.get(i), results.get(i), defects.get(i));
         }
+        written.addAll(pages.close("Elevations"));
         outputs.moveAll();
         close(results);
         return status(options, results);
@@ -147,6 +151,10 @@ final class CheckJob implements AutoCloseable {
             written.add("findings: " + place);
         });
         sheet(file).ifPresent(place -> {
+            if (OutputNames.isPage(place)) {
+                pages.write(place, result, name(file), options.title.block(reading.sha256()));
+                return;
+            }
             List<Sheet> sheets = draw(file, reading, result);
             List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, sheets);
             places.forEach(p -> written.add("sheet: " + p));

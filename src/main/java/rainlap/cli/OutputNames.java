@@ -58,7 +58,7 @@ final class OutputNames {
 
     /** What a sheet is drawn as. */
     enum Form {
-        SVG, PNG, PDF;
+        SVG, PNG, PDF, HTML;
 
         private String ending() {
             return "." + name().toLowerCase(Locale.ROOT);
@@ -69,11 +69,16 @@ final class OutputNames {
         }
     }
 
+    /** Whether a sheet's name asks for a page. */
+    static boolean isPage(Path sheet) {
+        return form(sheet) == Form.HTML;
+    }
+
     /** What a sheet's name asks for. */
     static Form form(Path sheet) {
         return Arrays.stream(Form.values()).filter(f -> f.isOf(sheet)).findFirst().orElseThrow(() -> Refusal.usage(
-                "a sheet is an SVG, a PNG or a PDF, and " + Suggestion.quoted(sheet.toString()) + " is none of them",
-                "end its name in .svg, .png or .pdf, or name a folder that is there"));
+                "a sheet is an SVG, a PNG, a PDF or a page of HTML, and " + Suggestion.quoted(sheet.toString()) + " is none of them",
+                "end its name in .svg, .png, .pdf or .html, or name a folder that is there"));
     }
 
     /** An input's name without folder and extension. */

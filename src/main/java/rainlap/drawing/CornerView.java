@@ -107,6 +107,14 @@ final class CornerView {
         return Group.of("section-" + letter, view.out).withData("weak", Integer.toString(p.number()));
     }
 
+    /** The view alone, for where head and words are set beside it. */
+    static SectionPicture picture(WeakPoint p, OpeningCorner corner, Evidence evidence) {
+        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()),
+                field(PaperBox.ofSize(0, 0, Slots.SECTIONS.width(), HEIGHT)));
+        view.draw();
+        return new SectionPicture(view.out, "1:" + view.scale + ", oblique view");
+    }
+
     /** A place x right of the corner into the opening, y into the opening, v back; printed. */
     private PaperPoint at(double x, double y, double v) {
         double k = BACK * v;

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Region;
-import rainlap.joint.Sheets;
 import rainlap.paper.Area;
 import rainlap.paper.Clip;
 import rainlap.paper.Group;
@@ -15,12 +14,8 @@ import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperRegion;
-import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
-import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
-import rainlap.wall.Penetration;
-import rainlap.wall.Surface;
 
 /** The elevation in its slot: layers from the sheets outwards, then what is written on and round it. */
 final class ElevationView {
@@ -29,6 +24,7 @@ final class ElevationView {
     private final View view;
     private final PaperBox drawn;
     private final Visibility visibility;
+    private final Obstacles obstacles;
     private final Occupied taken = new Occupied();
     private final List<WeakPlaces.Drawn> places;
     private final Labels labels;
@@ -43,8 +39,9 @@ final class ElevationView {
         this.view = bay.placing().view();
         this.drawn = view.box(bay.extents().sheets());
         this.visibility = new Visibility(evidence.stack());
+        this.obstacles = new Obstacles(evidence, visibility, view);
         this.places = new WeakPlaces(view, drawn).draw(shown, taken);
-        this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), edges(), taken);
+        this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), obstacles.edges(), taken);
         this.planes = new SectionPlanes(view, taken, shown());
     }
 
@@ -91,10 +88,10 @@ final class ElevationView {
         if (!onSheet && sections.isBeside()) {
             taken.add(sections.takeBeside().box());
         }
-        Room room = new Room(taken, noText(false), shown());
+        Room room = new Room(taken, obstacles.toText(false), shown());
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
-        Room notes = new Room(taken, noText(true), drawn.grown(-0.8));
+        Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         unnamed.addAll(names.unnamed());
@@ -135,7 +132,7 @@ final class ElevationView {
         return List.of(layer("sheets", pieces.ofRank(0)), layer("wet-wall", wet.onWall()), layer("laps", laps.onWall()),
                 layer("openings", openings.all()), layer("wet-reveals", wet.onReveals()), layer("tapes", strips),
                 layer("flashings", pieces.ofRank(2)), layer("battens", pieces.ofRank(3)), layer("cladding", pieces.ofRank(4)),
-                layer("trims", pieces.ofRank(5)), layer("penetrations", penetrations()),
+                layer("trims", pieces.ofRank(5)), layer("penetrations", PenetrationMarks.of(evidence.elevation(), view)),
                 layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));
     }
 
@@ -152,36 +149,5 @@ final class ElevationView {
         return List.of(new Clip(PaperRegion.of(window), Within.window(marks, window)),
                 Polyline.line(drawn.left(), drawn.top(), drawn.left(), drawn.bottom(), Looks.FLAT),
                 Polyline.line(drawn.right(), drawn.top(), drawn.right(), drawn.bottom(), Looks.FLAT));
-    }
-
-    private List<Mark> penetrations() {
-        List<Mark> out = new ArrayList<>();
-        for (Penetration p : evidence.elevation().penetrations()) {
-            PaperBox b = view.box(p.region().box());
-            PaperPoint m = b.middle();
-            out.add(Area.of(view.region(p.region()), Tone.WHITE, Looks.WIDE));
-            out.add(Polyline.line(b.left() - 2, m.y(), b.right() + 2, m.y(), Looks.CENTRE));
-            out.add(Polyline.line(m.x(), b.top() - 2, m.x(), b.bottom() + 2, Looks.CENTRE));
-        }
-        return out;
-    }
-
-    /** Hatched strips, openings and the outline, over which no loose text can be read; for words on the wrap also what hides it. */
-    private Occupied noText(boolean onWrap) {
-        Occupied out = new Occupied();
-        visibility.on(Surface.WALL).stream().filter(f -> Sheets.isStrip(f) || onWrap && Visibility.hidesWrap(f))
-                .forEach(f -> out.add(view.box(f.box())));
-        evidence.elevation().openings().forEach(o -> out.add(view.box(o.rect())));
-        evidence.elevation().outline().region().edges().forEach(s -> out.add(Polyline.of(Looks.OUTLINE, view.at(s.a()), view.at(s.b()))));
-        return out;
-    }
-
-    /** Lines of the drawing that a leader should not run along. */
-    private List<PaperSegment> edges() {
-        List<PaperSegment> out = new ArrayList<>();
-        evidence.elevation().outline().region().edges().forEach(s -> out.add(view.segment(s)));
-        evidence.elevation().openings().forEach(o -> Region.of(o.rect()).edges().forEach(s -> out.add(view.segment(s))));
-        evidence.stack().on(Surface.WALL).forEach(f -> f.freeEdges().forEach(s -> out.add(view.segment(s))));
-        return out;
     }
 }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
-import rainlap.geom.Segment;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -17,7 +16,6 @@ import rainlap.paper.PaperPoint;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.rule.Evidence;
-import rainlap.rule.Place;
 import rainlap.water.Arrival;
 import rainlap.water.Step;
 
@@ -26,8 +24,6 @@ final class ElevationWays {
     /** More ways than this could not be told apart. */
     private static final int MOST = 3;
     private static final double PITCH = 11;
-    /** How far beside an edge water is drawn that is driven over it sideways, printed mm. */
-    private static final double ASIDE = 2.5;
     /** A shorter way would be hidden by its own arrow. */
     private static final double SHORTEST = 3.5;
     /** A longer way with bends can be followed through a crowd. */
@@ -37,14 +33,14 @@ final class ElevationWays {
     private static final double DROP = 5;
     private static final double[] SHARES = {0.5, 0.62, 0.38, 0.75, 0.25, 0.85, 0.15, 0.93, 0.07};
     private final Evidence evidence;
-    private final View view;
     private final PaperBox drawn;
+    private final WayPoints way;
     private final Occupied words = new Occupied();
 
     /** @param written what carries the words that no way may meet */
     ElevationWays(Evidence evidence, View view, PaperBox drawn, List<Mark> written) {
         this.evidence = evidence;
-        this.view = view;
+        this.way = new WayPoints(evidence.elevation(), view);
         this.drawn = drawn.grown(0.1);
         written.forEach(this::keepClear);
     }
@@ -111,80 +107,14 @@ final class ElevationWays {
         return met + (taken.isFree(PaperBox.around(line.get(line.size() - 1), DROP, DROP)) ? 0 : 1);
     }
 
-    /** Back from the frame: each step where its line comes nearest to the one after it. */
     private WaterSigns.Way way(Arrival a, Box near, double share) {
         List<Step> path = a.path();
-        List<List<Point>> lines = path.stream().map(s -> Place.line(evidence.elevation(), s.on(), s.where()).line()).toList();
-        List<Point> at = new ArrayList<>();
-        Point p = along(Place.line(evidence.elevation(), a.surface(), path.get(path.size() - 1).where()).line(), near, share);
-        for (int i = lines.size() - 1; i >= 0; i--) {
-            p = i == lines.size() - 1 ? p : nearest(lines.get(i), p);
-            at.add(0, p);
-        }
-        at = fromAside(at, lines.get(0));
+        List<Point> at = way.points(path, a.surface(), near, share);
         int failure = 0;
         while (failure < path.size() && !path.get(failure).failure()) {
             failure++;
         }
-        List<PaperPoint> free = joined(at.subList(0, Math.min(at.size(), failure + 1)), view);
-        return new WaterSigns.Way(free, failure >= at.size() ? List.of() : joined(at.subList(failure, at.size()), view));
-    }
-
-    /** Where water leaves its first piece sideways, it is shown to have run down beside that edge. */
-    private List<Point> fromAside(List<Point> at, List<Point> rain) {
-        if (at.size() < 2 || at.get(0).x() != at.get(1).x()) {
-            return at;
-        }
-        long from = Math.min(rain.get(0).x(), rain.get(1).x()), to = Math.max(rain.get(0).x(), rain.get(1).x()), x = at.get(0).x();
-        long aside = Math.round(view.units(ASIDE));
-        boolean sideways = at.size() > 2 && at.get(2).y() == at.get(1).y() && at.get(2).x() != x;
-        if (!sideways || x != from && x != to || to - from < aside) {
-            return at;
-        }
-        List<Point> out = new ArrayList<>(at);
-        out.set(0, new Point(x == from ? x + aside : x - aside, at.get(0).y()));
-        return out;
-    }
-
-    private static Point along(List<Point> line, Box near, double share) {
-        Point a = line.get(0), b = line.get(line.size() - 1);
-        Box whole = new Segment(a, b).box();
-        if (a.y() == b.y() && Math.max(whole.minX(), near.minX()) < Math.min(whole.maxX(), near.maxX())) {
-            a = new Point(Math.max(whole.minX(), near.minX()), a.y());
-            b = new Point(Math.min(whole.maxX(), near.maxX()), b.y());
-        } else if (a.x() == b.x() && Math.max(whole.minY(), near.minY()) < Math.min(whole.maxY(), near.maxY())) {
-            a = new Point(a.x(), Math.max(whole.minY(), near.minY()));
-            b = new Point(b.x(), Math.min(whole.maxY(), near.maxY()));
-        }
-        return new Point(Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())));
-    }
-
-    /** On a line: straight above or below, else straight beside, else its nearer end. */
-    private static Point nearest(List<Point> line, Point p) {
-        Point a = line.get(0), b = line.get(line.size() - 1);
-        if (a.x() != b.x()) {
-            double share = Math.max(0, Math.min(1, (p.x() - a.x()) / (double) (b.x() - a.x())));
-            return new Point(Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())));
-        }
-        return new Point(a.x(), Math.max(Math.min(a.y(), b.y()), Math.min(Math.max(a.y(), b.y()), p.y())));
-    }
-
-    /** Water runs plumb, then goes across. */
-    private static List<PaperPoint> joined(List<Point> at, View view) {
-        List<PaperPoint> out = new ArrayList<>();
-        for (Point p : at) {
-            PaperPoint q = view.at(p);
-            if (!out.isEmpty()) {
-                add(out, new PaperPoint(out.get(out.size() - 1).x(), q.y()));
-            }
-            add(out, q);
-        }
-        return out;
-    }
-
-    private static void add(List<PaperPoint> out, PaperPoint p) {
-        if (out.isEmpty() || out.get(out.size() - 1).distance(p) > 0.05) {
-            out.add(p);
-        }
+        List<PaperPoint> free = way.joined(at.subList(0, Math.min(at.size(), failure + 1)));
+        return new WaterSigns.Way(free, failure >= at.size() ? List.of() : way.joined(at.subList(failure, at.size())));
     }
 }

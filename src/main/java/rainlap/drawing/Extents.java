@@ -17,7 +17,11 @@ import rainlap.wall.Surface;
 record Extents(Box wall, Box sheets, OptionalLong ground) {
 
     static Extents of(CheckResult result) {
-        Stack stack = result.evidence().stack();
+        return of(result, result.evidence().stack());
+    }
+
+    /** @param stack all pieces that are to be shown */
+    static Extents of(CheckResult result, Stack stack) {
         Box wall = stack.elevation().outline().box();
         Box sheets = stack.on(Surface.WALL).stream().map(Face::box).reduce(wall, Box::join);
         sheets = result.weakPoints().stream().map(w -> w.finding().where().box()).reduce(sheets, Box::join);

@@ -34,8 +34,12 @@ final class Labels {
 
     private final List<Mark> leaders = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
     private final Set<Integer> left = new HashSet<>();
     private final Occupied taken;
+
+    /** One label: its leader, and its mark with words. */
+    record Part(WeakPoint point, List<Mark> leader, List<Mark> mark) {}
 
     private Labels(Occupied taken) {
         this.taken = taken;
@@ -105,6 +109,7 @@ final class Labels {
         };
         Polyline line = new Polyline(path, Looks.NARROW);
         PaperPoint site = path.get(path.size() - 1);
+        int from = leaders.size();
         leaders.add(Halo.of(line));
         leaders.add(Group.of(List.of(line)).withClass(SheetCheck.LEADER));
         leaders.add(Disc.of(site, 0.75, Tone.INK, Edge.of(Pen.NARROW, Tone.WHITE)));
@@ -113,12 +118,17 @@ final class Labels {
         List<Mark> out = new ArrayList<>(Severity.of(point.finding().defences()).mark(mark, point.number()));
         out.addAll(text.marks(mark, p.side() == BoundarySide.TOP, p.side() == BoundarySide.LEFT));
         out.forEach(m -> taken.add(m.box()));
+        parts.add(new Part(point, List.copyOf(leaders.subList(from, leaders.size())), out));
         marks.add(Group.of("label-" + point.number(), out).withClass("label").withData("weak", Integer.toString(point.number())));
     }
 
     /** Numbers of the weak points whose labels found no room. */
     Set<Integer> left() {
         return left;
+    }
+
+    List<Part> parts() {
+        return List.copyOf(parts);
     }
 
     Group group() {

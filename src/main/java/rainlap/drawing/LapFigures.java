@@ -1,7 +1,9 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
@@ -23,6 +25,7 @@ final class LapFigures {
     private static final long WIDEST = 600_00;
     private final View view;
     private final Room room;
+    private final Map<Joint, List<Mark>> byJoint = new LinkedHashMap<>();
 
     LapFigures(View view, Room room) {
         this.view = view;
@@ -33,10 +36,18 @@ final class LapFigures {
         List<Mark> out = new ArrayList<>();
         for (Joint j : evidence.joints().all()) {
             if (j.surface().isWall() && j.kind().isLap() && Visibility.isMembrane(j.outer()) && j.lengthMm() >= SHORTEST_MM && j.lap() <= WIDEST) {
-                place(j, view.length(j.lap())).ifPresent(out::addAll);
+                place(j, view.length(j.lap())).ifPresent(marks -> {
+                    out.addAll(marks);
+                    byJoint.put(j, marks);
+                });
             }
         }
         return Group.of("lap-figures", out);
+    }
+
+    /** The marks of each figure; known once {@link #marks} has been asked. */
+    Map<Joint, List<Mark>> byJoint() {
+        return byJoint;
     }
 
     /** In the band where it is wide enough, else past the end of the sheet beneath, else past the ticks. */

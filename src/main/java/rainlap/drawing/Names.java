@@ -41,6 +41,7 @@ final class Names {
     private final List<String> unnamed = new ArrayList<>();
     private final Set<String> sought = new TreeSet<>();
     private final Box window;
+    private final Map<String, List<Mark>> byId = new LinkedHashMap<>();
 
     /** @param window the part of the wall shown */
     Names(Evidence evidence, Visibility visibility, View view, Room room, Box window) {
@@ -52,14 +53,25 @@ final class Names {
     }
 
     Group marks() {
-        evidence.elevation().openings().stream().filter(o -> window.overlaps(o.rect())).forEach(this::opening);
-        evidence.elevation().penetrations().stream().filter(p -> window.contains(p.region().box())).forEach(this::penetration);
+        evidence.elevation().openings().stream().filter(o -> window.overlaps(o.rect())).forEach(o -> under(o.id(), () -> opening(o)));
+        evidence.elevation().penetrations().stream().filter(p -> window.contains(p.region().box())).forEach(p -> under(p.id(), () -> penetration(p)));
         Map<String, List<Face>> byPiece = new LinkedHashMap<>();
         visibility.on(Surface.WALL).stream().filter(f -> window.overlaps(f.box())).forEach(f -> byPiece.computeIfAbsent(f.piece().id(), id -> new ArrayList<>()).add(f));
         List<String> order = byPiece.keySet().stream()
                 .sorted(Comparator.comparingInt((String id) -> isSheet(byPiece.get(id).get(0)) ? 0 : 1)).toList();
-        order.forEach(id -> piece(id, byPiece.get(id)));
+        order.forEach(id -> under(id, () -> piece(id, byPiece.get(id))));
         return Group.of("names", out);
+    }
+
+    private void under(String id, Runnable naming) {
+        int from = out.size();
+        naming.run();
+        byId.put(id, List.copyOf(out.subList(from, out.size())));
+    }
+
+    /** The marks of each name by id; known once {@link #marks} has been asked. */
+    Map<String, List<Mark>> byId() {
+        return byId;
     }
 
     /** Ids that found no room, in laying order. */

@@ -84,7 +84,7 @@ final class OpeningMarks {
         return membranes.get(membranes.size() - 1) == f;
     }
 
-    private static List<Mark> look(Face f, PaperRegion p) {
+    static List<Mark> look(Face f, PaperRegion p) {
         return switch (f.piece().material().kind()) {
             case TAPE -> Symbols.tape(p);
             case CORNER_PIECE, COLLAR -> Symbols.corner(p);
@@ -102,7 +102,7 @@ final class OpeningMarks {
     }
 
     /** Four short strokes that point from the corners of the frame to the middle. */
-    private List<PaperSegment> diagonals(Opening o) {
+    List<PaperSegment> diagonals(Opening o) {
         double deep = view.length(o.reveal());
         PaperBox inner = view.box(o.rect()).grown(-deep);
         List<PaperSegment> out = new ArrayList<>();

@@ -51,7 +51,8 @@ final class PieceMarks {
         return out;
     }
 
-    private List<Mark> marks(Face f, Region r) {
+    /** A part of a face as it looks. */
+    List<Mark> marks(Face f, Region r) {
         PaperRegion p = view.region(r);
         return switch (f.piece().material().kind()) {
             case MEMBRANE -> sheet(p, r);

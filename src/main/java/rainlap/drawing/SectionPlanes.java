@@ -18,7 +18,7 @@ import rainlap.paper.Tone;
 
 /** Planes of sections on the elevation: heavy ends, arrows in the viewing direction, letters; a circle round a corner shown apart. */
 final class SectionPlanes {
-    private static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92, 0.02, 0.98};
+    static final double[] SHARES = {0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.42, 0.58, 0.08, 0.92, 0.02, 0.98};
     /** Half lengths of a plane, printed mm: the first that finds room. */
     private static final double[] LEAST_HALVES = {6.5, 4.5};
     /** Of what fails safe a plane that stands clear of others is worth more than one that meets the water, printed mm. */

@@ -69,6 +69,15 @@ final class SectionView {
         return Group.of("section-" + plan.letter(), view.out).withData("weak", Integer.toString(plan.first().number()));
     }
 
+    /** The cut alone, for where head and words are set beside it. */
+    static SectionPicture picture(SectionPlan plan, Evidence evidence) {
+        boolean plumb = plan.cut().plumb();
+        double width = plumb ? Slots.SECTIONS.width() / 2 - 1.5 : Slots.SECTIONS.width();
+        SectionView view = new SectionView(plan, evidence, PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT));
+        view.drawCut(evidence);
+        return new SectionPicture(view.out, view.scale(evidence) + (plumb ? "" : ", seen from above"));
+    }
+
     private boolean legs() {
         return stack.low().isPresent() || stack.high().isPresent();
     }
@@ -91,9 +100,19 @@ final class SectionView {
 
     private void draw(Evidence evidence) {
         String from = plan.cut().plumb() ? "" : ", seen from above";
-        String wrap = evidence.stage() == Stage.WRAP || withFace ? "" : ", wrap only";
         out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), SectionCell.title(plan.first().finding()) + from,
-                "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap, plan.points()));
+                scale(evidence), plan.points()));
+        Optional<WaterSigns.Way> way = drawCut(evidence);
+        words(way.isEmpty() && !plan.first().finding().path().isEmpty());
+    }
+
+    private String scale(Evidence evidence) {
+        String wrap = evidence.stage() == Stage.WRAP || withFace ? "" : ", wrap only";
+        return "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap;
+    }
+
+    /** Draws everything but the head and the words; gives the water's way, if it shows. */
+    private Optional<WaterSigns.Way> drawCut(Evidence evidence) {
         out.addAll(strands.frame());
         out.addAll(strands.marks());
         out.addAll(pipes.marks());
@@ -108,7 +127,7 @@ final class SectionView {
         water.lift().ifPresent(l -> gauges.driven(l, out));
         names();
         outside();
-        words(way.isEmpty() && !plan.first().finding().path().isEmpty());
+        return way;
     }
 
     /** @param elsewhere whether water gets in, but nowhere in this plane */

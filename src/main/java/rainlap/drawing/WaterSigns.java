@@ -123,7 +123,7 @@ final class WaterSigns {
         return out;
     }
 
-    private static Area arrow(PaperPoint tip, PaperPoint from) {
+    static Area arrow(PaperPoint tip, PaperPoint from) {
         double l = tip.distance(from), ux = (tip.x() - from.x()) / l, uy = (tip.y() - from.y()) / l;
         return Area.filled(PaperRegion.of(tip, tip.plus(-ARROW * ux - ARROW_HALF * uy, -ARROW * uy + ARROW_HALF * ux),
                 tip.plus(-ARROW * ux + ARROW_HALF * uy, -ARROW * uy - ARROW_HALF * ux)), WATER);

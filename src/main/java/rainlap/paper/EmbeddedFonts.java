@@ -18,19 +18,30 @@ final class EmbeddedFonts {
     static Map<Weight, byte[]> files(List<Mark> marks) {
         EmbeddedFonts fonts = new EmbeddedFonts();
         fonts.collect(marks);
+        return files(fonts.used);
+    }
+
+    private static Map<Weight, byte[]> files(Map<Weight, BitSet> used) {
         Map<Weight, byte[]> files = new EnumMap<>(Weight.class);
-        fonts.used.forEach((weight, characters) -> files.put(weight, FontSubset.of(Typeface.font(weight), characters)));
+        used.forEach((weight, characters) -> files.put(weight, FontSubset.of(Typeface.font(weight), characters)));
         return files;
     }
 
     static String css(List<Mark> marks) {
+        EmbeddedFonts fonts = new EmbeddedFonts();
+        fonts.collect(marks);
+        return css(fonts.used) + "text{font-kerning:none}";
+    }
+
+    /** The style rules for these characters of each weight. */
+    static String css(Map<Weight, BitSet> used) {
         StringBuilder css = new StringBuilder();
-        files(marks).forEach((weight, file) -> css.append("@font-face{font-family:'")
+        files(used).forEach((weight, file) -> css.append("@font-face{font-family:'")
                 .append(Typeface.EMBEDDED_FAMILY).append("';font-weight:").append(weight.css())
                 .append(";src:url(data:font/ttf;base64,")
                 .append(Base64.getEncoder().encodeToString(file))
                 .append(") format('truetype')}\n"));
-        return css.append("text{font-kerning:none}").toString();
+        return css.toString();
     }
 
     private void collect(List<Mark> marks) {

@@ -13,7 +13,7 @@ import rainlap.water.Drive;
 import rainlap.water.DrivingRain;
 
 /** What goes into the figures on water: how far it is driven, and what rain falls on the wall where some is stated. */
-final class TakenForGranted {
+public final class TakenForGranted {
     private static final List<Columns.Column> COLUMNS = List.of(new Columns.Column("", 2, false), new Columns.Column("", 26, false),
             new Columns.Column("", 14, false), new Columns.Column("", 52, false));
 
@@ -25,7 +25,8 @@ final class TakenForGranted {
 
     private TakenForGranted() {}
 
-    static List<Assumption> all(Evidence e) {
+    /** All figures on water that were taken for granted. */
+    public static List<Assumption> all(Evidence e) {
         List<Assumption> out = new ArrayList<>(e.trace().drive().assumptions());
         DrivingRain.of(e.elevation().exposure()).ifPresent(rain -> out.addAll(rain.assumptions()));
         return out;

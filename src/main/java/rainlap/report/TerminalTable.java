@@ -142,7 +142,8 @@ public final class TerminalTable {
         return out;
     }
 
-    static String counts(List<WeakPoint> all) {
+    /** How many there are, by what stands between them and the frame. */
+    public static String counts(List<WeakPoint> all) {
         if (all.isEmpty()) {
             return "no weak point";
         }

@@ -94,7 +94,7 @@ class HarmlessOutputTest {
         refused("there is no folder", "check", hut, "--findings", folder + "/nowhere/a.json");
     }
 
-    @Test void aSheetThatIsNeitherSvgNorPng() {
+    @Test void aSheetOfNoKindWeKnow() {
         refused("is none of them", "check", hut, "--sheet", folder + "/a.tiff");
         refused("is none of them", "check", hut, "--sheet", folder + "/a");
     }
