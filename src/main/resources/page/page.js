@@ -265,7 +265,7 @@
 
   // What stays on top of the list and of the page is known only once it is laid out.
   function measure() {
-    document.documentElement.style.setProperty('--head', document.querySelector('header').offsetHeight + 'px');
+    document.documentElement.style.setProperty('--head', document.querySelector('main').offsetTop + 'px');
     document.querySelector('aside').style.scrollPaddingTop = document.querySelector('.find').offsetHeight + 'px';
   }
   addEventListener('resize', measure);

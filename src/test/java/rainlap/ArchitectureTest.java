@@ -30,6 +30,7 @@ class ArchitectureTest {
             "org.apache.pdfbox", Set.of("paper"),
             "javax.xml", Set.of("paper"),
             "java.awt", Set.of("paper"),
+            "com.sun.net.httpserver", Set.of("cli"),
             "picocli", Set.of("cli"));
     /** Of the Java platform, what any package may use. */
     private static final Pattern EVERYWHERE = Pattern.compile("java\\.(lang|util|io|nio|math|net|security|time)(\\..*)?");

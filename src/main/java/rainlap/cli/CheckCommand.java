@@ -114,7 +114,12 @@ final class CheckCommand implements RainlapCommand {
     }
 
     Stage chosenStage() {
-        return Stage.find(stage).orElseThrow(() -> Refusal.unknown("stage", stage,
+        return stage(stage);
+    }
+
+    /** The stage of this name. */
+    static Stage stage(String name) {
+        return Stage.find(name).orElseThrow(() -> Refusal.unknown("stage", name,
                 Arrays.stream(Stage.values()).map(Stage::word).toList()));
     }
 

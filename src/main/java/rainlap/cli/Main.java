@@ -80,7 +80,7 @@ public final class Main {
     /** The commands as picocli sees them; the page of commands is written from it as well. */
     static CommandLine commandLine(Surroundings around) {
         CommandLine line = new CommandLine(new RootCommand(around));
-        line.addSubcommand(new CheckCommand(around)).addSubcommand(new ExplainCommand(around))
+        line.addSubcommand(new CheckCommand(around)).addSubcommand(new ViewCommand(around)).addSubcommand(new ExplainCommand(around))
                 .addSubcommand(new PracticesCommand(around)).addSubcommand(new MaterialsCommand(around))
                 .addSubcommand(new SchemaCommand(around)).addSubcommand(new HelpCommand(around));
         setExitStatuses(line);
@@ -89,11 +89,11 @@ public final class Main {
                 .setOut(new PrintWriter(around.out(), true)).setErr(new PrintWriter(around.err(), true));
     }
 
-    /** Only {@code check} reads elevations and can end in all of them. */
+    /** Only {@code check} can end in all of them; {@code view} goes on whatever is wrong with the elevation. */
     private static void setExitStatuses(CommandLine root) {
         root.getCommandSpec().usageMessage().exitCodeList(ExitStatus.forHelp(ExitStatus.INCOMPLETE));
         root.getSubcommands().forEach((name, command) -> command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit status:%n")
-                .exitCodeList(ExitStatus.forHelp(name.equals("check") ? ExitStatus.INCOMPLETE : ExitStatus.USAGE)));
+                .exitCodeList(ExitStatus.forHelp(name.equals("check") ? ExitStatus.INCOMPLETE : name.equals("view") ? ExitStatus.BAD_INPUT : ExitStatus.USAGE)));
     }
 
     private static String what(ParameterException e) {

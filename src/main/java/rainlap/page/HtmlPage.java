@@ -47,9 +47,9 @@ public final class HtmlPage {
     }
 
     /** The same as the body of a page that a server keeps up to date. */
-    public static String body(CheckResult result, String file) {
+    static String body(CheckResult result, About about) {
         HtmlPage page = new HtmlPage(result);
-        page.body(new About(file, TitleBlock.BLANK, ""));
+        page.body(about);
         return page.out.toString();
     }
 

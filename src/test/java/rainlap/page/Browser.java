@@ -27,7 +27,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A Chromium without a window, led over its DevTools protocol. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final long SECONDS = 60;
     private final Path profile;
@@ -48,12 +48,12 @@ final class Browser implements AutoCloseable {
     }
 
     /** The first browser that is installed. */
-    static Optional<Path> program() {
+    public static Optional<Path> program() {
         return Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(":")).flatMap(d -> Stream.of("chromium", "chromium-browser", "google-chrome")
                 .map(n -> Path.of(d, n))).filter(Files::isExecutable).findFirst();
     }
 
-    static Browser open(Path program) {
+    public static Browser open(Path program) {
         try {
             Browser b = new Browser(program);
             String target = b.send("Target.createTarget", Map.of("url", "about:blank")).get("targetId").asText();
@@ -72,13 +72,24 @@ final class Browser implements AutoCloseable {
         BufferedReader out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         for (String line = out.readLine(); line != null; line = out.readLine()) {
             if (line.contains("ws://")) {
-                Thread drain = new Thread(() -> out.lines().forEach(l -> { }));
+                Thread drain = new Thread(() -> drain(out));
                 drain.setDaemon(true);
                 drain.start();
                 return line.substring(line.indexOf("ws://")).strip();
             }
         }
         throw new IOException("the browser said no address");
+    }
+
+    /** So that the browser never waits for somebody to read what it says; it ends with the browser. */
+    private static void drain(BufferedReader out) {
+        try {
+            while (out.readLine() != null) {
+                continue;
+            }
+        } catch (IOException e) {
+            return;
+        }
     }
 
     private final class Listener implements WebSocket.Listener {
@@ -135,23 +146,23 @@ final class Browser implements AutoCloseable {
     }
 
     /** Size of the window in pixels; below 600 it is a phone's. */
-    Browser size(int width, int height) {
+    public Browser size(int width, int height) {
         send("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
         return this;
     }
 
     /** Whether pages are told that their reader wants nothing to move. */
-    Browser calm(boolean calm) {
+    public Browser calm(boolean calm) {
         send("Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", calm ? "reduce" : "no-preference"))));
         return this;
     }
 
     /** Whether the page is laid out as for paper. */
-    void print(boolean paper) {
+    public void print(boolean paper) {
         send("Emulation.setEmulatedMedia", Map.of("media", paper ? "print" : ""));
     }
 
-    Browser go(String address) {
+    public Browser go(String address) {
         load("about:blank");
         requests.clear();
         complaints.clear();
@@ -166,7 +177,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** The value of an expression in the page. */
-    JsonNode eval(String script) {
+    public JsonNode eval(String script) {
         JsonNode r = send("Runtime.evaluate", Map.of("expression", script, "returnByValue", true, "awaitPromise", true));
         if (r.has("exceptionDetails")) {
             throw new AssertionError(script + ": " + r.get("exceptionDetails"));
@@ -174,12 +185,12 @@ final class Browser implements AutoCloseable {
         return r.at("/result/value");
     }
 
-    String text(String script) {
+    public String text(String script) {
         return eval(script).asText();
     }
 
     /** Waits until an expression is true. */
-    void await(String script) {
+    public void await(String script) {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
         while (!eval(script).asBoolean()) {
             if (System.nanoTime() > end) {
@@ -194,7 +205,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** Presses a key as a person does. */
-    Browser key(String key) {
+    public Browser key(String key) {
         boolean types = key.length() == 1;
         for (String type : List.of(types ? "keyDown" : "rawKeyDown", "keyUp")) {
             Map<String, Object> params = new java.util.TreeMap<>(Map.of("type", type, "key", key));
@@ -209,7 +220,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** Clicks in the middle of what a selector finds first. */
-    Browser click(String selector) {
+    public Browser click(String selector) {
         JsonNode at = eval("(() => { const e = document.querySelector(" + JSON.valueToTree(selector) + "); e.scrollIntoView({block: 'nearest', behavior: 'instant'});"
                 + " const r = e.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2]; })()");
         for (String type : List.of("mousePressed", "mouseReleased")) {
@@ -220,12 +231,12 @@ final class Browser implements AutoCloseable {
     }
 
     /** Keeps a picture for a person to look at. */
-    void screenshot(String name) {
+    public void screenshot(String name) {
         keep(name + ".png", send("Page.captureScreenshot", Map.of("format", "png")));
     }
 
     /** The page as it prints, by its own rule of page size. */
-    byte[] pdf(String name) {
+    public byte[] pdf(String name) {
         return keep(name + ".pdf", send("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true)));
     }
 
@@ -240,12 +251,12 @@ final class Browser implements AutoCloseable {
     }
 
     /** What the page's console was told, errors and refusals of the page's own policy among it. */
-    List<String> complaints() {
+    public List<String> complaints() {
         return List.copyOf(complaints);
     }
 
     /** All that was asked for since the last page was opened, data addresses left out: they ask nobody. */
-    List<String> requests() {
+    public List<String> requests() {
         return requests.stream().filter(r -> !r.startsWith("data:") && !r.equals("about:blank")).toList();
     }
 

@@ -79,7 +79,7 @@ class HtmlPageTest {
     }
 
     @Test void theScriptIsShort() {
-        for (String script : List.of("page.js")) {
+        for (String script : List.of("page.js", "view.js")) {
             assertTrue(Shell.resource(script).lines().count() < 300, script);
         }
     }

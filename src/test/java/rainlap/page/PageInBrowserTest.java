@@ -96,7 +96,7 @@ class PageInBrowserTest {
         browser.eval("document.querySelector('.wp[data-weak=\"5\"]').focus()");
         browser.key("Tab");
         assertEquals("6", browser.text("document.activeElement.dataset.weak"));
-        assertEquals("solid", browser.text("getComputedStyle(document.activeElement).outlineStyle"));
+        assertEquals("solid", browser.text("getComputedStyle(document.activeElement.querySelector('.mark')).outlineStyle"));
         browser.screenshot("focus-1440");
         browser.key("Enter");
         assertEquals("6", browser.text(CHOSEN));

@@ -1,0 +1,128 @@
+package rainlap.cli;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArraySet;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import rainlap.page.LivePage;
+
+/** Serves one page to this machine alone, and tells the pages that are open when it has changed. */
+final class PageServer implements AutoCloseable {
+    private static final int HEARTBEAT_SECONDS = 15;
+    private static final int MOST_LISTENERS = 40;
+    private final HttpServer server;
+    private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
+        Thread t = new Thread(work, "page");
+        t.setDaemon(true);
+        return t;
+    });
+    private final Set<BlockingQueue<LivePage>> listeners = new CopyOnWriteArraySet<>();
+    private volatile LivePage page;
+
+    /**
+     * Opens a port on loopback; 0 takes any that is free.
+     *
+     * @throws IOException if the port is taken or may not be opened
+     */
+    PageServer(int port, LivePage first) throws IOException {
+        System.setProperty("sun.net.httpserver.nodelay", "true"); // read once, when the server's classes load: without it each answer waits 40 ms
+        page = first;
+        server = HttpServer.create(new InetSocketAddress(InetAddress.getByAddress("127.0.0.1", new byte[] {127, 0, 0, 1}), port), 0);
+        server.setExecutor(threads);
+        server.createContext("/", this::answer);
+        server.start();
+    }
+
+    private int port() {
+        return server.getAddress().getPort();
+    }
+
+    String address() {
+        return "http://127.0.0.1:" + port() + "/";
+    }
+
+    /** Shows another state of the page in every browser that has it open. */
+    void show(LivePage next) {
+        page = next;
+        listeners.forEach(l -> l.offer(next));
+    }
+
+    private void answer(HttpExchange x) throws IOException {
+        try (x) {
+            x.getResponseHeaders().set("Cache-Control", "no-store");
+            x.getResponseHeaders().set("X-Content-Type-Options", "nosniff");
+            x.getResponseHeaders().set("X-Frame-Options", "DENY");
+            x.getResponseHeaders().set("Cross-Origin-Resource-Policy", "same-origin");
+            x.getResponseHeaders().set("Referrer-Policy", "no-referrer");
+            if (!isForUs(x.getRequestHeaders().getFirst("Host"))) {
+                send(x, 403, "text/plain", "This page is for this machine, under " + address() + " alone.\n");
+            } else if (!x.getRequestMethod().equals("GET")) {
+                send(x, 405, "text/plain", "There is nothing here to change.\n");
+            } else {
+                find(x);
+            }
+        }
+    }
+
+    /** A page of somebody else's can have its own name lead to this machine: only our own names are answered. */
+    private boolean isForUs(String host) {
+        return host != null && (host.equals("127.0.0.1:" + port()) || host.equals("localhost:" + port()));
+    }
+
+    private void find(HttpExchange x) throws IOException {
+        switch (x.getRequestURI().getPath()) {
+            case "/" -> send(x, 200, "text/html", page.html());
+            case "/problems" -> send(x, 200, "text/html", page.panel());
+            case "/events" -> events(x);
+            default -> send(x, 404, "text/plain", "There is nothing here.\n");
+        }
+    }
+
+    private static void send(HttpExchange x, int status, String type, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        x.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");
+        x.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
+        x.getResponseBody().write(bytes);
+    }
+
+    /** The number of the drawing, at once and again whenever something has changed, until the browser goes. */
+    private void events(HttpExchange x) throws IOException {
+        if (listeners.size() >= MOST_LISTENERS) {
+            send(x, 503, "text/plain", "Too many pages are open.\n");
+            return;
+        }
+        BlockingQueue<LivePage> news = new LinkedBlockingQueue<>();
+        listeners.add(news);
+        try (OutputStream out = x.getResponseBody()) {
+            x.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
+            x.sendResponseHeaders(200, 0);
+            LivePage next = page;
+            while (true) {
+                String event = next == null ? ":\n\n" : "event: state\ndata: " + next.drawing() + "\n\n";
+                out.write(event.getBytes(StandardCharsets.UTF_8));
+                out.flush();
+                next = news.poll(HEARTBEAT_SECONDS, TimeUnit.SECONDS);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            listeners.remove(news);
+        }
+    }
+
+    @Override
+    public void close() {
+        server.stop(0);
+        threads.shutdownNow();
+    }
+}

@@ -1,0 +1,162 @@
+package rainlap.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rainlap.check.CheckResult;
+import rainlap.check.Checker;
+import rainlap.drawing.Sheets;
+import rainlap.drawing.TitleBlock;
+import rainlap.file.BuildingFile;
+import rainlap.file.ElevationFile;
+import rainlap.file.PracticeReading;
+import rainlap.file.Problem;
+import rainlap.file.Reading;
+import rainlap.page.HtmlPage;
+import rainlap.page.LivePage;
+import rainlap.practice.Practice;
+import rainlap.practice.Practices;
+import rainlap.report.PlainText;
+import rainlap.report.TerminalTable;
+import rainlap.wall.Elevation;
+import rainlap.wall.Stage;
+
+@Command(name = "view", sortOptions = false, description = {
+        "Shows an elevation in a browser and draws it anew whenever the file is saved: the page of check --sheet NAME.html, served to this machine alone.",
+        "",
+        "Faults in the file are shown in the page with line and proposal, above the last good drawing. Ctrl-C stops it. Nothing is written."},
+        parameterListHeading = "%n", optionListHeading = "%nOptions:%n", footerHeading = "%nExamples:%n", footer = {
+            "  rainlap view elevations/estuary-hut-north.json",
+            "  rainlap view hut.json --stage finished --port 8420"})
+final class ViewCommand implements RainlapCommand {
+    private static final int MOST_PORTS = 65_535;
+    private final Surroundings around;
+
+    @Parameters(paramLabel = "FILE", description = "An elevation file.")
+    String file;
+
+    @Option(names = "--port", paramLabel = "N", description = "The port to serve at, 1 to 65535. Default: any that is free; the address is printed.")
+    Integer port;
+
+    @Option(names = "--stage", paramLabel = "STAGE", defaultValue = "wrap",
+            description = "wrap (the hold point before cladding) or finished. Default: wrap.")
+    String stage;
+
+    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; or by one of your own, by its file,"
+            + " which is read once.")
+    String practice;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Print this help.")
+    boolean help;
+
+    private Stage chosenStage = Stage.WRAP;
+    private Optional<Practice> chosen = Optional.empty();
+
+    ViewCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public ExitStatus run() {
+        Path path = around.folder().resolve(file);
+        check(path);
+        if (practice != null) {
+            PracticeReading reading = PracticesCommand.read(around, practice);
+            if (!reading.problems().isEmpty()) {
+                complain(reading.problems());
+                return ExitStatus.BAD_INPUT;
+            }
+            chosen = reading.practice();
+        }
+        try (FileWatch watch = new FileWatch(path)) {
+            LivePage first = drawn(LivePage.empty(file), watch.bytes());
+            serve(watch, first);
+        } catch (IOException e) {
+            throw Refusal.usage("the page cannot be served" + (port == null ? "" : " at port " + port) + ": " + e.getMessage(), "choose another --port, or none");
+        }
+        return ExitStatus.DONE;
+    }
+
+    private void check(Path path) {
+        chosenStage = CheckCommand.stage(stage);
+        if (port != null && (port < 1 || port > MOST_PORTS)) {
+            throw Refusal.usage("--port " + port + " is out of range", "choose 1 to " + MOST_PORTS);
+        }
+        if (!Files.isRegularFile(path)) {
+            throw Refusal.usage("there is no file " + Suggestion.quoted(file), Suggestion.ofFile(path).orElse("name an elevation file"));
+        }
+        if (BuildingFile.isOne(path)) {
+            throw Refusal.usage(Suggestion.quoted(file) + " is a building, and view shows one elevation", "name one of its elevations");
+        }
+    }
+
+    /** Until this thread is interrupted; Ctrl-C ends the process, which closes the server first. */
+    private void serve(FileWatch watch, LivePage first) throws IOException {
+        LivePage page = first;
+        try (PageServer server = new PageServer(port == null ? 0 : port, page)) {
+            Thread closing = new Thread(() -> close(server));
+            Runtime.getRuntime().addShutdownHook(closing);
+            say("view: " + server.address());
+            say("Ctrl-C stops it");
+            try {
+                while (true) {
+                    watch.await();
+                    page = drawn(page, watch.bytes());
+                    server.show(page);
+                }
+            } catch (InterruptedException e) {
+                Runtime.getRuntime().removeShutdownHook(closing);
+                close(server);
+            }
+        }
+    }
+
+    private void close(PageServer server) {
+        server.close();
+        say("stopped");
+    }
+
+    private void say(String line) {
+        around.print(PlainText.of(line));
+        around.out().flush();
+    }
+
+    private LivePage drawn(LivePage before, byte[] bytes) {
+        Reading reading = ElevationFile.read(file, bytes);
+        if (!reading.problems().isEmpty()) {
+            complain(reading.problems());
+            return before.with(reading.problems());
+        }
+        try {
+            return drawn(before, reading.elevation().orElseThrow(), reading.sha256());
+        } catch (Sheets.TooLarge e) {
+            return failed(before, e.getMessage());
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return failed(before, "Rainlap failed: " + e.getClass().getSimpleName() + ", please report");
+        }
+    }
+
+    private LivePage drawn(LivePage before, Elevation elevation, String sha256) {
+        Practice by = chosen.orElseGet(() -> Practices.find(elevation.practice().orElse(Practices.COMMON)).orElseThrow());
+        CheckResult result = Checker.check(elevation, chosenStage, by, around.rules(), around.processors());
+        LivePage page = before.drawn(result, new HtmlPage.About(file, TitleBlock.BLANK.withInputHash(sha256.substring(0, 8)), ""));
+        say("drawn: " + TerminalTable.counts(result.weakPoints()));
+        return page;
+    }
+
+    private LivePage failed(LivePage before, String what) {
+        List<Problem> problems = List.of(new Problem(file, Optional.empty(), what, "", Optional.empty()));
+        complain(problems);
+        return before.with(problems);
+    }
+
+    private void complain(List<Problem> problems) {
+        around.complain(problems);
+        around.err().flush();
+    }
+}

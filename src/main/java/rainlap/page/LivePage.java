@@ -1,0 +1,62 @@
+package rainlap.page;
+
+import java.util.List;
+import java.util.Optional;
+import rainlap.check.CheckResult;
+import rainlap.file.Problem;
+
+/**
+ * A page that a server keeps up to date: the last good drawing, and what is wrong with the file as it is now.
+ *
+ * @param body the drawing's part of the page; empty as long as there was none
+ * @param problems of the file as last read; none when the drawing is of the file as it is
+ * @param drawing counts the drawings, so that a page knows whether it is behind
+ */
+public record LivePage(String title, Optional<String> body, List<Problem> problems, int drawing) {
+    public LivePage {
+        problems = List.copyOf(problems);
+    }
+
+    /** Before anything was read. */
+    public static LivePage empty(String file) {
+        return new LivePage(file, Optional.empty(), List.of(), 0);
+    }
+
+    /**
+     * With a new drawing and nothing wrong.
+     *
+     * @throws rainlap.drawing.Sheets.TooLarge when the wall cannot be drawn
+     */
+    public LivePage drawn(CheckResult result, HtmlPage.About about) {
+        return new LivePage(result.evidence().elevation().name() + ": weak points", Optional.of(HtmlPage.body(result, about)), List.of(), drawing + 1);
+    }
+
+    /** The same drawing, now behind a file with faults. */
+    public LivePage with(List<Problem> faults) {
+        return new LivePage(title, body, faults, drawing);
+    }
+
+    /** The whole page. */
+    public String html() {
+        String view = Shell.resource("view.js");
+        String panel = "<div id=\"problems\" role=\"alert\" data-drawing=\"" + drawing + "\">" + panel() + "</div>\n<p id=\"lost\" role=\"alert\" hidden></p>\n";
+        String none = "<main class=\"index\"><p>Nothing is drawn yet. As soon as the file is mended and saved, the wall stands here.</p></main>\n";
+        return Shell.page(title, panel + body.orElse(none), body.isPresent() ? List.of(Shell.resource("page.js"), view) : List.of(view), true);
+    }
+
+    /** What is wrong, where, and what would be right; nothing when nothing is. */
+    public String panel() {
+        if (problems.isEmpty()) {
+            return "";
+        }
+        Html out = new Html();
+        String count = problems.size() + (problems.size() == 1 ? " problem" : " problems") + " in the file as saved.";
+        out.raw("<section class=\"problems\">").element("h2", count + (body.isPresent() ? " The drawing is of the last version without." : "")).raw("<ol>");
+        for (Problem p : problems) {
+            out.raw("<li>").element("b", (p.line() > 0 ? "Line " + p.line() + ", column " + p.column() + ": " : "") + p.what());
+            p.excerpt().ifPresent(e -> out.raw("<pre>").text(e.text() + "\n" + " ".repeat(e.caretAt()) + "^").raw("</pre>"));
+            out.raw(p.hint().isEmpty() ? "" : "<span>").text(p.hint()).raw(p.hint().isEmpty() ? "" : "</span>").raw("</li>");
+        }
+        return out.raw("</ol></section>").toString();
+    }
+}

@@ -1,0 +1,169 @@
+package rainlap.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rainlap.check.Rules;
+
+class ViewCommandTest {
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    @TempDir
+    Path folder;
+
+    /** A running {@code view}. */
+    record Running(Thread thread, ByteArrayOutputStream out, ByteArrayOutputStream err, AtomicReference<ExitStatus> status) implements AutoCloseable {
+        static Running start(Path folder, String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream(), err = new ByteArrayOutputStream();
+            Surroundings around = new Surroundings(new ByteArrayInputStream(new byte[0]), new PrintStream(out, true, StandardCharsets.UTF_8),
+                    new PrintStream(err, true, StandardCharsets.UTF_8), folder, Map.of(), Rules.all(), 2);
+            AtomicReference<ExitStatus> status = new AtomicReference<>();
+            Thread t = new Thread(() -> status.set(Main.run(List.of(args), around)));
+            t.start();
+            Running r = new Running(t, out, err, status);
+            await(() -> r.said().contains("Ctrl-C") || !t.isAlive());
+            return r;
+        }
+
+        String said() {
+            return out.toString(StandardCharsets.UTF_8);
+        }
+
+        String address() {
+            return said().lines().filter(l -> l.startsWith("view: ")).findFirst().orElseThrow(() -> new AssertionError(said() + err)).substring(6);
+        }
+
+        @Override
+        public void close() {
+            thread.interrupt();
+            try {
+                thread.join(5000);
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+            assertFalse(thread.isAlive());
+        }
+    }
+
+    static void await(BooleanSupplier what) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+        while (!what.getAsBoolean()) {
+            assertTrue(System.nanoTime() < end, "waited too long");
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    private static String get(String address) {
+        try {
+            return CLIENT.send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString()).body();
+        } catch (IOException | InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** The first line that answers a request written by hand. */
+    private static String raw(String address, String request) throws IOException {
+        URI uri = URI.create(address);
+        try (Socket s = new Socket(InetAddress.getByName("127.0.0.1"), uri.getPort())) {
+            s.getOutputStream().write(request.replace("PORT", Integer.toString(uri.getPort())).replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8));
+            return new String(s.getInputStream().readNBytes(12), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test void servesThePageAndStops() {
+        Run.file(folder, "hut.json", Run.SOUND);
+        Running r = Running.start(folder, "view", "hut.json");
+        assertTrue(get(r.address()).contains("<h1>Sound wall</h1>"));
+        r.close();
+        assertEquals(ExitStatus.DONE, r.status().get());
+        assertTrue(r.said().endsWith("stopped\n"), r.said());
+        assertEquals(List.of("hut.json"), Run.tree(folder));
+    }
+
+    @Test void drawsAnewShowsFaultsAndIsMended() throws IOException {
+        String file = Run.file(folder, "hut.json", Run.SOUND);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            Files.writeString(Path.of(file), Run.SOUND.replace("Sound wall", "Other wall"));
+            await(() -> get(r.address()).contains("<h1>Other wall</h1>"));
+            Files.writeString(Path.of(file), Run.BAD);
+            await(() -> get(r.address() + "problems").contains("2 problems"));
+            String page = get(r.address());
+            assertTrue(page.contains("Line 4, column ") && page.contains("<h1>Other wall</h1>"), page.substring(0, 200));
+            Path beside = folder.resolve("new");
+            Files.writeString(beside, Run.SOUND.replace("Sound wall", "Mended wall"));
+            Files.move(beside, Path.of(file), StandardCopyOption.ATOMIC_MOVE);
+            await(() -> get(r.address()).contains("<h1>Mended wall</h1>"));
+            assertEquals("", get(r.address() + "problems"));
+        }
+    }
+
+    @Test void beginsWithAFaultToo() throws IOException {
+        String file = Run.file(folder, "hut.json", Run.BAD);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            assertTrue(get(r.address()).contains("Nothing is drawn yet"));
+            Files.writeString(Path.of(file), Run.SOUND);
+            await(() -> get(r.address()).contains("<h1>Sound wall</h1>"));
+        }
+    }
+
+    @Test void answersItsOwnNameAlone() throws IOException {
+        Run.file(folder, "hut.json", Run.SOUND);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            assertEquals("HTTP/1.1 200", raw(r.address(), "GET / HTTP/1.1\nHost: localhost:PORT\n\n"));
+            for (String host : List.of("evil.example", "evil.example:PORT", "127.0.0.1", "localhost:1", "127.0.0.1:PORT.evil.example")) {
+                assertEquals("HTTP/1.1 403", raw(r.address(), "GET / HTTP/1.1\nHost: " + host + "\n\n"), host);
+                assertEquals("HTTP/1.1 403", raw(r.address(), "GET /events HTTP/1.1\nHost: " + host + "\n\n"), host);
+            }
+            assertEquals("HTTP/1.1 405", raw(r.address(), "POST / HTTP/1.1\nHost: localhost:PORT\nContent-Length: 0\n\n"));
+            for (String path : List.of("/hut.json", "/../hut.json", "/%2e%2e/hut.json", "/index.html")) {
+                assertEquals("HTTP/1.1 404", raw(r.address(), "GET " + path + " HTTP/1.1\nHost: localhost:PORT\n\n"), path);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"view none.json|there is no file", "view hut.json --port 0|out of range", "view hut.json --port 70000|out of range",
+        "view hut.json --stage half|stage", "view hut.json --practice none|practice", "view|missing"})
+    void refuses(String line, String why) {
+        Run.file(folder, "hut.json", Run.SOUND);
+        Run run = Run.in(folder, line.split(" "));
+        assertEquals(ExitStatus.USAGE, run.status(), run.err());
+        assertTrue(run.err().contains(why), run.err());
+    }
+
+    @Test void refusesAPortThatIsTaken() {
+        Run.file(folder, "hut.json", Run.SOUND);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            Run second = Run.in(folder, "view", "hut.json", "--port", Integer.toString(URI.create(r.address()).getPort()));
+            assertEquals(ExitStatus.USAGE, second.status());
+            assertTrue(second.err().contains("choose another --port"), second.err());
+        }
+    }
+}
