@@ -121,7 +121,7 @@ final class BuildingJob {
             return;
         }
         try {
-            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, Sheets.of(result, options.title.block(reading.sha256())));
+            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, Sheets.of(result, options.title.block(reading.sha256()), options.chosenPaper()));
             places.forEach(p -> written.add("sheet: " + p));
             SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
         } catch (Sheets.TooLarge e) {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import rainlap.file.BuildingFile;
 import rainlap.file.PracticeReading;
 import rainlap.file.Problem;
+import rainlap.drawing.Sheets;
 import rainlap.paper.PngWriter;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
@@ -40,6 +41,10 @@ final class CheckCommand implements RainlapCommand {
             + " each weak point with its section and the water's way. With several elevations a folder, or a name with {name} in it; their pages get an"
             + " index.html beside them.")
     String sheet;
+
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a3", description = "a3 or a4; it lies or stands as the wall asks. On A4 sections and table follow on"
+            + " sheets of their own. Default: a3.")
+    String paper;
 
     @Option(names = "--no-sheet", description = "Draw nothing.")
     boolean noSheet;
@@ -98,6 +103,7 @@ final class CheckCommand implements RainlapCommand {
     /** Refuses values that make no sense, before any work. */
     void checkValues() {
         title.check();
+        chosenPaper();
         if (noSheet && sheet != null) {
             throw Refusal.usage("--sheet and --no-sheet exclude each other", "leave one of them out");
         }
@@ -111,6 +117,11 @@ final class CheckCommand implements RainlapCommand {
 
     int chosenDpi() {
         return dpi == null ? PngWriter.DEFAULT_DPI : dpi;
+    }
+
+    Sheets.Paper chosenPaper() {
+        return Arrays.stream(Sheets.Paper.values()).filter(p -> p.name().equalsIgnoreCase(paper)).findFirst()
+                .orElseThrow(() -> Refusal.unknown("paper", paper, List.of("a3", "a4")));
     }
 
     Stage chosenStage() {

@@ -164,7 +164,7 @@ final class CheckJob implements AutoCloseable {
 
     private List<Sheet> draw(String file, Reading reading, CheckResult result) {
         try {
-            return Sheets.of(result, options.title.block(reading.sha256()));
+            return Sheets.of(result, options.title.block(reading.sha256()), options.chosenPaper());
         } catch (Sheets.TooLarge e) {
             throw Refusal.usage(file + ": " + e.getMessage(), "check it with --no-sheet, or split it into several elevations");
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
+import rainlap.paper.SheetSize;
 
 /**
  * A part of the wall that one elevation shows: as a rule the whole. A wall that would need a smaller scale than 1:50 is cut into bays that
@@ -21,19 +22,22 @@ record Bay(Extents extents, Placing placing, String suffix) {
      * The bays from left to right, as a rule one; empty when the wall is too high for any scale.
      *
      * @param beside whether sections are to stand beside the elevation where that does not cost scale
+     * @param size of the sheets
      */
-    static List<Bay> of(Extents whole, boolean beside) {
-        Optional<Placing> wide = Placing.of(whole, Slots.Layout.WIDE);
-        Optional<Placing> narrow = beside ? Placing.of(whole, Slots.Layout.BESIDE) : Optional.empty();
-        Optional<Placing> shared = larger(narrow, wide), best = larger(shared, Placing.of(whole, Slots.Layout.ALONE));
+    static List<Bay> of(Extents whole, boolean beside, SheetSize size) {
+        Optional<Placing> best = beside && new Slots(size).isWide() ? Placing.of(whole, Slots.Layout.BESIDE) : Optional.empty();
+        for (Slots.Layout layout : Slots.Layout.of(size)) {
+            best = larger(best, Placing.of(whole, layout));
+        }
         if (best.isPresent() && best.get().view().scale() <= SMALLEST_WHOLE) {
             return List.of(new Bay(whole, best.get(), ""));
         }
-        List<Bay> bays = cut(whole, SMALLEST_WHOLE);
+        Slots.Layout layout = Slots.Layout.of(size).get(0);
+        List<Bay> bays = cut(whole, SMALLEST_WHOLE, layout);
         if (!bays.isEmpty()) {
             return bays;
         }
-        return best.isPresent() ? List.of(new Bay(whole, best.get(), "")) : cut(whole, 100);
+        return best.isPresent() ? List.of(new Bay(whole, best.get(), "")) : cut(whole, 100, layout);
     }
 
     /** The one that draws larger; the first where both draw alike. */
@@ -41,8 +45,8 @@ record Bay(Extents extents, Placing placing, String suffix) {
         return second.filter(s -> first.isEmpty() || s.view().scale() < first.get().view().scale()).or(() -> first);
     }
 
-    private static List<Bay> cut(Extents whole, int scale) {
-        long most = Math.round(Slots.Layout.WIDE.wall().width() * scale * Grid.MM) - 1;
+    private static List<Bay> cut(Extents whole, int scale, Slots.Layout layout) {
+        long most = Math.round(layout.wall().width() * scale * Grid.MM) - 1;
         long from = whole.sheets().minX(), total = whole.sheets().width();
         int count = (int) Math.max(1, Math.ceil((total - OVERLAP) / (double) (most - OVERLAP)));
         long width = Math.min(most, (total - OVERLAP) / count + OVERLAP + 1);
@@ -50,7 +54,7 @@ record Bay(Extents extents, Placing placing, String suffix) {
         for (int i = 0; i < count; i++) {
             long left = from + i * (width - OVERLAP);
             Extents part = whole.between(left, left + width);
-            Optional<Placing> placing = Placing.of(part, Slots.Layout.WIDE, scale);
+            Optional<Placing> placing = Placing.of(part, layout, scale);
             if (placing.isEmpty()) {
                 return List.of();
             }

@@ -73,12 +73,12 @@ final class ElevationView {
         });
         boolean onSheet = bay.placing().layout() != Slots.Layout.PICTURE;
         if (onSheet) {
-            out.add(new Levels(view, bay.placing().layout().elevation(), taken).marks(evidence));
+            out.add(new Levels(view, bay.placing().layout().elevation(), bay.placing().layout().size().height() / 2, taken).marks(evidence));
         }
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
         if (onSheet) {
             out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
-                    view.scale(), title()));
+                    view.scale(), title(), bay.placing().layout().isNarrow()));
         }
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing(), reached());
         List<Mark> written = new ArrayList<>(out);
@@ -106,7 +106,8 @@ final class ElevationView {
 
     /** Under the left end of the ground, as far as there is room to the right of it. */
     private PaperPoint title() {
-        double right = bay.placing().layout().elevation().right() - ViewTitle.WIDTH;
+        PaperBox elevation = bay.placing().layout().elevation();
+        double right = Math.max(elevation.left() + 2, elevation.right() - ViewTitle.WIDTH);
         return new PaperPoint(Math.min(right, drawn.left() - 4), bay.placing().title(bay.extents()));
     }
 

@@ -35,17 +35,20 @@ final class FindingsTable {
     private int next;
     private final List<String> closing;
     private int nextClosing;
+    private final double room;
 
     /**
      * @param unnamed pieces whose names found no room on the drawing
      * @param unmarked how many of the last weak points stand in the table only
+     * @param room for the lines that close it
      */
-    FindingsTable(CheckResult result, List<String> unnamed, int unmarked) {
+    FindingsTable(CheckResult result, List<String> unnamed, int unmarked, double room) {
         this.result = result;
+        this.room = room;
         this.closing = closingLines(unnamed);
         if (unmarked > 0) {
             closing.addAll(TextMetrics.wrap("Not marked on the drawing for want of room, " + unmarked
-                    + ": they stand in this table only.", Slots.TABLE.width() - 13, Looks.SECOND));
+                    + ": they stand in this table only.", room, Looks.SECOND));
         }
     }
 
@@ -145,12 +148,11 @@ final class FindingsTable {
     /** What was checked where nothing was found, and what could not be checked. */
     private List<String> closingLines(List<String> unnamed) {
         List<String> out = new ArrayList<>();
-        double room = Slots.TABLE.width() - 13;
         if (result.weakPoints().isEmpty()) {
             out.addAll(TextMetrics.wrap(checked(), room, Looks.PLAIN));
         }
         out.addAll(TextMetrics.wrap(notChecked(), room, Looks.PLAIN));
-        rain(room, out);
+        rain(out);
         String practice = result.evidence().practice().id();
         if (result.weakPoints().stream().map(WeakPoint::finding)
                 .anyMatch(f -> f.isUnspokenBy(practice) && !f.source().equals(Source.commonPractice()))) {
@@ -164,7 +166,7 @@ final class FindingsTable {
     }
 
     /** What rain is reckoned with and where it goes as drawn, then what the figures of the column mean. */
-    private void rain(double room, List<String> out) {
+    private void rain(List<String> out) {
         Trace trace = result.evidence().trace();
         String reckoned = DrivingRain.relation(result.evidence().elevation().exposure())
                 .map(r -> "Rain on the wall " + r + "." + trace.balance().filter(b -> b.fallen() > 0).map(this::goes).orElse(""))

@@ -26,18 +26,21 @@ import rainlap.wall.OutlineEdge;
 final class Levels {
     private record Level(long y, String name) {}
 
-    /** Height of the sheet's centring mark, which runs into the frame. */
-    private static final double CENTRING = 148.5;
     /** Shorter laps get no level. */
     private static final double LONG_MM = 300;
     private final View view;
     private final PaperBox slot;
+    private final double centring;
     private final Occupied taken;
 
-    /** @param slot what belongs to the elevation stays in here */
-    Levels(View view, PaperBox slot, Occupied taken) {
+    /**
+     * @param slot what belongs to the elevation stays in here
+     * @param centring height of the sheet's centring mark, which runs into the frame
+     */
+    Levels(View view, PaperBox slot, double centring, Occupied taken) {
         this.view = view;
         this.slot = slot;
+        this.centring = centring;
         this.taken = taken;
     }
 
@@ -86,7 +89,8 @@ final class Levels {
         double y = view.y(l.y());
         PaperPoint tip = new PaperPoint(Slots.LEVELS_RIGHT - 2.1, y);
         String figure = Place.level(l.y());
-        double left = Math.abs(y - CENTRING) < 5 ? Slots.LEVELS_LEFT + 4 : Slots.LEVELS_LEFT;
+        boolean atCentring = Math.abs(y - centring) < 5;
+        double left = atCentring ? Slots.LEVELS_LEFT + 4 : Slots.LEVELS_LEFT;
         double room = Slots.LEVELS_RIGHT - 4.9 - left - TextMetrics.width(figure, Looks.STRONG);
         List<Mark> out = new ArrayList<>();
         out.add(Polyline.line(left, y, Slots.LEVELS_RIGHT, y, Looks.THIN));

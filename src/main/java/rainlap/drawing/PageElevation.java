@@ -15,6 +15,7 @@ import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
+import rainlap.paper.SheetSize;
 import rainlap.paper.Strokes;
 import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
@@ -24,6 +25,7 @@ import rainlap.wall.Opening;
 /** The elevation of a page: the same marks, names and labels as on a sheet, in groups. */
 final class PageElevation {
     /** Beyond the scales of sheets a page goes on: it can be enlarged. */
+    private static final double NO_CENTRING_MARK = Double.NEGATIVE_INFINITY;
     private static final List<Integer> SMALLER = List.of(200, 500, 1000);
     /** With more marks round one elevation its leaders cannot be followed; the others show when they are chosen. */
     private static final int MOST_MARKS = 40;
@@ -56,10 +58,10 @@ final class PageElevation {
     }
 
     private Placing place() {
-        Stream<Placing> sheets = Arrays.stream(Slots.Layout.values()).flatMap(l -> Placing.of(extents, l).stream());
+        Stream<Placing> sheets = Arrays.stream(Slots.Layout.values()).filter(l -> l.size() == SheetSize.A3).flatMap(l -> Placing.of(extents, l).stream());
         Stream<Placing> smaller = SMALLER.stream().flatMap(s -> Placing.of(extents, Slots.Layout.ALONE, s).stream());
         return Stream.concat(sheets, smaller).min(Comparator.comparingInt(p -> p.view().scale())).map(this::moved)
-                .orElseThrow(() -> new Sheets.TooLarge(extents));
+                .orElseThrow(() -> new Sheets.TooLarge(extents, Sheets.Paper.A3));
     }
 
     /** A sheet has its middle to keep; on a page the wall stands beside its levels, with room for labels between. */
@@ -125,14 +127,14 @@ final class PageElevation {
             wall.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
             taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
         });
-        add(PageLayer.DIMENSIONS, 0, List.of(new Levels(view, slot(), taken).marks(evidence)));
+        add(PageLayer.DIMENSIONS, 0, List.of(new Levels(view, slot(), NO_CENTRING_MARK, taken).marks(evidence)));
         add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), extents.wall())));
     }
 
     /** The name of the view and the scale bar: only for paper, where they are true. */
     private Group title(PaperBox drawn) {
         PaperPoint title = new PaperPoint(Math.min(slot().right() - ViewTitle.WIDTH, drawn.left() - 4), placing.title(extents));
-        return ViewTitle.marks(evidence.elevation().name(), "", evidence.stage().word() + " stage, scale 1:" + view.scale(), view.scale(), title)
+        return ViewTitle.marks(evidence.elevation().name(), "", evidence.stage().word() + " stage, scale 1:" + view.scale(), view.scale(), title, false)
                 .withClass("paper-only");
     }
 

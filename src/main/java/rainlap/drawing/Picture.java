@@ -30,7 +30,7 @@ public final class Picture {
     /** The picture of a wall that was checked; of a wall too large for it, the sheet's own exception. */
     public static Picture of(CheckResult result) {
         Extents extents = Extents.of(result);
-        Placing placing = Placing.of(extents, Slots.Layout.PICTURE).orElseThrow(() -> new Sheets.TooLarge(extents));
+        Placing placing = Placing.of(extents, Slots.Layout.PICTURE).orElseThrow(() -> new Sheets.TooLarge(extents, Sheets.Paper.A3));
         List<WeakPoint> shown = result.weakPoints().subList(0, Math.min(Labels.WITH_WORDS, result.weakPoints().size()));
         Sections sections = Sections.besideOnly(result.evidence());
         Group elevation = new ElevationView(result.evidence(), new Bay(extents, placing, ""), shown).marks(sections);

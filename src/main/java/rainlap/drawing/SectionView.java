@@ -27,8 +27,9 @@ final class SectionView {
     private static final double DEPTH = 8;
     private static final double DEEPEST = 20;
     private static final double NAME_PITCH = 4.3;
-    /** Width of the words beside a level cut. */
+    /** Width of the words beside a level cut, and what the cut itself must have in a narrow column. */
     private static final double BESIDE = 34;
+    private static final double LEVEL_FIELD = 54;
     private static final String NOT_HERE = "Water gets in beside this cut.";
     private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
@@ -52,7 +53,7 @@ final class SectionView {
         boolean plumb = plan.cut().plumb();
         this.field = plumb
                 ? new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right(), cell.top() + SectionCell.HEAD + 44)
-                : new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right() - BESIDE - 3, cell.bottom());
+                : new PaperBox(cell.left(), cell.top() + SectionCell.HEAD + 1, cell.right() - beside() - 3, cell.bottom());
         double depth = depth();
         double centre = (plan.cut().from() + plan.cut().to()) / 2.0;
         this.grid = plumb ? new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre)
@@ -76,6 +77,10 @@ final class SectionView {
         SectionView view = new SectionView(plan, evidence, PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT));
         view.drawCut(evidence);
         return new SectionPicture(view.out, view.scale(evidence) + (plumb ? "" : ", seen from above"));
+    }
+
+    private double beside() {
+        return Math.min(BESIDE, cell.width() - 3 - LEVEL_FIELD);
     }
 
     private boolean legs() {
@@ -133,7 +138,7 @@ final class SectionView {
     /** @param elsewhere whether water gets in, but nowhere in this plane */
     private void words(boolean elsewhere) {
         boolean plumb = plan.cut().plumb();
-        double width = plumb ? cell.width() : BESIDE;
+        double width = plumb ? cell.width() : beside();
         List<String> note = elsewhere ? TextMetrics.wrap(NOT_HERE, width, Looks.PLAIN) : List.of();
         List<String> lines = new ArrayList<>(SectionCell.sentence(plan.first().finding(), width, (plumb ? 4 : 8) - note.size()));
         lines.addAll(note);
@@ -271,7 +276,7 @@ final class SectionView {
         PaperBox b = t.box();
         PaperPoint start = plan.cut().plumb() ? new PaperPoint(b.right() + 0.7, t.at().y() - 1.25) : new PaperPoint(t.at().x(), b.top() - 0.5);
         Polyline leader = Polyline.of(Looks.THIN, start, dot);
-        if (!room.holds(b) || !taken.isFree(b) || !drawn.isFree(b) || !taken.isFree(new PaperSegment(start, dot))
+        if (!room.holds(b) || !taken.isFree(b) || !drawn.isFree(b) || b.meets(new PaperSegment(start, dot)) || !taken.isFree(new PaperSegment(start, dot))
                 || !taken.isFree(PaperBox.around(dot, 0.6, 0.6))) {
             return false;
         }

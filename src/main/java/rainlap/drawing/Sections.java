@@ -23,10 +23,6 @@ final class Sections {
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
     private static final int MOST_BESIDE = 4;
     private static final double HEADING = 10;
-    /** Beneath the further sections the table goes on. */
-    private static final double FOOT = 188;
-    private static final int COLUMNS = 4;
-    private static final double COLUMN_GAP = 4;
     /** Two cuts nearer than this and in one direction show the same. */
     private static final long SAME = 60_00;
     private final Evidence evidence;
@@ -41,6 +37,7 @@ final class Sections {
 
     private final TreeSet<Integer> scalesBeside = new TreeSet<>();
     private final TreeSet<Integer> scalesFurther = new TreeSet<>();
+    private PaperBox heading = new PaperBox(0, 0, 0, 0);
     private int count;
     private int countBeside;
 
@@ -50,14 +47,10 @@ final class Sections {
     }
 
     /** With room on a further sheet for those that do not fit beside the elevation. */
-    static Sections onSheets(Evidence evidence) {
+    static Sections onSheets(Evidence evidence, Slots slots) {
         Sections out = new Sections(evidence);
-        PaperBox full = Slots.FULL;
-        double width = (full.width() - (COLUMNS - 1) * COLUMN_GAP) / COLUMNS;
-        for (int i = 0; i < COLUMNS; i++) {
-            double left = full.left() + i * (width + COLUMN_GAP);
-            out.further.add(new SectionColumn(new PaperBox(left, full.top() + HEADING, left + width, FOOT)));
-        }
+        out.heading = slots.full();
+        slots.sections(HEADING).forEach(column -> out.further.add(new SectionColumn(column)));
         return out;
     }
 
@@ -185,7 +178,7 @@ final class Sections {
         if (out.isEmpty()) {
             return Optional.empty();
         }
-        out.add(0, Text.of(Slots.FULL.left(), Slots.FULL.top() + 4, "Sections, worst first", Looks.TITLE));
+        out.add(0, Text.of(heading.left(), heading.top() + 4, "Sections, worst first", Looks.TITLE));
         return Optional.of(Group.of("further-sections", out));
     }
 }

@@ -1,6 +1,7 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Frame;
@@ -17,7 +19,7 @@ import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetSize;
 
-/** The marked-up elevation of a check, on as many A3 sheets as its findings need. */
+/** The marked-up elevation of a check, on as many sheets as its findings need. */
 public final class Sheets {
     /** With more marks round one elevation its leaders can no longer be followed. */
     private static final int MOST_MARKS = 40;
@@ -29,6 +31,7 @@ public final class Sheets {
     private final Set<String> unnamed = new LinkedHashSet<>();
     private final Set<String> named = new TreeSet<>();
 
+    private final Slots slots;
     private final Sections sections;
     private boolean hasPlanes;
     private boolean hasFree;
@@ -38,28 +41,40 @@ public final class Sheets {
     /** A sheet in the making, with a slot for the table, found by its height, unless an elevation takes all of it. */
     private record Page(String scale, List<Mark> marks, Optional<DoubleFunction<PaperBox>> table) {}
 
-    private Sheets(CheckResult result, TitleBlock title) {
+    private Sheets(CheckResult result, TitleBlock title, SheetSize size) {
         this.result = result;
         this.title = title;
-        this.sections = Sections.onSheets(result.evidence());
+        this.slots = new Slots(size);
+        this.sections = Sections.onSheets(result.evidence(), slots);
     }
 
     /**
      * The sheets in order: the elevation with the worst weak points, further elevations while there are weak points whose marks found no
      * room, the rest of the table.
      *
-     * @throws TooLarge when the wall does not fit an A3 sheet at 1:100
+     * @throws TooLarge when the wall does not fit the paper at 1:100
      */
     public static List<Sheet> of(CheckResult result, TitleBlock title) {
-        List<Bay> bays = Bay.of(Extents.of(result), !result.weakPoints().isEmpty());
+        return of(result, title, Paper.A3);
+    }
+
+    /** The same on other paper. */
+    public static List<Sheet> of(CheckResult result, TitleBlock title, Paper paper) {
+        List<Bay> bays = bays(result, paper);
         if (bays.isEmpty()) {
-            throw new TooLarge(Extents.of(result));
+            throw new TooLarge(Extents.of(result), paper);
         }
-        Sheets sheets = new Sheets(result, title);
+        Sheets sheets = new Sheets(result, title, bays.get(0).placing().layout().size());
         sheets.elevations(bays);
         sheets.behind(bays.stream().anyMatch(Sheets::isAlone));
         sheets.tables();
         return sheets.finished();
+    }
+
+    /** The way of laying the sheet that draws the wall in the fewest bays, then the largest. */
+    private static List<Bay> bays(CheckResult result, Paper paper) {
+        return paper.ways().stream().map(size -> Bay.of(Extents.of(result), !result.weakPoints().isEmpty(), size)).filter(b -> !b.isEmpty())
+                .min(Comparator.comparingInt((List<Bay> b) -> b.size()).thenComparingInt(b -> b.get(0).placing().view().scale())).orElse(List.of());
     }
 
     /** Every weak point is marked once, in the first bay that shows it. */
@@ -95,7 +110,7 @@ public final class Sheets {
         String also = sections.scalesBeside();
         double title = bay.placing().title(bay.extents());
         pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
-                isAlone(bay) ? Optional.empty() : Optional.of(height -> Slots.table(title, height))));
+                isAlone(bay) || !slots.isWide() ? Optional.empty() : Optional.of(height -> Slots.table(title, height))));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -106,13 +121,14 @@ public final class Sheets {
     }
 
     private static boolean isAlone(Bay bay) {
-        return bay.placing().layout() == Slots.Layout.ALONE;
+        return bay.placing().layout().isAlone();
     }
 
     /** Legend, notes and key plan. */
     private List<Mark> key(List<WeakPoint> shown, boolean planes) {
         Notes notes = Notes.of(result.evidence());
-        return List.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed), notes.top()), notes.marks(), Notes.keyPlan());
+        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed), notes.top()), notes.marks(), Notes.keyPlan())
+                .map(slots::onTitleBlock).toList();
     }
 
     /** The sheet behind the elevations: further sections, and the legend where it found no place before. */
@@ -125,13 +141,14 @@ public final class Sheets {
             marks.addAll(key(result.weakPoints(), hasPlanes));
         }
         if (!marks.isEmpty()) {
-            pages.add(new Page(sections.scalesFurther(), marks, Optional.of(height -> Slots.tableBeneath(further.map(g -> g.box().bottom())))));
+            Optional<PaperBox> table = slots.tableBeneath(further.map(g -> g.box().bottom()), withKey);
+            pages.add(new Page(sections.scalesFurther(), marks, table.map(box -> height -> box)));
         }
     }
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked);
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, slots.closing());
         boolean first = true;
         for (Page page : List.copyOf(pages)) {
             if (!table.isDone() && page.table().isPresent()) {
@@ -140,7 +157,8 @@ public final class Sheets {
             }
         }
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(Slots.FULL, false))), Optional.empty()));
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), first))), Optional.empty()));
+            first = false;
         }
     }
 
@@ -149,21 +167,38 @@ public final class Sheets {
         String name = result.evidence().elevation().name() + ": marked-up elevation";
         for (int i = 0; i < pages.size(); i++) {
             List<Mark> marks = new ArrayList<>();
-            marks.add(Frame.of(SheetSize.A3));
+            marks.add(Frame.of(slots.size()));
             marks.addAll(pages.get(i).marks());
-            marks.add(TitleBlockMarks.of(new TitleBlockMarks.Filling(result.evidence(), title, pages.get(i).scale(), i + 1, pages.size())));
-            out.add(new Sheet(SheetSize.A3, name, "en", marks));
+            marks.add(slots.inCorner(TitleBlockMarks.of(
+                    new TitleBlockMarks.Filling(result.evidence(), title, slots.size(), pages.get(i).scale(), i + 1, pages.size()))));
+            out.add(new Sheet(slots.size(), name, "en", marks));
         }
         return List.copyOf(out);
+    }
+
+    /** The paper to draw on; it lies or stands as the wall asks. */
+    public enum Paper {
+        A3(SheetSize.A3, SheetSize.A3_UPRIGHT), A4(SheetSize.A4, SheetSize.A4_LYING);
+
+        private final List<SheetSize> ways;
+
+        Paper(SheetSize... ways) {
+            this.ways = List.of(ways);
+        }
+
+        /** Of two that draw alike the first is taken. */
+        List<SheetSize> ways() {
+            return ways;
+        }
     }
 
     /** The wall does not fit the largest sheet at the smallest scale. */
     public static final class TooLarge extends IllegalArgumentException {
         private static final long serialVersionUID = 1L;
 
-        TooLarge(Extents extents) {
+        TooLarge(Extents extents, Paper paper) {
             super("a wall of " + extents.sheets().width() / 100 + " x " + extents.sheets().height() / 100
-                    + " mm with its folds is too high for an A3 sheet at 1:100; give it as several elevations");
+                    + " mm with its folds is too high for " + paper + " at 1:100; give it as several elevations");
         }
     }
 }

@@ -9,6 +9,7 @@ import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperRegion;
+import rainlap.paper.SheetSize;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
@@ -16,7 +17,7 @@ import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
 import rainlap.wall.Stage;
 
-/** The title block of ISO 7200 (read in secondary text), 180 wide, in the lower right corner. */
+/** The title block of ISO 7200 (read in secondary text), 180 wide, in the lower right corner of an A3 sheet. */
 final class TitleBlockMarks {
     private static final double LEFT = 230;
     private static final double TOP = 253;
@@ -31,7 +32,7 @@ final class TitleBlockMarks {
      *
      * @param scale as printed: {@code 1:20 (1:5)}
      */
-    record Filling(Evidence evidence, TitleBlock title, String scale, int sheet, int sheets) {}
+    record Filling(Evidence evidence, TitleBlock title, SheetSize size, String scale, int sheet, int sheets) {}
 
     static Group of(Filling f) {
         TitleBlockMarks block = new TitleBlockMarks();
@@ -73,7 +74,7 @@ final class TitleBlockMarks {
         value(cell(86, 23.2, 24, 10.8, "Scale"), f.scale(), Looks.STRONG, 8.9);
         String hash = f.title().inputHash();
         value(cell(110, 23.2, 22, 10.8, "Input"), hash.substring(0, Math.min(8, hash.length())), Looks.STRONG, 8.9);
-        value(cell(132, 23.2, 14, 10.8, "Size"), "A3", Looks.STRONG, 8.9);
+        value(cell(132, 23.2, 14, 10.8, "Size"), f.size().word(), Looks.STRONG, 8.9);
         value(cell(146, 23.2, 12, 10.8, "Rev."), f.title().revision(), Looks.STRONG, 8.9);
         value(cell(158, 23.2, 10, 10.8, "Lang."), "en", Looks.STRONG, 8.9);
         value(cell(168, 23.2, 12, 10.8, "Sheet"), f.sheet() + " / " + f.sheets(), Looks.STRONG, 8.9);

@@ -20,9 +20,12 @@ import rainlap.rule.Place;
 final class ViewTitle {
     /** Width of all of it, printed mm. */
     static final double WIDTH = 214;
+    /** How far beneath the title the scale bar stands where the sheet is narrow. */
+    static final double BAR_BENEATH = 7;
     /** Where the scale bar begins. */
     private static final double BAR = 156;
     private static final double BAR_LENGTH = 50;
+    private static final double BAR_LABEL = 34;
     private static final double GREY_GAP = 3;
 
     private ViewTitle() {}
@@ -30,15 +33,16 @@ final class ViewTitle {
     /**
      * @param suffix what part of the wall, where it is not the whole: ", bay 1 of 3"
      * @param at where the name stands
+     * @param narrow whether the scale bar stands beneath it
      */
-    static Group marks(String name, String suffix, String second, int scale, PaperPoint at) {
+    static Group marks(String name, String suffix, String second, int scale, PaperPoint at, boolean narrow) {
         List<Mark> out = new ArrayList<>();
         String seen = ", seen from outside" + suffix;
-        double room = BAR - 34 - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
+        double room = (narrow ? BAR : BAR - 34) - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
         String title = TextMetrics.shorten(name, room, Looks.TITLE) + seen;
         out.add(Text.of(at.x(), at.y(), title, Looks.TITLE));
         out.add(Text.of(at.x() + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, at.y(), second, Looks.SECOND));
-        scaleBar(scale, at.plus(BAR, 0), out);
+        scaleBar(scale, narrow ? at.plus(BAR_LABEL, BAR_BENEATH) : at.plus(BAR, 0), out);
         return Group.of("view-title", out);
     }
 

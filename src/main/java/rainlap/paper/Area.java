@@ -18,6 +18,11 @@ public record Area(PaperRegion region, Optional<Fill> fill, Optional<Edge> edge)
     }
 
     @Override
+    public Area moved(double dx, double dy) {
+        return new Area(region.moved(dx, dy), fill, edge);
+    }
+
+    @Override
     public PaperBox box() {
         return region.box();
     }

@@ -10,6 +10,11 @@ public record Clip(PaperRegion region, List<Mark> marks) implements Mark {
     }
 
     @Override
+    public Clip moved(double dx, double dy) {
+        return new Clip(region.moved(dx, dy), marks.stream().map(m -> m.moved(dx, dy)).toList());
+    }
+
+    @Override
     public PaperBox box() {
         return region.box();
     }

@@ -24,6 +24,11 @@ public record Disc(PaperPoint centre, double radius, Optional<Fill> fill, Option
     }
 
     @Override
+    public Disc moved(double dx, double dy) {
+        return new Disc(centre.plus(dx, dy), radius, fill, edge);
+    }
+
+    @Override
     public PaperBox box() {
         return PaperBox.around(centre, 2 * radius, 2 * radius);
     }

@@ -72,6 +72,11 @@ public record Group(Optional<String> id, List<String> classes, Optional<String> 
     }
 
     @Override
+    public Group moved(double dx, double dy) {
+        return new Group(id, classes, title, data, marks.stream().map(m -> m.moved(dx, dy)).toList());
+    }
+
+    @Override
     public PaperBox box() {
         return marks.stream().filter(m -> !isBlank(m)).map(Mark::box).reduce(PaperBox::with).orElse(new PaperBox(0, 0, 0, 0));
     }

@@ -23,6 +23,11 @@ public record Halo(Mark of, Tone ground, double width) implements Mark {
     }
 
     @Override
+    public Halo moved(double dx, double dy) {
+        return new Halo(of.moved(dx, dy), ground, width);
+    }
+
+    @Override
     public PaperBox box() {
         return of.box();
     }

@@ -68,6 +68,10 @@ public record PaperRegion(List<List<PaperPoint>> rings) {
         return new double[] {(to.x() - from.x()) / length, (to.y() - from.y()) / length};
     }
 
+    PaperRegion moved(double dx, double dy) {
+        return new PaperRegion(rings.stream().map(ring -> ring.stream().map(p -> p.plus(dx, dy)).toList()).toList());
+    }
+
     public PaperBox box() {
         return rings.stream().map(PaperBox::of).reduce(PaperBox::with).orElseThrow();
     }

@@ -75,7 +75,7 @@ public final class PngWriter {
         double most = Math.min(MOST_PIXELS_A_SIDE / Math.max(across, down),
                 Math.sqrt(memory * 0.6 / (across * down * BYTES_PER_PIXEL)));
         if (most < 1) {
-            throw new TooLarge(size + " at " + dpi + " dpi is " + Math.round(across) + " x " + Math.round(down)
+            throw new TooLarge(size.word() + " at " + dpi + " dpi is " + Math.round(across) + " x " + Math.round(down)
                     + " pixels, too large for the memory at hand; at most " + (int) (dpi * most) + " dpi fits");
         }
     }
@@ -94,7 +94,7 @@ public final class PngWriter {
         } catch (TranscoderException e) {
             throw new IOException("the drawing could not be painted: " + e.getMessage(), e);
         } catch (OutOfMemoryError e) {
-            throw new TooLarge(size + " at " + dpi + " dpi ran out of memory");
+            throw new TooLarge(size.word() + " at " + dpi + " dpi ran out of memory");
         } catch (LinkageError | InternalError e) {
             throw new IOException("a picture needs the machine's font library (on Linux: fontconfig and freetype): " + e, e);
         }

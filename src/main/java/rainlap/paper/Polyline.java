@@ -22,6 +22,11 @@ public record Polyline(List<PaperPoint> points, Edge edge) implements Mark {
     }
 
     @Override
+    public Polyline moved(double dx, double dy) {
+        return new Polyline(points.stream().map(p -> p.plus(dx, dy)).toList(), edge);
+    }
+
+    @Override
     public PaperBox box() {
         return PaperBox.of(points);
     }

@@ -2,20 +2,27 @@ package rainlap.paper;
 
 /** Sizes of sheet in use, with the drawing space inside the frame of ISO 5457: 20 mm on the left, 10 mm elsewhere. */
 public enum SheetSize {
-    A3(420, 297), A4(210, 297);
+    A3("A3", 420, 297), A3_UPRIGHT("A3", 297, 420), A4("A4", 210, 297), A4_LYING("A4", 297, 210);
 
     private static final double FILING_MARGIN = 20;
     private static final double MARGIN = 10;
 
+    private final String word;
     private final double width;
     private final double height;
 
-    SheetSize(double width, double height) {
+    SheetSize(String word, double width, double height) {
+        this.word = word;
         this.width = width;
         this.height = height;
     }
 
-    /** Width in millimetres: A3 lies, A4 stands. */
+    /** The paper it is cut from, as printed: {@code A3}. */
+    public String word() {
+        return word;
+    }
+
+    /** Width in millimetres: A3 lies and A4 stands, where nothing else is said. */
     public double width() {
         return width;
     }

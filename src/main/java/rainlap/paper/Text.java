@@ -28,6 +28,11 @@ public record Text(PaperPoint at, String text, TextStyle style) implements Mark 
         return TextMetrics.width(text, style);
     }
 
+    @Override
+    public Text moved(double dx, double dy) {
+        return new Text(at.plus(dx, dy), text, style);
+    }
+
     /** The box of the advance width and of the ink above and below the baseline, turned with the text. */
     @Override
     public PaperBox box() {

@@ -14,6 +14,7 @@ import rainlap.geom.Box;
 import rainlap.material.Catalogue;
 import rainlap.practice.Practices;
 import rainlap.paper.Sheet;
+import rainlap.paper.SheetSize;
 import rainlap.paper.SheetCheck;
 import rainlap.rule.Evidence;
 import rainlap.wall.Elevation;
@@ -56,8 +57,8 @@ class PlacingTest {
     @Test
     void aWallTooLongForOneToFiftyIsCutIntoBaysThatOverlap() {
         double room = Slots.Layout.WIDE.wall().width() * 50;
-        assertEquals(1, Bay.of(extents(room - 1, 3000), true).size());
-        List<Bay> bays = Bay.of(extents(2.5 * room, 3000), true);
+        assertEquals(1, Bay.of(extents(room - 1, 3000), true, SheetSize.A3).size());
+        List<Bay> bays = Bay.of(extents(2.5 * room, 3000), true, SheetSize.A3);
         assertEquals(3, bays.size());
         for (int i = 0; i < bays.size(); i++) {
             assertEquals(50, bays.get(i).placing().view().scale());
@@ -72,8 +73,8 @@ class PlacingTest {
 
     @Test
     void aWallTooHighForOneToAHundredIsRefusedWithItsSize() {
-        Sheets.TooLarge e = assertThrows(Sheets.TooLarge.class, () -> Sheets.of(bareWall(4000, 20_000), TitleBlock.BLANK));
-        assertTrue(e.getMessage().startsWith("a wall of 4000 x 20000 mm"), e.getMessage());
+        Sheets.TooLarge e = assertThrows(Sheets.TooLarge.class, () -> Sheets.of(bareWall(4000, 40_000), TitleBlock.BLANK));
+        assertTrue(e.getMessage().startsWith("a wall of 4000 x 40000 mm"), e.getMessage());
     }
 
     @Test
@@ -90,7 +91,7 @@ class PlacingTest {
     }
 
     private static Bay only(double width, double height) {
-        List<Bay> bays = Bay.of(extents(width, height), true);
+        List<Bay> bays = Bay.of(extents(width, height), true, SheetSize.A3);
         assertEquals(1, bays.size());
         return bays.get(0);
     }
@@ -100,7 +101,7 @@ class PlacingTest {
         return new Extents(wall, wall, OptionalLong.empty());
     }
 
-    private static CheckResult bareWall(double width, double height) {
+    static CheckResult bareWall(double width, double height) {
         Elevation e = new Elevation("Bare", Optional.empty(), Exposure.UNSTATED, SampleWall.outline(width, height, OptionalLong.empty()),
                 List.of(), List.of(), Catalogue.builtIn(), List.of(), List.of());
         return new CheckResult(Evidence.of(e, Stage.WRAP, Practices.common()), List.of(), Map.of(), Map.of(), List.of(), List.of());
