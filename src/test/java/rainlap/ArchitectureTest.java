@@ -28,6 +28,7 @@ class ArchitectureTest {
             "com.fasterxml.jackson", Set.of("material", "practice", "file", "report"),
             "org.apache.batik", Set.of("paper"),
             "org.apache.pdfbox", Set.of("paper"),
+            "org.dhatim.fastexcel", Set.of("report"),
             "javax.xml", Set.of("paper"),
             "java.awt", Set.of("paper"),
             "com.sun.net.httpserver", Set.of("cli"),

@@ -21,6 +21,7 @@ import rainlap.file.Reading;
 import rainlap.report.BuildingJson;
 import rainlap.report.BuildingTable;
 import rainlap.report.DefectTable;
+import rainlap.report.Lists;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
 
@@ -57,6 +58,8 @@ final class BuildingJob {
         Optional<Path> findings = Optional.ofNullable(options.findings)
                 .map(v -> new OutputNames(around.folder(), false).path("--findings", v, file, ".findings.json"));
         findings.ifPresent(outputs::claim);
+        ListFiles lists = new ListFiles(outputs, new OutputNames(around.folder(), false), options.list);
+        lists.claim(file);
         List<Optional<Path>> sheets = building.walls().stream().map(w -> sheet(w, outputs)).toList();
         PageFiles pages = new PageFiles(outputs);
         pages.claimIndex(sheets.stream().flatMap(Optional::stream).toList());
@@ -70,6 +73,7 @@ final class BuildingJob {
             outputs.write(place, out -> BuildingJson.write(result, files, defects, out));
             written.add("findings: " + place);
         });
+        written.addAll(lists.write(file, () -> Lists.of(result)));
         for (int i = 0; i < sheets.size(); i++) {
             int wall = i;
             sheets.get(i).ifPresent(place -> draw(pages, result.walls().get(wall).result(), reading.elevations().get(wall), place, outputs));

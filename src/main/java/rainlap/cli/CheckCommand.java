@@ -52,6 +52,12 @@ final class CheckCommand implements RainlapCommand {
     @Option(names = "--findings", paramLabel = "PLACE", description = "Write the findings as JSON to this file or folder; {name} as above.")
     String findings;
 
+    @Option(names = "--list", paramLabel = "PLACE", description = "Write weak points and joints as lists for spreadsheets; {name} as above. A name"
+            + " ending in .xlsx, or a folder, gives one workbook with a sheet of each and one of notes; a name ending in .csv gives the weak points there"
+            + " and the joints beside it, out-joints.csv (UTF-8, RFC 4180). A text that a spreadsheet would run as a formula (= + - @ or a tab or line end"
+            + " at its start) gets an apostrophe before it; numbers stay numbers.")
+    String list;
+
     @Option(names = "--stage", paramLabel = "STAGE", defaultValue = "wrap",
             description = "wrap (the hold point before cladding) or finished. Default: wrap.")
     String stage;

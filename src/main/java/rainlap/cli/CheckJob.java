@@ -18,6 +18,7 @@ import rainlap.file.Reading;
 import rainlap.paper.Sheet;
 import rainlap.report.DefectTable;
 import rainlap.report.FindingsJson;
+import rainlap.report.Lists;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
 import rainlap.wall.Elevation;
@@ -33,6 +34,7 @@ final class CheckJob implements AutoCloseable {
     private final OutputNames names;
     private final OutputFiles outputs;
     private final PageFiles pages;
+    private final ListFiles lists;
     private final List<String> written = new ArrayList<>();
 
     CheckJob(Surroundings around, CheckCommand options) {
@@ -43,6 +45,7 @@ final class CheckJob implements AutoCloseable {
         this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.practiceFile().stream())
                 .map(around.folder()::resolve).toList());
         this.pages = new PageFiles(outputs);
+        this.lists = new ListFiles(outputs, names, options.list);
     }
 
     ExitStatus run() {
@@ -75,6 +78,7 @@ final class CheckJob implements AutoCloseable {
 
     private void claimOutputs(String file) {
         findings(file).ifPresent(outputs::claim);
+        lists.claim(name(file));
         if (options.sheet != null) {
             sheet(file).ifPresent(outputs::claim);
         } else {
@@ -150,6 +154,7 @@ final class CheckJob implements AutoCloseable {
             outputs.write(place, out -> FindingsJson.write(result, defects, out));
             written.add("findings: " + place);
         });
+        written.addAll(lists.write(name(file), () -> Lists.of(result)));
         sheet(file).ifPresent(place -> {
             if (OutputNames.isPage(place)) {
                 pages.write(place, result, name(file), options.title.block(reading.sha256()));

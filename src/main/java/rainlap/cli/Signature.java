@@ -8,10 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.CRC32;
 import rainlap.paper.PdfWriter;
+import rainlap.report.Lists;
 
 /**
  * The mark by which Rainlap knows its own files, so that it never replaces anything else: the first key of a findings file, a comment
- * at the end of a drawing in SVG, a text chunk in a PNG, the producer of a PDF.
+ * at the end of a drawing in SVG, a text chunk in a PNG, the producer of a PDF, the headings of a list as CSV, the archive's comment of a
+ * list as XLSX.
  */
 final class Signature {
     /** Stands at the end of every SVG written. */
@@ -33,8 +35,18 @@ final class Signature {
         try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "r")) {
             return holds(bytes, 0, FINDINGS.getBytes(StandardCharsets.UTF_8)) || holds(bytes, PNG_HEAD, CHUNK)
                     || holds(bytes, size - SVG.length(), SVG.getBytes(StandardCharsets.UTF_8))
-                    || isPdf(file, bytes);
+                    || isList(bytes) || isPdf(file, bytes);
         }
+    }
+
+    /** A list that was given a further column, or saved by a spreadsheet, is somebody's own. */
+    private static boolean isList(RandomAccessFile bytes) throws IOException {
+        for (String line : Lists.firstLines()) {
+            if (holds(bytes, 0, line.getBytes(StandardCharsets.UTF_8))) {
+                return true;
+            }
+        }
+        return holds(bytes, bytes.length() - Lists.WORKBOOK_END.length(), Lists.WORKBOOK_END.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Its producer is read only where it is a PDF. */
