@@ -6,6 +6,7 @@
   const whole = elevation.getAttribute('viewBox').split(' ').map(Number);
   const items = all('[data-layer]', elevation), marks = all('.wp'), ways = all('.way'), findings = all('.f'), layers = all('[data-l]');
   const paper = elevation.dataset.paper.split(' ').map(Number);
+  const words = new Map(findings.map(f => [f, f.textContent.toLowerCase()])), front = byId('front');
   const last = Number(slider.max), calm = matchMedia('(prefers-reduced-motion: reduce)');
   let chosen = 0, shown = whole, moving = 0, running = 0, digits = '', digitsUntil = 0;
 
@@ -23,8 +24,8 @@
       const hidden = numberOf(mark) !== chosen && (!laid || off.has('weak'));
       mark.classList.toggle('off', hidden);
     }
-    const words = step ? all('li', byId('steps'))[step - 1].textContent : '';
-    now.textContent = step === 0 ? 'bare frame' : step + ' of ' + last + ': ' + words;
+    const piece = step ? all('li', byId('steps'))[step - 1].textContent : '';
+    now.textContent = step === 0 ? 'bare frame' : step + ' of ' + last + ': ' + piece;
     slider.setAttribute('aria-valuetext', now.textContent);
     byId('back').disabled = step === 0;
     byId('on').disabled = laid;
@@ -113,6 +114,7 @@
       f.querySelector('.head').setAttribute('aria-expanded', String(is));
     }
     elevation.classList.toggle('has', chosen > 0);
+    bringForward();
     history.replaceState(null, '', chosen ? '#weak-' + chosen : location.pathname + location.search);
     if (chosen) {
       slider.value = last;
@@ -128,6 +130,20 @@
     }
     draw();
     run(chosen);
+  }
+
+  // The chosen mark once more, before all others; the rule's page into its finding.
+  function bringForward() {
+    const copies = marks.filter(mark => chosen && numberOf(mark) === chosen).map(mark => mark.cloneNode(true));
+    for (const copy of copies) {
+      ['tabindex', 'role', 'aria-pressed', 'aria-label'].forEach(name => copy.removeAttribute(name));
+      copy.classList.remove('off');
+    }
+    front.replaceChildren(...copies);
+    const place = chosen && finding(chosen).querySelector('[data-rule]');
+    if (place) {
+      place.append(...all('details[data-page]').filter(page => page.dataset.page === place.dataset.rule));
+    }
   }
 
   // Into view in the list, beneath whatever stays on top.
@@ -157,14 +173,13 @@
   }
 
   function filter() {
-    const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
+    const wanted = search.value.toLowerCase().split(/\s+/).filter(Boolean);
     let found = 0;
     for (const f of findings) {
-      const text = f.textContent.toLowerCase();
-      f.hidden = !words.every(w => text.includes(w));
+      f.hidden = !wanted.every(w => words.get(f).includes(w));
       found += f.hidden ? 0 : 1;
     }
-    byId('found').textContent = words.length ? found + ' of ' + findings.length : '';
+    byId('found').textContent = wanted.length ? found + ' of ' + findings.length : '';
     byId('none').hidden = found > 0 || !findings.length;
   }
 

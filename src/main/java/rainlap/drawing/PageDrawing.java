@@ -18,14 +18,16 @@ import rainlap.wall.Stage;
  * @param scale the number after 1 to
  * @param wall groups with {@code data-layer} and {@code data-step}: from which step of the laying order on they are there
  * @param weak groups with {@code data-weak}: marks with their places, in front of all else
+ * @param ways groups with {@code data-way}: the water's way to each of them, a group for each step
  * @param pieces one for each step of the laying order
  * @param ignored layers of which the stage looks at nothing
  */
-public record PageDrawing(PaperBox box, PaperBox paper, int scale, List<Mark> wall, List<Mark> weak, List<Piece> pieces, List<PageLayer> layers,
+public record PageDrawing(PaperBox box, PaperBox paper, int scale, List<Mark> wall, List<Mark> weak, List<Mark> ways, List<Piece> pieces, List<PageLayer> layers,
         List<PageLayer> ignored, List<Weak> points) {
     public PageDrawing {
         wall = List.copyOf(wall);
         weak = List.copyOf(weak);
+        ways = List.copyOf(ways);
         pieces = List.copyOf(pieces);
         layers = List.copyOf(layers);
         ignored = List.copyOf(ignored);

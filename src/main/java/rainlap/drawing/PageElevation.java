@@ -45,6 +45,7 @@ final class PageElevation {
     private final Occupied taken = new Occupied();
     private final List<Mark> wall = new ArrayList<>();
     private final List<Mark> weak = new ArrayList<>();
+    private final List<Mark> ways = new ArrayList<>();
     private final List<PageDrawing.Weak> points = new ArrayList<>();
 
     PageElevation(CheckResult result, Stack all) {
@@ -82,11 +83,11 @@ final class PageElevation {
         for (WeakPlaces.Drawn place : places) {
             weak(place, labels);
         }
-        PaperBox box = Stream.concat(wall.stream(), weak.stream()).map(Mark::box).reduce(drawn, PaperBox::with).grown(MARGIN);
+        PaperBox box = Stream.of(wall, weak, ways).flatMap(List::stream).map(Mark::box).reduce(drawn, PaperBox::with).grown(MARGIN);
         Group title = title(drawn);
         wall.add(title);
         List<PageLayer> layers = Arrays.stream(PageLayer.values()).filter(this::isThere).toList();
-        return new PageDrawing(box, box.with(title.box().grown(MARGIN)), view.scale(), wall, weak, steps.pieces(), layers, layers.stream().filter(this::isIgnored).toList(), points);
+        return new PageDrawing(box, box.with(title.box().grown(MARGIN)), view.scale(), wall, weak, ways, steps.pieces(), layers, layers.stream().filter(this::isIgnored).toList(), points);
     }
 
     private PaperBox slot() {
@@ -180,7 +181,7 @@ final class PageElevation {
         weak.add(Group.of(marks).withClass("wp").withData("weak", Integer.toString(p.number())));
         List<Mark> way = new PageWay(evidence, view).marks(p.finding());
         if (!way.isEmpty()) {
-            weak.add(Group.of(way).withClass("way").withData("way", Integer.toString(p.number())));
+            ways.add(Group.of(way).withClass("way").withData("way", Integer.toString(p.number())));
         }
         PaperBox focus = Stream.concat(marks.stream(), way.stream()).map(Mark::box).reduce(PaperBox::with).orElseThrow();
         points.add(new PageDrawing.Weak(p, wide(focus), severity.smallMark(new PaperPoint(0, 0), p.number()), section(p)));

@@ -30,6 +30,7 @@ final class PageWay {
     private static final Edge CROSS = Edge.of(Pen.MEDIUM, WaterSigns.WATER);
     private static final double DROPS_APART = 11;
     private static final double CROSS_HALF = 1;
+    private static final double ASIDE = 2.2;
     private static final double LEAST_FOR_ARROW = 3;
     /** A shorter stretch is a point. */
     private static final double SHORTEST = 0.05;
@@ -51,13 +52,19 @@ final class PageWay {
         }
         WayPoints way = new WayPoints(evidence.elevation(), view);
         List<Point> at = way.points(path, path.get(path.size() - 1).on(), f.where().box(), 0.5);
+        long aside = 0, turn = Math.round(view.units(ASIDE));
+        int heading = 0;
         List<Mark> out = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
             List<Mark> marks = new ArrayList<>();
             if (i > 0) {
-                leg(way.joined(at.subList(i - 1, i + 1)), path.get(i - 1), marks);
+                Point from = moved(at.get(i - 1), aside);
+                int next = Long.signum(at.get(i).y() - at.get(i - 1).y());
+                aside += next != 0 && next == -heading ? turn : 0; // up or down the line that it came by: drawn beside it
+                heading = Math.abs(at.get(i).x() - at.get(i - 1).x()) > turn ? 0 : next != 0 ? next : heading;
+                leg(way.joined(List.of(from, moved(at.get(i - 1), aside), moved(at.get(i), aside))), path.get(i - 1), marks);
             }
-            PaperPoint here = view.at(at.get(i));
+            PaperPoint here = view.at(moved(at.get(i), aside));
             if (path.get(i).failure()) {
                 cross(here, marks);
             }
@@ -68,6 +75,10 @@ final class PageWay {
             out.add(Group.of(marks).withClass("leg").withData("i", Integer.toString(i)));
         }
         return out;
+    }
+
+    private static Point moved(Point p, long aside) {
+        return new Point(p.x() + aside, p.y());
     }
 
     /** @param from the step after which the water runs along this line */

@@ -111,7 +111,7 @@ final class FindingHtml {
         String what = RuleText.what(f.rule());
         out.raw("<h4>Rule: ").text(title(f)).raw("</h4><p>").raw(what).raw("</p>\n");
         if (!what.isEmpty()) {
-            out.raw("<details><summary>All of this rule</summary>\n").raw(RuleText.html(f.rule())).raw("</details>\n");
+            out.raw("<div data-rule=\"").attribute(f.rule()).raw("\"></div>\n");
         }
     }
 

@@ -1,6 +1,8 @@
 package rainlap.page;
 
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.drawing.PageDrawing;
 import rainlap.drawing.PageLayer;
@@ -8,6 +10,7 @@ import rainlap.drawing.TitleBlock;
 import rainlap.paper.PageParts;
 import rainlap.report.TerminalTable;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
 import rainlap.wall.Piece;
 
 /** The page of one check. Same check, same text. */
@@ -106,7 +109,8 @@ public final class HtmlPage {
         out.raw("<div class=\"draw\"><svg id=\"elevation\" viewBox=\"" + PageParts.viewBox(drawing.box()) + "\" data-paper=\"" + PageParts.viewBox(drawing.paper()) + "\" style=\"" + size
                 + "\" role=\"group\" tabindex=\"0\" aria-label=\"").attribute("Elevation of " + name + ", seen from outside. Weak points are buttons.")
                 .raw("\" font-family=\"" + PageParts.families() + "\">\n<g aria-hidden=\"true\">\n").raw(PageParts.svg(drawing.wall()))
-                .raw("</g>\n").raw(PageParts.svg(drawing.weak())).raw("</svg>\n<div class=\"tools\">"
+                .raw("</g>\n").raw(PageParts.svg(drawing.weak())).raw("<g id=\"front\" aria-hidden=\"true\"></g>\n<g aria-hidden=\"true\">\n")
+                .raw(PageParts.svg(drawing.ways())).raw("</g>\n</svg>\n<div class=\"tools\">"
                 + "<button type=\"button\" id=\"further\" aria-label=\"Show more of the wall\">−</button>"
                 + "<button type=\"button\" id=\"nearer\" aria-label=\"Enlarge\">+</button>"
                 + "<button type=\"button\" id=\"whole\">whole wall</button></div></div>\n");
@@ -120,8 +124,19 @@ public final class HtmlPage {
         FindingHtml findings = new FindingHtml(out, evidence);
         drawing.points().forEach(findings::add);
         out.raw("</ol>\n");
+        rules();
         if (drawing.points().isEmpty()) {
             out.element("p class=\"note\"", "No weak point was found.");
         }
+    }
+
+    /** Each rule's page once; the script puts it with the weak point that is chosen. */
+    private void rules() {
+        out.raw("<section id=\"rules\">");
+        drawing.points().stream().map(w -> w.point().finding()).filter(f -> !RuleText.what(f.rule()).isEmpty())
+                .collect(Collectors.toMap(Finding::rule, FindingHtml::title, (a, b) -> a, TreeMap::new))
+                .forEach((rule, title) -> out.raw("<details data-page=\"").attribute(rule).raw("\"><summary>All of this rule: ").text(title)
+                        .raw("</summary>\n").raw(RuleText.html(rule)).raw("</details>\n"));
+        out.raw("</section>\n");
     }
 }

@@ -47,6 +47,17 @@ class HtmlPageTest {
                 + "{ \"id\": \"M\\\"1\", \"material\": \"foil-membrane\", \"rect\": [0, 0, 3000, 1300] } ] }");
     }
 
+    /** Two courses of thirty short sheets each, lapped too little everywhere. */
+    static CheckResult crowded() {
+        StringBuilder pieces = new StringBuilder();
+        for (int i = 0; i < 60; i++) {
+            pieces.append(i == 0 ? "" : ", ").append("{ \"id\": \"M").append(i).append("\", \"material\": \"foil-membrane\", \"rect\": [")
+                    .append(i % 30 * 400).append(i < 30 ? ", -40, 470, 1300] }" : ", 1200, 470, 1350] }");
+        }
+        return check("{ \"rainlap\": 1, \"name\": \"Crowded\", \"wall\": { \"outline\": [[0, 0], [12000, 0], [12000, 2400], [0, 2400]],"
+                + " \"edges\": [\"base\", \"free\", \"eave\", \"free\"] }, \"pieces\": [" + pieces + "] }");
+    }
+
     private static final List<Shipped> ALONE = Shipped.all();
 
     static Stream<Shipped> walls() {

@@ -124,10 +124,10 @@ class PageInBrowserTest {
         int all = browser.eval(shown).asInt();
         browser.key("[");
         assertEquals(last - 1 + " of " + last, browser.text("document.querySelector('#now').textContent.split(':')[0]"));
-        assertEquals(0, browser.eval("[...document.querySelectorAll('.wp:not(.off)')].length").asInt());
+        assertEquals(0, browser.eval("[...document.querySelectorAll('.wp[tabindex]:not(.off)')].length").asInt());
         assertTrue(browser.eval(shown).asInt() < all);
         browser.key("]");
-        assertEquals(hut.weakPoints().size(), browser.eval("[...document.querySelectorAll('.wp:not(.off)')].length").asInt());
+        assertEquals(hut.weakPoints().size(), browser.eval("[...document.querySelectorAll('.wp[tabindex]:not(.off)')].length").asInt());
         assertEquals(all, browser.eval(shown).asInt());
         browser.eval("(() => { const s = document.querySelector('#step'); s.value = 0; s.dispatchEvent(new Event('input')); })()");
         assertEquals(0, browser.eval(shown).asInt());
@@ -153,9 +153,9 @@ class PageInBrowserTest {
         browser.screenshot("finished-layers-1440");
         browser.click("[data-l=tapes]").click("[data-l=battens]").click("[data-l=cladding]").click("[data-l=trims]").click("[data-l=weak]");
         assertEquals(0, browser.eval("[...document.querySelectorAll('[data-layer~=tapes]')].filter(e => !e.classList.contains('off')).length").asInt());
-        assertEquals(0, browser.eval("document.querySelectorAll('.wp:not(.off)').length").asInt());
+        assertEquals(0, browser.eval("document.querySelectorAll('.wp[tabindex]:not(.off)').length").asInt());
         browser.key("1");
-        assertEquals(1, browser.eval("document.querySelectorAll('.wp:not(.off)').length").asInt());
+        assertEquals(1, browser.eval("document.querySelectorAll('.wp[tabindex]:not(.off)').length").asInt());
     }
 
     @Test void theListIsSearched() {
@@ -240,5 +240,27 @@ class PageInBrowserTest {
         assertTrue(browser.text("document.querySelector('h1').textContent").startsWith("</script><script>alert(1)</script> \"quoted\" 'n' <b>&amp;"));
         assertEquals(1, browser.eval("document.scripts.length").asInt());
         browser.screenshot("nasty-1440");
+    }
+
+    @Test void everyWeakPointOfACrowdedWallCanBeChosen() throws IOException {
+        CheckResult crowded = HtmlPageTest.crowded();
+        int count = crowded.weakPoints().size();
+        assertTrue(count > 60, "only " + count);
+        browser.size(1440, 900).calm(true).go(write("crowded", HtmlPageTest.page(crowded)));
+        browser.screenshot("crowded-1440");
+        for (int n = 1; n <= count; n += 7) {
+            browser.eval("location.hash = '#weak-" + n + "'");
+            browser.await(CHOSEN + " === '" + n + "'");
+            assertTrue(browser.eval("[...document.querySelectorAll('#front .mark')].filter(m => m.getClientRects().length).length === 1").asBoolean(), "mark of " + n);
+        }
+        browser.screenshot("crowded-1440-chosen");
+    }
+
+    @Test void theRulesPageComesToTheChosenFinding() {
+        fresh().key("3");
+        assertEquals("end lap too short", browser.text("document.querySelector('#weak-3 details summary').textContent.split(': ')[1]"));
+        browser.click("#weak-3 details summary");
+        assertTrue(browser.text("document.querySelector('#weak-3 details').innerText").contains("common"));
+        assertTrue(browser.eval("document.querySelectorAll('#weak-3 details table tr').length > 3").asBoolean());
     }
 }
