@@ -18,18 +18,10 @@ final class SectionCell {
 
     private SectionCell() {}
 
+    /** Letter and title, marks on the right, the scale beneath. */
     static List<Mark> head(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points) {
-        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2;
-        int shown = Math.min(MOST_MARKS, points.size());
-        while (shown > 1 && TextMetrics.wrap(name, cell.right() - 7 * shown - x - 0.5, Looks.STRONG).size() > 2) {
-            shown--;
-        }
         List<Mark> out = new ArrayList<>();
-        double right = cell.right();
-        for (int i = shown - 1; i >= 0; i--) {
-            right -= 7;
-            out.addAll(Severity.of(points.get(i).finding().defences()).smallMark(new PaperPoint(right + 3.5, cell.top() + 4.4), points.get(i).number()));
-        }
+        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2, right = marks(cell, x, name, points, out);
         out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
         List<String> lines = TextMetrics.wrap(name, right - x - 0.5, Looks.STRONG);
         if (lines.size() == 1) {
@@ -41,6 +33,30 @@ final class SectionCell {
         }
         out.add(Text.of(cell.left(), cell.top() + 11.6, scale, Looks.SECOND));
         return out;
+    }
+
+    /** The same over two cuts, which have names of their own beneath it. */
+    static List<Mark> pairHead(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points) {
+        List<Mark> out = new ArrayList<>();
+        double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2, right = marks(cell, x, name, points, out);
+        out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
+        out.add(Text.of(x, cell.top() + 3.4, TextMetrics.shorten(name, right - x - 0.5, Looks.STRONG), Looks.STRONG));
+        out.add(Text.of(x, cell.top() + 7.1, scale, Looks.SECOND));
+        return out;
+    }
+
+    /** Marks from the right, as many as leave room for the title; returns where they begin. */
+    private static double marks(PaperBox cell, double x, String name, List<WeakPoint> points, List<Mark> out) {
+        int shown = Math.min(MOST_MARKS, points.size());
+        while (shown > 1 && TextMetrics.wrap(name, cell.right() - 7 * shown - x - 0.5, Looks.STRONG).size() > 2) {
+            shown--;
+        }
+        double right = cell.right();
+        for (int i = shown - 1; i >= 0; i--) {
+            right -= 7;
+            out.addAll(Severity.of(points.get(i).finding().defences()).smallMark(new PaperPoint(right + 3.5, cell.top() + 4.4), points.get(i).number()));
+        }
+        return right;
     }
 
     static String title(Finding f) {

@@ -147,7 +147,7 @@ final class SectionPlanner {
     }
 
     /** The lap at a place of a joint's edge, measured from the edge on to the outer piece. */
-    private static Optional<SectionPlan.Gauge> lap(Joint joint, Point at, boolean plumb, long asked) {
+    static Optional<SectionPlan.Gauge> lap(Joint joint, Point at, boolean plumb, long asked) {
         for (Run r : joint.runs()) {
             EdgeFrame e = EdgeFrame.of(r.line());
             double s = e.s(at.x(), at.y());

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Point;
 import rainlap.joint.OpeningCorner;
+import rainlap.mend.Mended;
+import rainlap.mend.Mending;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
@@ -23,11 +25,16 @@ final class Sections {
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
     private static final int MOST_BESIDE = 4;
     private static final double HEADING = 10;
+    /** With more defences a weak point is shown as drawn only. */
+    private static final int MOST_DEFENCES = 1;
     /** Two cuts nearer than this and in one direction show the same. */
     private static final long SAME = 60_00;
     private final Evidence evidence;
     private final SectionPlanner planner;
-    private final List<SectionColumn> further = new ArrayList<>();
+    /** How further sheets are laid out; empty where there are none. */
+    private final Optional<Slots> sheets;
+    /** Columns of each further sheet. */
+    private final List<List<SectionColumn>> further = new ArrayList<>();
     private final List<Done> done = new ArrayList<>();
     private final List<OpeningCorner> corners = new ArrayList<>();
     private Optional<SectionColumn> beside = Optional.empty();
@@ -37,26 +44,23 @@ final class Sections {
 
     private final TreeSet<Integer> scalesBeside = new TreeSet<>();
     private final TreeSet<Integer> scalesFurther = new TreeSet<>();
-    private PaperBox heading = new PaperBox(0, 0, 0, 0);
     private int count;
     private int countBeside;
 
-    private Sections(Evidence evidence) {
+    private Sections(Evidence evidence, Optional<Slots> sheets) {
         this.evidence = evidence;
+        this.sheets = sheets;
         this.planner = new SectionPlanner(evidence);
     }
 
     /** With room on a further sheet for those that do not fit beside the elevation. */
     static Sections onSheets(Evidence evidence, Slots slots) {
-        Sections out = new Sections(evidence);
-        out.heading = slots.full();
-        slots.sections(HEADING).forEach(column -> out.further.add(new SectionColumn(column)));
-        return out;
+        return new Sections(evidence, Optional.of(slots));
     }
 
     /** Those that fit beside the elevation, and no others. */
     static Sections besideOnly(Evidence evidence) {
-        return new Sections(evidence);
+        return new Sections(evidence, Optional.empty());
     }
 
     /**
@@ -89,19 +93,37 @@ final class Sections {
         return sameLine && (d.rule().equals(p.finding().rule()) || Math.abs(a.across() - b.across()) < SAME);
     }
 
-    private Optional<SectionColumn> column(boolean halfWidth, double height) {
-        if (countBeside < MOST_BESIDE && beside.isPresent() && beside.get().fits(halfWidth, height)) {
+    private boolean isRoom(boolean halfWidth, double height) {
+        return isBesideFree(halfWidth, height) || sheets.isPresent() && columns().get(0).fits(halfWidth, height);
+    }
+
+    private boolean isBesideFree(boolean halfWidth, double height) {
+        return countBeside < MOST_BESIDE && beside.isPresent() && beside.get().fits(halfWidth, height);
+    }
+
+    /** Beside the elevation while there is room, then on further sheets, as many as it takes. */
+    private SectionColumn column(boolean halfWidth, double height) {
+        if (isBesideFree(halfWidth, height)) {
             countBeside++;
-            return beside;
+            return beside.orElseThrow();
         }
-        return further.stream().filter(c -> c.fits(halfWidth, height)).min(Comparator.comparingDouble(c -> c.reached(halfWidth)));
+        if (further.isEmpty() || further.get(further.size() - 1).stream().noneMatch(c -> c.fits(halfWidth, height))) {
+            further.add(columns());
+        }
+        return further.get(further.size() - 1).stream().filter(c -> c.fits(halfWidth, height))
+                .min(Comparator.comparingDouble(c -> c.reached(halfWidth))).orElseThrow();
+    }
+
+    private List<SectionColumn> columns() {
+        return sheets.orElseThrow().sections(HEADING).stream().map(SectionColumn::new).toList();
     }
 
     private void corner(WeakPoint p, OpeningCorner corner, SectionPlanes planes, View view) {
         if (corners.contains(corner)) {
             return;
         }
-        column(false, CornerView.HEIGHT).ifPresent(column -> {
+        if (isRoom(false, CornerView.HEIGHT)) {
+            SectionColumn column = column(false, CornerView.HEIGHT);
             String letter = next();
             corners.add(corner);
             PaperBox square = view.box(CornerView.square(corner));
@@ -109,22 +131,32 @@ final class Sections {
             PaperBox cell = column.take(false, CornerView.HEIGHT);
             note(column, CornerView.scale(corner, cell));
             column.add(CornerView.of(p, letter, evidence, cell));
-        });
+        }
     }
 
     private void section(WeakPoint p, boolean plumb, SectionPlanes planes, List<WeakPoint> all) {
-        double height = plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
-        int before = countBeside;
-        Optional<SectionColumn> column = column(plumb, height);
-        Optional<SectionPlan> plan = column.isPresent() ? planes.place(p, planner, LETTERS.substring(count, count + 1)) : Optional.empty();
+        double single = plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
+        if (!isRoom(plumb, single)) {
+            return;
+        }
+        Optional<SectionPlan> plan = planes.place(p, planner, LETTERS.substring(count, count + 1));
         if (plan.isEmpty()) {
-            countBeside = before;
             return;
         }
         next();
-        done.add(new Done(p.finding().rule(), plan.get().cut()));
-        note(column.get(), plan.get().scale());
-        column.get().add(SectionView.of(plan.get().of(shown(p, plan.get().cut(), all)), evidence, column.get().take(plumb, height)));
+        Cut cut = plan.get().cut();
+        done.add(new Done(p.finding().rule(), cut));
+        SectionPlan shown = plan.get().of(shown(p, cut, all));
+        Optional<Mended> mended = p.finding().defences() > MOST_DEFENCES ? Optional.empty() : Mending.of(evidence, p.finding(), cut.at(), plumb);
+        if (mended.isPresent() && isRoom(false, SectionPair.height(plumb))) {
+            SectionColumn column = column(false, SectionPair.height(plumb));
+            note(column, shown.scale());
+            column.add(SectionPair.of(shown, evidence, mended.get(), column.take(false, SectionPair.height(plumb))));
+        } else {
+            SectionColumn column = column(plumb, single);
+            note(column, shown.scale());
+            column.add(SectionView.of(shown, evidence, column.take(plumb, single)));
+        }
     }
 
     /** The weak point itself and others whose stretch the same plane crosses at the same place. */
@@ -171,14 +203,13 @@ final class Sections {
         return Group.of("sections", beside.map(SectionColumn::marks).orElse(List.of()));
     }
 
-    /** What found no room beside the elevations; empty when all did. */
-    Optional<Group> further() {
-        List<Mark> out = new ArrayList<>();
-        further.forEach(c -> out.addAll(c.marks()));
-        if (out.isEmpty()) {
-            return Optional.empty();
-        }
-        out.add(0, Text.of(heading.left(), heading.top() + 4, "Sections, worst first", Looks.TITLE));
-        return Optional.of(Group.of("further-sections", out));
+    /** What found no room beside the elevations, sheet by sheet. */
+    List<Group> further() {
+        return further.stream().map(columns -> {
+            PaperBox heading = sheets.orElseThrow().full();
+            List<Mark> out = new ArrayList<>(List.of(Text.of(heading.left(), heading.top() + 4, "Sections, worst first", Looks.TITLE)));
+            columns.forEach(c -> out.addAll(c.marks()));
+            return Group.of("further-sections", out);
+        }).toList();
     }
 }

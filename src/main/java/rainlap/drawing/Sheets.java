@@ -131,18 +131,20 @@ public final class Sheets {
                 .map(slots::onTitleBlock).toList();
     }
 
-    /** The sheet behind the elevations: further sections, and the legend where it found no place before. */
+    /** The sheets behind the elevations: further sections, and on the first the legend where it found no place before. */
     private void behind(boolean withKey) {
-        List<Mark> marks = new ArrayList<>();
-        Optional<Group> further = sections.further();
-        further.ifPresent(marks::add);
-        noteWays(marks);
-        if (withKey) {
-            marks.addAll(key(result.weakPoints(), hasPlanes));
-        }
-        if (!marks.isEmpty()) {
-            Optional<PaperBox> table = slots.tableBeneath(further.map(g -> g.box().bottom()), withKey);
-            pages.add(new Page(sections.scalesFurther(), marks, table.map(box -> height -> box)));
+        List<Group> further = sections.further();
+        for (int i = 0; i < Math.max(further.size(), withKey ? 1 : 0); i++) {
+            List<Mark> marks = new ArrayList<>();
+            Optional<Group> cuts = i < further.size() ? Optional.of(further.get(i)) : Optional.empty();
+            cuts.ifPresent(marks::add);
+            noteWays(marks);
+            boolean keyHere = i == 0 && withKey;
+            if (keyHere) {
+                marks.addAll(key(result.weakPoints(), hasPlanes));
+            }
+            Optional<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
+            pages.add(new Page(cuts.isPresent() ? sections.scalesFurther() : "", marks, table.map(box -> height -> box)));
         }
     }
 

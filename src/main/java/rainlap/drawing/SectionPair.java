@@ -1,0 +1,54 @@
+package rainlap.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainlap.mend.Mended;
+import rainlap.paper.Group;
+import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.TextMetrics;
+import rainlap.rule.Evidence;
+
+/** A section as drawn and the same cut as it should be: side by side when plumb, else one beneath the other. */
+final class SectionPair {
+    static final String DRAWN = "as drawn";
+    static final String SHOULD = "as it should be";
+    /** A mended level cut has no head of its own. */
+    private static final double SECOND = 35;
+    private static final double GAP = 3;
+
+    private SectionPair() {}
+
+    static double height(boolean plumb) {
+        return plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT + SECOND;
+    }
+
+    static Group of(SectionPlan plan, Evidence evidence, Mended mended, PaperBox cell) {
+        boolean plumb = plan.cut().plumb();
+        double half = (cell.width() - GAP) / 2, foot = cell.bottom() - SECOND;
+        PaperBox first = plumb ? new PaperBox(cell.left(), cell.top(), cell.left() + half, cell.bottom())
+                : new PaperBox(cell.left(), cell.top(), cell.right(), foot);
+        PaperBox second = plumb ? new PaperBox(cell.right() - half, cell.top(), cell.right(), cell.bottom())
+                : new PaperBox(cell.left(), foot, cell.right(), cell.bottom());
+        SectionView drawn = new SectionView(plan, evidence, first, SectionCell.HEAD);
+        drawn.caption(DRAWN);
+        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), plumb ? 4 : 7));
+        List<Mark> out = new ArrayList<>(SectionCell.pairHead(cell, plan.letter() + "–" + plan.letter(), drawn.title(), drawn.scale(evidence), plan.points()));
+        out.addAll(drawn.marks());
+        out.add(Group.of("mended-" + plan.letter(), should(plan, mended, second)));
+        return SectionView.group(plan, out);
+    }
+
+    private static List<Mark> should(SectionPlan plan, Mended mended, PaperBox cell) {
+        SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), cell, plan.cut().plumb() ? SectionCell.HEAD : 0);
+        view.caption(SHOULD);
+        view.drawMended();
+        view.words(TextMetrics.wrap(String.join(" ", mended.what()) + only(plan), view.wordsWidth(), Looks.PLAIN));
+        return view.marks();
+    }
+
+    /** Only the first weak point is known to be gone. */
+    private static String only(SectionPlan plan) {
+        return plan.points().size() > 1 ? " This mends " + plan.first().number() + " only." : "";
+    }
+}

@@ -1,0 +1,119 @@
+package rainlap.mend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
+import rainlap.wall.LayingOrder;
+import rainlap.wall.Piece;
+import rainlap.wall.Shape;
+import rainlap.wall.Surface;
+
+/** The pieces of a wall while they are changed, and what was changed in words. */
+final class Edited {
+    private final List<Piece> pieces;
+    private final List<String> what = new ArrayList<>();
+    private final List<String> added = new ArrayList<>();
+
+    Edited(List<Piece> pieces) {
+        this.pieces = new ArrayList<>(pieces);
+    }
+
+    List<Piece> pieces() {
+        return List.copyOf(pieces);
+    }
+
+    List<String> what() {
+        return what;
+    }
+
+    List<String> added() {
+        return added;
+    }
+
+    void say(String sentence) {
+        what.add(sentence);
+    }
+
+    int number(String id) {
+        return IntStream.range(0, pieces.size()).filter(i -> pieces.get(i).id().equals(id)).findFirst().orElse(-1);
+    }
+
+    void change(String id, UnaryOperator<Piece> how) {
+        pieces.set(number(id), how.apply(pieces.get(number(id))));
+    }
+
+    /** Lets a piece run on over an area of a surface that it lies on. */
+    void extend(String id, Surface on, List<Region> by) {
+        change(id, p -> {
+            List<Shape> shapes = new ArrayList<>(p.shapes());
+            int i = IntStream.range(0, shapes.size()).filter(k -> shapes.get(k).on().equals(on)).findFirst().orElseThrow();
+            List<Region> all = new ArrayList<>(shapes.get(i).regions());
+            all.addAll(by);
+            shapes.set(i, new Shape(on, Overlay.union(all)));
+            return with(p, shapes, p.under());
+        });
+    }
+
+    /** Takes a piece off an area; all of it where nothing is left. */
+    void takeOff(String id, Surface on, List<Region> area) {
+        Piece p = pieces.get(number(id));
+        List<Shape> shapes = new ArrayList<>();
+        for (Shape s : p.shapes()) {
+            List<Region> left = s.on().equals(on) ? Overlay.difference(s.regions(), area) : s.regions();
+            if (!left.isEmpty()) {
+                shapes.add(s.on().equals(on) ? new Shape(on, left) : s);
+            }
+        }
+        if (shapes.isEmpty()) {
+            pieces.remove(p);
+            pieces.replaceAll(o -> with(o, o.shapes(), o.under().stream().filter(u -> !u.equals(id)).toList()));
+        } else {
+            pieces.set(number(id), with(p, shapes, p.under()));
+        }
+    }
+
+    /** Brings one piece outside another. */
+    void bringOutside(String outer, String inner) {
+        if (new LayingOrder(pieces).isOutside(number(outer), number(inner))) {
+            return;
+        }
+        boolean later = number(outer) > number(inner);
+        change(later ? outer : inner, p -> {
+            List<String> under = new ArrayList<>(p.under());
+            if (later) {
+                under.remove(inner);
+            } else {
+                under.add(outer);
+            }
+            return with(p, p.shapes(), under);
+        });
+    }
+
+    /** Lays a new piece on just after others. */
+    void layAfter(List<String> others, Piece p) {
+        int last = others.stream().mapToInt(this::number).max().orElse(pieces.size() - 1);
+        pieces.add(last + 1, p);
+        added.add(p.id());
+    }
+
+    /** A name that no piece has yet. */
+    String free(String name) {
+        String free = name;
+        for (int i = 2; number(free) >= 0; i++) {
+            free = name + " (" + i + ")";
+        }
+        return free;
+    }
+
+    /** Whether pieces would lie in a circle at one point. */
+    boolean isImpossible() {
+        return new LayingOrder(pieces).findKnot(i -> IntStream.range(0, pieces.size()).boxed().toList()).isPresent();
+    }
+
+    private static Piece with(Piece p, List<Shape> shapes, List<String> under) {
+        return new Piece(p.id(), p.material(), shapes, under, p.bond(), p.cuts());
+    }
+}

@@ -1,0 +1,88 @@
+package rainlap.mend;
+
+import java.util.List;
+import java.util.Optional;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Point;
+import rainlap.geom.Segment;
+import rainlap.joint.Joint;
+import rainlap.material.MaterialKind;
+import rainlap.measure.LengthText;
+import rainlap.practice.LimitValue;
+import rainlap.practice.Practices;
+import rainlap.practice.Limit;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.wall.Surface;
+
+/** Laps turned round, lengthened, or made where edges only meet. The outer piece of a joint lies to the left of its line. */
+final class LapMends {
+    /** How far beyond a joint's line tape over it is taken off: 200 mm. */
+    private static final long TAPE = 20_000;
+    /** Sheets that only touch are made one by so much: 1 mm. */
+    private static final long INTO = 100;
+
+    private LapMends() {}
+
+    /** The upper sheet over the lower one; where the inner one has no foot there, a strip lies on a sheet, and tape is what helps. */
+    static Optional<Edited> reverse(Evidence e, Finding f) {
+        Optional<Joint> joint = joint(e, f);
+        if (joint.isEmpty()) {
+            return Optional.empty();
+        }
+        if (joint.get().outer().piece().material().kind() != MaterialKind.MEMBRANE) {
+            return TapeMends.tape(e, f);
+        }
+        return joint.get().inner().box().minY() <= joint.get().outer().box().minY() ? Optional.empty() : turned(e, f);
+    }
+
+    /** The piece that lay inside is brought outside; tape that held the edge as it was is taken off. */
+    static Optional<Edited> turned(Evidence e, Finding f) {
+        return joint(e, f).map(j -> {
+            Edited out = new Edited(e.elevation().pieces());
+            String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+            untape(out, j, f);
+            out.bringOutside(inner, outer);
+            out.say(inner + " over " + outer + ".");
+            return out;
+        });
+    }
+
+    static void untape(Edited out, Joint j, Finding f) {
+        j.strips().forEach(s -> out.takeOff(s.piece().id(), Surface.WALL, Bands.beside(f.where().line(), -TAPE, TAPE)));
+    }
+
+    /** The inner sheet runs on beneath the outer one, whose edge stays where it is. */
+    static Optional<Edited> lengthened(Evidence e, Finding f) {
+        return joint(e, f).filter(j -> f.required().isPresent()).map(j -> {
+            long asked = Math.round(f.required().getAsDouble() * 100);
+            Edited out = new Edited(e.elevation().pieces());
+            out.extend(j.inner().piece().id(), Surface.WALL, Bands.beside(f.where().line(), -INTO, asked));
+            out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ".");
+            return out;
+        });
+    }
+
+    /** One sheet runs on under the other, past the gap; of an edge that looks up, over it. */
+    static Optional<Edited> bridged(Evidence e, Finding f) {
+        return joint(e, f).filter(j -> f.required().isPresent()).map(j -> {
+            List<Point> line = f.where().line();
+            boolean up = EdgeFrame.of(new Segment(line.get(0), line.get(1))).ux() < -0.5;
+            long asked = Math.round(f.required().getAsDouble() * 100), gap = f.measured().isPresent() ? Math.round(f.measured().getAsDouble() * 100) : 0;
+            String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+            Edited out = new Edited(e.elevation().pieces());
+            if (up) {
+                untape(out, j, f);
+                out.bringOutside(inner, outer);
+            }
+            out.extend(inner, Surface.WALL, Bands.beside(line, -gap - INTO, asked));
+            out.say(inner + " runs on " + (up ? "over " : "beneath ") + outer + " by " + LengthText.mm(asked) + ".");
+            return out;
+        });
+    }
+
+    static Optional<Joint> joint(Evidence e, Finding f) {
+        return f.where().surface().isWall() && f.where().isLine()
+                ? f.joint().flatMap(id -> e.joints().all().stream().filter(j -> j.id().equals(id)).findFirst()) : Optional.empty();
+    }
+}

@@ -1,0 +1,54 @@
+package rainlap.mend;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainlap.joint.Joint;
+import rainlap.material.Bond;
+import rainlap.material.Catalogue;
+import rainlap.material.Material;
+import rainlap.material.MaterialKind;
+import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
+import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.geom.Region;
+import rainlap.wall.Piece;
+import rainlap.wall.Shape;
+import rainlap.wall.Surface;
+
+/** Tape laid over an edge, as wide as asked and centred on it, in place of what is there. */
+final class TapeMends {
+    private TapeMends() {}
+
+    static Optional<Edited> tape(Evidence e, Finding f) {
+        if (!f.where().surface().isWall() || !f.where().isLine()) {
+            return Optional.empty();
+        }
+        Optional<Joint> joint = LapMends.joint(e, f);
+        long cover = e.practice().get(Limit.TAPE_COVER).hundredths(), gap = joint.map(Joint::gap).orElse(0L);
+        Edited out = new Edited(e.elevation().pieces());
+        joint.ifPresent(j -> LapMends.untape(out, j, f));
+        List<String> beneath = Stream.concat(f.pieces().stream(), joint.stream().flatMap(j -> Stream.of(j.outer(), j.inner()).map(x -> x.piece().id())))
+                .filter(id -> out.number(id) >= 0).distinct().toList();
+        lay(e, out, beneath, Bands.beside(f.where().line(), -cover - gap, cover), 2 * cover + gap);
+        out.say("Tape " + LengthText.mmUp(2 * cover + gap) + " wide over the edge.");
+        return Optional.of(out);
+    }
+
+    /** A new tape over pieces that are laid already. */
+    static void lay(Evidence e, Edited out, List<String> beneath, List<Region> where, long width) {
+        String name = out.free("tape " + LengthText.mmUp(width));
+        out.layAfter(beneath, new Piece(name, material(e, width), List.of(new Shape(Surface.WALL, where)), List.of(), Bond.FULL, List.of()));
+        beneath.forEach(id -> out.bringOutside(name, id));
+    }
+
+    /** What the wall is taped with, or else any tape as wide. */
+    private static Material material(Evidence e, long width) {
+        Comparator<Material> byWidth = Comparator.comparingDouble(m -> m.widthMm().orElse(Double.MAX_VALUE));
+        return e.elevation().pieces().stream().map(Piece::material).filter(m -> m.kind() == MaterialKind.TAPE).findFirst()
+                .or(() -> Catalogue.builtIn().ofKind(MaterialKind.TAPE).stream().filter(m -> m.widthMm().orElse(0) * 100 >= width).min(byWidth))
+                .orElseGet(() -> Material.of("tape", MaterialKind.TAPE));
+    }
+}
