@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import rainlap.building.Building;
 import rainlap.check.BuildingChecker;
 import rainlap.check.BuildingResult;
-import rainlap.check.CheckResult;
 import rainlap.defect.Study;
 import rainlap.drawing.Sheets;
+import rainlap.drawing.TitleBlock;
 import rainlap.file.BuildingFile;
 import rainlap.file.BuildingReading;
 import rainlap.file.Problem;
@@ -61,6 +61,7 @@ final class BuildingJob {
         ListFiles lists = new ListFiles(outputs, new OutputNames(around.folder(), false), options.list);
         lists.claim(file);
         List<Optional<Path>> sheets = building.walls().stream().map(w -> sheet(w, outputs)).toList();
+        SetFiles set = set(outputs);
         PageFiles pages = new PageFiles(outputs);
         pages.claimIndex(sheets.stream().flatMap(Optional::stream).toList());
         List<String> files = reading.elevations().stream().map(Reading::file).toList();
@@ -75,9 +76,11 @@ final class BuildingJob {
         });
         written.addAll(lists.write(file, () -> Lists.of(result)));
         for (int i = 0; i < sheets.size(); i++) {
-            int wall = i;
-            sheets.get(i).ifPresent(place -> draw(pages, result.walls().get(wall).result(), reading.elevations().get(wall), place, outputs));
+            if (!options.noSheet) {
+                draw(set, pages, result.walls().get(i), reading.elevations().get(i), sheets.get(i));
+            }
         }
+        written.addAll(set.close(building.name(), options.title.block("")));
         written.addAll(pages.close(building.name()));
         outputs.moveAll();
         around.print(TerminalTable.caution());
@@ -102,32 +105,49 @@ final class BuildingJob {
         return studies.values().stream().map(Optional::of).toList();
     }
 
+    /** The place of a wall's first sheet or page; none of its own where all sheets go into one PDF. */
     private Optional<Path> sheet(Building.Wall wall, OutputFiles outputs) {
-        if (options.noSheet) {
+        if (options.noSheet || SetFiles.isOnePdf(around.folder(), options.sheet)) {
             return Optional.empty();
         }
-        OutputNames names = new OutputNames(around.folder(), true);
-        String name = OutputNames.stem(file) + "-" + wall.id() + ".json";
+        Path place = place(wall.id());
         if (options.sheet == null) {
-            Path place = names.defaultSheet(name);
             outputs.claimInNewFolder(place);
-            return Optional.of(place);
+        } else {
+            outputs.claim(place);
         }
-        Path place = names.path("--sheet", options.sheet, name, ".svg");
-        OutputNames.form(place);
-        outputs.claim(place);
         return Optional.of(place);
     }
 
-    private void draw(PageFiles pages, CheckResult result, Reading reading, Path place, OutputFiles outputs) {
-        if (OutputNames.isPage(place)) {
-            pages.write(place, result, reading.file(), options.title.block(reading.sha256()));
+    /** @param part of the building: a wall's id, or the index */
+    private Path place(String part) {
+        OutputNames names = new OutputNames(around.folder(), true);
+        String name = OutputNames.stem(file) + "-" + part + ".json";
+        Path place = options.sheet == null ? names.defaultSheet(name) : names.path("--sheet", options.sheet, name, ".svg");
+        OutputNames.form(place);
+        return place;
+    }
+
+    /** Where all sheets go, or their index. */
+    private SetFiles set(OutputFiles outputs) {
+        SetFiles set = new SetFiles(outputs, options.chosenDpi());
+        if (!options.noSheet && SetFiles.isOnePdf(around.folder(), options.sheet)) {
+            set.claimOnePdf(around.folder().resolve(options.sheet));
+        } else if (!options.noSheet && !OutputNames.isPage(place("index"))) {
+            set.claimIndex(place("index"));
+        }
+        return set;
+    }
+
+    private void draw(SetFiles set, PageFiles pages, BuildingResult.OneWall wall, Reading reading, Optional<Path> place) {
+        TitleBlock block = options.title.block(reading.sha256());
+        if (place.filter(OutputNames::isPage).isPresent()) {
+            pages.write(place.get(), wall.result(), reading.file(), block);
             return;
         }
         try {
-            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, Sheets.of(result, options.title.block(reading.sha256()), options.chosenPaper()));
-            places.forEach(p -> written.add("sheet: " + p));
-            SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
+            String name = wall.wall().id() + ": " + wall.result().evidence().elevation().name();
+            set.add(name, place, wall.result(), Sheets.of(wall.result(), block, options.chosenPaper()));
         } catch (Sheets.TooLarge e) {
             throw Refusal.usage(reading.file() + ": " + e.getMessage(), "check it with --no-sheet");
         }

@@ -38,8 +38,9 @@ final class CheckCommand implements RainlapCommand {
 
     @Option(names = "--sheet", paramLabel = "PLACE", description = "Where to draw: a file ending in .svg, .png or .pdf, or a folder; further"
             + " sheets are numbered: out-2.svg, or stand in the one PDF. A name ending in .html gives a page to explore instead: layers, laying order,"
-            + " each weak point with its section and the water's way. With several elevations a folder, or a name with {name} in it; their pages get an"
-            + " index.html beside them.")
+            + " each weak point with its section and the water's way. With several elevations, or a building, one PDF for all, a folder, or a name with {name} in it;"
+            + " an index of them, worst first, stands first in the one PDF, or beside them: NAME-index.svg for a building, elevations-index.svg, index.html"
+            + " for pages. Their sheets are numbered through.")
     String sheet;
 
     @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a3", description = "a3 or a4; it lies or stands as the wall asks. On A4 sections and table follow on"

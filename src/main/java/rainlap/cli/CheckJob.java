@@ -27,6 +27,8 @@ import rainlap.wall.Stage;
 /** One run of {@code check}: options and places first, then all inputs, then the work, and the outputs together at the end. */
 final class CheckJob implements AutoCloseable {
     private static final String STANDARD_INPUT = "-";
+    /** Named like an input, for the names of outputs. */
+    private static final String INDEX = "elevations-index.json";
 
     private final Surroundings around;
     private final CheckCommand options;
@@ -35,6 +37,7 @@ final class CheckJob implements AutoCloseable {
     private final OutputFiles outputs;
     private final PageFiles pages;
     private final ListFiles lists;
+    private final SetFiles set;
     private final List<String> written = new ArrayList<>();
 
     CheckJob(Surroundings around, CheckCommand options) {
@@ -45,6 +48,7 @@ final class CheckJob implements AutoCloseable {
         this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.practiceFile().stream())
                 .map(around.folder()::resolve).toList());
         this.pages = new PageFiles(outputs);
+        this.set = new SetFiles(outputs, options.chosenDpi());
         this.lists = new ListFiles(outputs, names, options.list);
     }
 
@@ -52,6 +56,7 @@ final class CheckJob implements AutoCloseable {
         options.checkValues();
         List<Problem> problems = new ArrayList<>(options.readPractice());
         options.files.forEach(this::claimOutputs);
+        claimSet();
         pages.claimIndex(options.files.stream().flatMap(f -> sheet(f).stream()).toList());
         List<Reading> readings = options.files.stream().map(this::read).toList();
         readings.forEach(r -> problems.addAll(r.problems()));
@@ -70,6 +75,7 @@ final class CheckJob implements AutoCloseable {
         for (int i = 0; i < results.size(); i++) {
             write(options.files.get(i), readings.get(i), results.get(i), defects.get(i));
         }
+        written.addAll(set.close("Elevations", options.title.block("")));
         written.addAll(pages.close("Elevations"));
         outputs.moveAll();
         close(results);
@@ -86,8 +92,25 @@ final class CheckJob implements AutoCloseable {
         }
     }
 
+    /** Where the sheets of several elevations go together, or their index. */
+    private void claimSet() {
+        if (options.noSheet || options.files.size() == 1) {
+            return;
+        }
+        if (isOnePdf()) {
+            set.claimOnePdf(around.folder().resolve(options.sheet));
+        } else {
+            sheet(INDEX).filter(p -> !OutputNames.isPage(p)).ifPresent(set::claimIndex);
+        }
+    }
+
+    private boolean isOnePdf() {
+        return options.files.size() > 1 && SetFiles.isOnePdf(around.folder(), options.sheet);
+    }
+
+    /** The place of an elevation's first sheet or page; none of its own where all sheets go into one PDF. */
     private Optional<Path> sheet(String file) {
-        if (options.noSheet) {
+        if (options.noSheet || isOnePdf()) {
             return Optional.empty();
         }
         if (options.sheet == null) {
@@ -155,16 +178,21 @@ final class CheckJob implements AutoCloseable {
             written.add("findings: " + place);
         });
         written.addAll(lists.write(name(file), () -> Lists.of(result)));
-        sheet(file).ifPresent(place -> {
-            if (OutputNames.isPage(place)) {
-                pages.write(place, result, name(file), options.title.block(reading.sha256()));
-                return;
-            }
-            List<Sheet> sheets = draw(file, reading, result);
-            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place, sheets);
+        if (!options.noSheet) {
+            draw(file, reading, result, sheet(file));
+        }
+    }
+
+    private void draw(String file, Reading reading, CheckResult result, Optional<Path> place) {
+        if (place.filter(OutputNames::isPage).isPresent()) {
+            pages.write(place.get(), result, name(file), options.title.block(reading.sha256()));
+        } else if (options.files.size() > 1) {
+            set.add(result.evidence().elevation().name(), place, result, draw(file, reading, result));
+        } else {
+            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place.orElseThrow(), draw(file, reading, result));
             places.forEach(p -> written.add("sheet: " + p));
             SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
-        });
+        }
     }
 
     private List<Sheet> draw(String file, Reading reading, CheckResult result) {

@@ -113,18 +113,7 @@ final class FindingsTable {
         if (all.isEmpty()) {
             return "none found. Lengths in mm.";
         }
-        List<String> parts = new ArrayList<>();
-        count(Severity.NONE, " with no defence", parts);
-        count(Severity.ONE, " one failure away", parts);
-        count(Severity.MORE, " below what was asked", parts);
-        return String.join(", ", parts) + ". Lengths in mm.";
-    }
-
-    private void count(Severity s, String words, List<String> parts) {
-        long n = result.weakPoints().stream().filter(p -> Severity.of(p.finding().defences()) == s).count();
-        if (n > 0) {
-            parts.add(n + words);
-        }
+        return Tally.of(all) + ". Lengths in mm.";
     }
 
     private void closing(PaperBox box, double top, List<Mark> out) {

@@ -172,7 +172,7 @@ public final class Sheets {
             marks.add(Frame.of(slots.size()));
             marks.addAll(pages.get(i).marks());
             marks.add(slots.inCorner(TitleBlockMarks.of(
-                    new TitleBlockMarks.Filling(result.evidence(), title, slots.size(), pages.get(i).scale(), i + 1, pages.size()))));
+                    new TitleBlockMarks.Filling(TitleBlockMarks.Subject.of(result.evidence()), title, slots.size(), pages.get(i).scale(), i + 1, pages.size()))));
             out.add(new Sheet(slots.size(), name, "en", marks));
         }
         return List.copyOf(out);

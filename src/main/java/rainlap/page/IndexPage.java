@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
+import rainlap.check.WorstFirst;
 import rainlap.measure.LitresText;
 import rainlap.report.TerminalTable;
 import rainlap.rule.Finding;
@@ -52,15 +53,8 @@ public final class IndexPage {
 
     private static List<Entry> worstFirst(List<Entry> entries) {
         List<Entry> out = new ArrayList<>(entries);
-        out.sort(Comparator.comparingInt((Entry e) -> e.result().weakPoints().stream().mapToInt(p -> p.finding().defences()).min().orElse(Integer.MAX_VALUE))
-                .thenComparing(e -> worst(e), Comparator.reverseOrder()));
+        out.sort(Comparator.comparing(Entry::result, WorstFirst.ORDER));
         return out;
-    }
-
-    /** How many are as bad as the worst one. */
-    private static long worst(Entry e) {
-        int least = e.result().weakPoints().stream().mapToInt(p -> p.finding().defences()).min().orElse(0);
-        return e.result().weakPoints().stream().filter(p -> p.finding().defences() == least).count();
     }
 
     private static void table(Html out, List<Row> rows) {

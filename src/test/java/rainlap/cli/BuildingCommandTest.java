@@ -1,5 +1,6 @@
 package rainlap.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainlap.check.Rules;
@@ -41,7 +45,7 @@ class BuildingCommandTest {
         walls();
         Run run = Run.in(folder, "check", "hut.json", "--findings", "hut.findings.json");
         assertEquals(ExitStatus.DONE, run.status(), run.err());
-        assertEquals(List.of("a.json", "b.json", "hut.findings.json", "hut.json", "rainlap-out/hut-a.svg", "rainlap-out/hut-b.svg"), Run.tree(folder));
+        assertEquals(List.of("a.json", "b.json", "hut.findings.json", "hut.json", "rainlap-out/hut-a.svg", "rainlap-out/hut-b.svg", "rainlap-out/hut-index.svg"), Run.tree(folder));
         assertTrue(run.out().startsWith("Hut (hut.json)\n2 elevations round the plan"), run.out());
         assertTrue(run.out().contains("onto b: M1"), run.out());
         assertTrue(run.out().lines().noneMatch(l -> l.length() > 100));
@@ -85,6 +89,51 @@ class BuildingCommandTest {
         Run one = Run.in(folder, "check", "hut.json", "--sheet", "one.svg");
         assertEquals(ExitStatus.USAGE, one.status());
         assertTrue(one.err().contains("{name}"), one.err());
+    }
+
+    /** The index is its first page; every sheet of every wall follows. */
+    @Test void onePdfHasTheIndexAndTheSheetsOfAllWalls() throws IOException {
+        walls();
+        Run run = Run.in(folder, "check", "hut.json", "--sheet", "hut.pdf", "--date", "2026-03-31");
+        assertEquals(ExitStatus.DONE, run.status(), run.err());
+        assertTrue(run.out().endsWith("sheets: " + folder.resolve("hut.pdf") + "\n"), run.out());
+        byte[] first = Files.readAllBytes(folder.resolve("hut.pdf"));
+        try (PDDocument pdf = Loader.loadPDF(first)) {
+            assertEquals(3, pdf.getNumberOfPages());
+            PDFTextStripper text = new PDFTextStripper();
+            text.setEndPage(1);
+            String index = text.getText(pdf);
+            for (String words : List.of("Hut: index, worst first", "a: Side a", "b: Side b", ", sheet 2", ", sheet 3", "2026-03-31", "1 / 3")) {
+                assertTrue(index.contains(words), words + " in " + index);
+            }
+            text.setStartPage(3);
+            text.setEndPage(3);
+            assertTrue(text.getText(pdf).contains("3 / 3"));
+        }
+        assertEquals(List.of("a.json", "b.json", "hut.json", "hut.pdf"), Run.tree(folder));
+        Run.in(folder, "check", "hut.json", "--sheet", "hut.pdf", "--date", "2026-03-31");
+        assertArrayEquals(first, Files.readAllBytes(folder.resolve("hut.pdf")), "the same bytes over its own file");
+    }
+
+    @Test void theIndexIsNamedAndDrawnLikeTheSheets() throws IOException {
+        walls();
+        for (String ending : List.of(".png", ".pdf", ".html")) {
+            assertEquals(ExitStatus.DONE, Run.in(folder, "check", "hut.json", "--sheet", "{name}" + ending).status());
+        }
+        assertEquals(List.of("a.json", "b.json", "hut-a.html", "hut-a.pdf", "hut-a.png", "hut-b.html", "hut-b.pdf", "hut-b.png", "hut-index.pdf", "hut-index.png",
+                "hut.json", "index.html"), Run.tree(folder));
+        Run.in(folder, "check", "hut.json");
+        String index = Files.readString(folder.resolve("rainlap-out/hut-index.svg")), sheet = Files.readString(folder.resolve("rainlap-out/hut-b.svg"));
+        assertTrue(index.contains(">hut-b.svg<") && index.contains(">1 / 3<"), "where the sheets of a wall are");
+        assertTrue(sheet.contains(">3 / 3<"));
+    }
+
+    @Test void severalElevationsHaveAnIndexToo() {
+        walls();
+        assertEquals(ExitStatus.DONE, Run.in(folder, "check", "a.json", "b.json", "--sheet", "both.pdf").status());
+        assertEquals(ExitStatus.DONE, Run.in(folder, "check", "a.json", "b.json").status());
+        assertEquals(List.of("a.json", "b.json", "both.pdf", "hut.json", "rainlap-out/a.svg", "rainlap-out/b.svg", "rainlap-out/elevations-index.svg"), Run.tree(folder));
+        assertEquals(ExitStatus.USAGE, Run.in(folder, "check", "a.json", "b.json", "--sheet", "both.svg").status(), "only a PDF holds several sheets");
     }
 
     @Test void problemsOfAllFilesAreToldAndNothingIsWritten() {

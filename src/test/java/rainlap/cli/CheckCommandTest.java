@@ -133,7 +133,7 @@ class CheckCommandTest {
         Run run = Run.in(folder, List.of(Run.FINDING), "check", hut, shed, "--sheet", folder + "/out", "--findings", folder + "/out/");
         assertEquals(ExitStatus.DONE, run.status(), run.err());
         assertTrue(run.out().contains("Together, 2 elevations: 2 weak points"), run.out());
-        assertEquals(List.of("hut.json", "out/hut.findings.json", "out/hut.svg", "out/shed.findings.json", "out/shed.svg", "shed.json"),
+        assertEquals(List.of("hut.json", "out/elevations-index.svg", "out/hut.findings.json", "out/hut.svg", "out/shed.findings.json", "out/shed.svg", "shed.json"),
                 Run.tree(folder));
     }
 
