@@ -125,7 +125,7 @@ final class IndexCell {
     private static String worst(WeakPoint p) {
         Finding f = p.finding();
         String title = Rules.find(f.rule()).map(r -> r.info().title()).orElse(f.rule());
-        String asked = f.drawn().isBlank() || f.asked().isBlank() ? "" : "; " + f.drawn() + ", asked: " + f.asked();
+        String asked = f.drawn().isBlank() || f.asked().isBlank() ? "" : "; drawn: " + f.drawn() + ", asked: " + f.asked();
         return "Worst, " + p.number() + ": " + title + (f.pieces().isEmpty() ? "" : ", " + String.join(", ", f.pieces())) + ", at " + f.where().inWords() + asked;
     }
 
