@@ -43,7 +43,7 @@ final class CutStack {
      */
     record Turn(Optional<Opening> opening, Side side) {}
 
-    /** A stretch of a piece and how many pieces lie between it and the frame there. */
+    /** A stretch of a piece and how far it stands off the frame, in pieces: see {@link CutLevels}. */
     record Step(double from, double to, int level) {}
 
     /**
@@ -81,9 +81,9 @@ final class CutStack {
         Map<Integer, Intervals> onWall = stack.onWall();
         Map<Integer, Intervals> lowLeg = stack.low.map(t -> stack.leg(t, false)).orElse(Map.of());
         Map<Integer, Intervals> highLeg = stack.high.map(t -> stack.leg(t, true)).orElse(Map.of());
+        CutLevels wall = new CutLevels(evidence, onWall, true), low = new CutLevels(evidence, lowLeg, false), high = new CutLevels(evidence, highLeg, false);
         for (int number : order(onWall, lowLeg, highLeg)) {
-            Strand s = new Strand(evidence.elevation().pieces().get(number), stack.steps(number, onWall), stack.steps(number, lowLeg),
-                    stack.steps(number, highLeg));
+            Strand s = new Strand(evidence.elevation().pieces().get(number), wall.steps(number), low.steps(number), high.steps(number));
             if (!s.isEmpty()) {
                 stack.strands.put(number, s);
             }
@@ -219,44 +219,5 @@ final class CutStack {
             }
         }
         return out;
-    }
-
-    private List<Step> steps(int number, Map<Integer, Intervals> all) {
-        Intervals mine = all.getOrDefault(number, Intervals.NONE);
-        TreeSet<Double> cuts = new TreeSet<>();
-        all.values().forEach(i -> {
-            for (int k = 0; k < i.count(); k++) {
-                cuts.add(i.from(k));
-                cuts.add(i.to(k));
-            }
-        });
-        List<Step> out = new ArrayList<>();
-        Double last = null;
-        for (double c : cuts) {
-            if (last != null && mine.contains((last + c) / 2)) {
-                add(out, new Step(last, c, level(number, all, (last + c) / 2)));
-            }
-            last = c;
-        }
-        return List.copyOf(out);
-    }
-
-    private static void add(List<Step> out, Step s) {
-        Step last = out.isEmpty() ? null : out.get(out.size() - 1);
-        if (last != null && last.to() == s.from() && last.level() == s.level()) {
-            out.set(out.size() - 1, new Step(last.from(), s.to(), s.level()));
-        } else {
-            out.add(s);
-        }
-    }
-
-    private int level(int number, Map<Integer, Intervals> all, double place) {
-        int beneath = 0;
-        for (Map.Entry<Integer, Intervals> other : all.entrySet()) {
-            if (other.getKey() != number && other.getValue().contains(place) && evidence.stack().order().isOutside(number, other.getKey())) {
-                beneath++;
-            }
-        }
-        return beneath;
     }
 }
