@@ -2,8 +2,10 @@ package rainlap.mend;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.wall.LayingOrder;
@@ -90,6 +92,20 @@ final class Edited {
             }
             return with(p, p.shapes(), under);
         });
+    }
+
+    /** Turns two pieces round that overlap; what lay between them comes outside both. */
+    void turn(String outer, String inner) {
+        LayingOrder order = new LayingOrder(pieces);
+        List<String> between = pieces.stream().map(Piece::id).filter(id -> !id.equals(outer) && !id.equals(inner))
+                .filter(id -> order.isOutside(number(id), number(outer)) && order.isOutside(number(inner), number(id))).filter(id -> meet(id, inner)).toList();
+        between.forEach(id -> bringOutside(id, inner));
+        bringOutside(outer, inner);
+    }
+
+    private boolean meet(String a, String b) {
+        Optional<Box> one = pieces.get(number(a)).wallBox(), other = pieces.get(number(b)).wallBox();
+        return one.isPresent() && other.isPresent() && one.get().meets(other.get());
     }
 
     /** Lays a new piece on just after others. */

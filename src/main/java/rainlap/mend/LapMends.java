@@ -8,9 +8,6 @@ import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
-import rainlap.practice.LimitValue;
-import rainlap.practice.Practices;
-import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.wall.Surface;
@@ -42,7 +39,7 @@ final class LapMends {
             Edited out = new Edited(e.elevation().pieces());
             String outer = j.outer().piece().id(), inner = j.inner().piece().id();
             untape(out, j, f);
-            out.bringOutside(inner, outer);
+            out.turn(inner, outer);
             out.say(inner + " over " + outer + ".");
             return out;
         });
@@ -73,7 +70,7 @@ final class LapMends {
             Edited out = new Edited(e.elevation().pieces());
             if (up) {
                 untape(out, j, f);
-                out.bringOutside(inner, outer);
+                out.turn(inner, outer);
             }
             out.extend(inner, Surface.WALL, Bands.beside(line, -gap - INTO, asked));
             out.say(inner + " runs on " + (up ? "over " : "beneath ") + outer + " by " + LengthText.mm(asked) + ".");

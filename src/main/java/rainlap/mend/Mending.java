@@ -73,8 +73,7 @@ public final class Mending {
 
     private List<Finding> here(Evidence e) {
         return Checker.check(e, Rules.all()).weakPoints().stream().map(WeakPoint::finding)
-                .filter(f -> f.where().surface().isWall() ? f.where().box().meets(place) : f.rule().equals(wanted.rule()) && f.where().box().meets(place))
-                .toList();
+                .filter(f -> f.where().box().meets(place)).toList();
     }
 
     /** The same thing wrong with the same pieces. */

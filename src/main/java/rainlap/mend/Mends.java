@@ -18,7 +18,7 @@ final class Mends {
             Map.entry("tape-missed", TapeMends::tape),
             Map.entry("narrow-tape-cover", TapeMends::tape),
             Map.entry("untaped-corner", TapeMends::tape),
-            Map.entry("flashing-in-front", OpeningMends::flap),
+            Map.entry("flashing-in-front", OpeningMends::slit),
             Map.entry("missing-head-flap", OpeningMends::flap),
             Map.entry("short-return", OpeningMends::returned),
             Map.entry("short-corner-wrap", EdgeMends::wrapped),

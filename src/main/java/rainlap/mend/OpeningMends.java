@@ -10,6 +10,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
@@ -43,6 +44,31 @@ final class OpeningMends {
                     + LengthText.mm(lap) + " up under " + sheet + ".");
             return out;
         });
+    }
+
+    /**
+     * The sheet that runs down behind a flashing is laid over the upstand, as far as asked, and what was turned into the head goes with it. Right over the
+     * opening; how the slits at the flashing's ends run is not followed.
+     */
+    static Optional<Edited> slit(Evidence e, Finding f) {
+        if (!f.where().surface().isWall() || !f.where().isLine() || f.pieces().size() != 2) {
+            return Optional.empty();
+        }
+        Box edge = f.where().box();
+        String flashing = f.pieces().get(0), sheet = f.pieces().get(1);
+        long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths();
+        Edited out = new Edited(e.elevation().pieces());
+        Box own = out.pieces().get(out.number(flashing)).wallBox().orElseThrow();
+        Optional<Box> opening = e.elevation().openings().stream().map(Opening::rect)
+                .filter(r -> r.minX() < own.maxX() && own.minX() < r.maxX() && Math.abs(own.minY() - r.maxY()) <= HeadFlashings.NEAR_HEAD).findFirst();
+        if (opening.isEmpty()) {
+            return Optional.empty();
+        }
+        Box r = opening.get();
+        out.takeOff(sheet, Surface.WALL, List.of(Region.of(new Box(r.minX(), r.maxY() - r.height() / 2, r.maxX(), edge.minY() - over))));
+        out.turn(sheet, flashing);
+        out.say(sheet + " slit and laid over the upstand of " + flashing + " by " + LengthText.mm(over) + ".");
+        return Optional.of(out);
     }
 
     /** A sheet and the level of its lower edge. */
