@@ -96,11 +96,20 @@ final class Edited {
 
     /** Turns two pieces round that overlap; what lay between them comes outside both. */
     void turn(String outer, String inner) {
-        LayingOrder order = new LayingOrder(pieces);
-        List<String> between = pieces.stream().map(Piece::id).filter(id -> !id.equals(outer) && !id.equals(inner))
-                .filter(id -> order.isOutside(number(id), number(outer)) && order.isOutside(number(inner), number(id))).filter(id -> meet(id, inner)).toList();
-        between.forEach(id -> bringOutside(id, inner));
+        between(outer, inner).forEach(id -> bringOutside(id, inner));
         bringOutside(outer, inner);
+    }
+
+    /** Brings a piece outside another and outside all that lay between them. */
+    void draw(String outer, String inner) {
+        between(outer, inner).forEach(id -> bringOutside(outer, id));
+        bringOutside(outer, inner);
+    }
+
+    private List<String> between(String outer, String inner) {
+        LayingOrder order = new LayingOrder(pieces);
+        return pieces.stream().map(Piece::id).filter(id -> !id.equals(outer) && !id.equals(inner))
+                .filter(id -> order.isOutside(number(id), number(outer)) && order.isOutside(number(inner), number(id))).filter(id -> meet(id, inner)).toList();
     }
 
     private boolean meet(String a, String b) {

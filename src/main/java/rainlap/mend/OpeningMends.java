@@ -66,7 +66,7 @@ final class OpeningMends {
         }
         Box r = opening.get();
         out.takeOff(sheet, Surface.WALL, List.of(Region.of(new Box(r.minX(), r.maxY() - r.height() / 2, r.maxX(), edge.minY() - over))));
-        out.turn(sheet, flashing);
+        out.draw(sheet, flashing);
         out.say(sheet + " slit and laid over the upstand of " + flashing + " by " + LengthText.mm(over) + ".");
         return Optional.of(out);
     }
