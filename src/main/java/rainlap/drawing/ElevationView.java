@@ -20,6 +20,7 @@ import rainlap.rule.Evidence;
 /** The elevation in its slot: layers from the sheets outwards, then what is written on and round it. */
 final class ElevationView {
     private final Evidence evidence;
+    private final WetPlaces wet;
     private final Bay bay;
     private final View view;
     private final PaperBox drawn;
@@ -33,15 +34,16 @@ final class ElevationView {
     private final SectionPlanes planes;
 
     /** Places the marks of some weak points round a bay of the wall. */
-    ElevationView(Evidence evidence, Bay bay, List<WeakPoint> shown) {
+    ElevationView(Evidence evidence, WetPlaces wet, Bay bay, List<WeakPoint> shown) {
         this.evidence = evidence;
+        this.wet = wet;
         this.bay = bay;
         this.view = bay.placing().view();
         this.drawn = view.box(bay.extents().sheets());
         this.visibility = new Visibility(evidence.stack());
         this.obstacles = new Obstacles(evidence, visibility, view);
         this.places = new WeakPlaces(view, drawn).draw(shown, taken);
-        this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), obstacles.edges(), taken);
+        this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), obstacles, taken);
         this.planes = new SectionPlanes(view, taken, shown());
     }
 
@@ -129,9 +131,9 @@ final class ElevationView {
         strips.addAll(pieces.edgesUnderTape());
         OpeningMarks openings = new OpeningMarks(evidence, visibility, laps, view);
         strips.addAll(openings.edges());
-        WetFrame wet = new WetFrame(evidence, view);
-        return List.of(layer("sheets", pieces.ofRank(0)), layer("wet-wall", wet.onWall()), layer("laps", laps.onWall()),
-                layer("openings", openings.all()), layer("wet-reveals", wet.onReveals()), layer("tapes", strips),
+        WetFrame frame = new WetFrame(evidence, wet, view);
+        return List.of(layer("sheets", pieces.ofRank(0)), layer("wet-wall", frame.onWall()), layer("laps", laps.onWall()),
+                layer("openings", openings.all()), layer("wet-reveals", frame.onReveals()), layer("tapes", strips),
                 layer("flashings", pieces.ofRank(2)), layer("battens", pieces.ofRank(3)), layer("cladding", pieces.ofRank(4)),
                 layer("trims", pieces.ofRank(5)), layer("penetrations", PenetrationMarks.of(evidence.elevation(), view)),
                 layer("wall", List.of(Area.edged(view.region(outline), Looks.OUTLINE))));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
+import rainlap.paper.Area;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -66,7 +67,9 @@ final class ElevationWays {
                 if (way.isPresent()) {
                     done.add(a.get());
                     taken.add(new Polyline(way.get().points(), Looks.WIDE));
-                    out.add(WaterSigns.named(way.get(), WaterSigns.arriving(way.get(), PITCH)).withData("weak", Integer.toString(p.number())));
+                    List<Mark> marks = WaterSigns.arriving(way.get(), PITCH);
+                    marks.stream().filter(m -> m instanceof Area).forEach(m -> taken.add(m.box()));
+                    out.add(WaterSigns.named(way.get(), marks).withData("weak", Integer.toString(p.number())));
                 }
             }
         }

@@ -1,6 +1,8 @@
 package rainlap.drawing;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
+import rainlap.rule.Place;
 import rainlap.source.Source;
 import rainlap.water.Balance;
 import rainlap.water.DrivingRain;
@@ -31,41 +34,47 @@ final class FindingsTable {
     private static final String LITRES = "l/h: what runs over or beside the place, or falls on it, on what lies outermost; –: not reckoned (reveals, pipes, corners).";
     /** In short: the table and the findings file say which ways have their share. */
     private static final String SHARES = " Where water parts, each way has an equal share; which way it really goes is not drawn.";
+    /** Of frame that is wet but counts as nothing. */
+    private static final int MOST_PLACES = 3;
     private final CheckResult result;
     private int next;
-    private final List<String> closing;
-    private int nextClosing;
-    private final double room;
+    private final Deque<String> closing;
+    private boolean begun;
 
     /**
      * @param unnamed pieces whose names found no room on the drawing
      * @param unmarked how many of the last weak points stand in the table only
-     * @param room for the lines that close it
+     * @param wet frame that is wet but counts as nothing
      */
-    FindingsTable(CheckResult result, List<String> unnamed, int unmarked, double room) {
+    FindingsTable(CheckResult result, List<String> unnamed, int unmarked, List<Place> wet) {
         this.result = result;
-        this.room = room;
-        this.closing = closingLines(unnamed);
+        this.closing = new ArrayDeque<>(closing(unnamed, wet));
         if (unmarked > 0) {
-            closing.addAll(TextMetrics.wrap("Not marked on the drawing for want of room, " + unmarked
-                    + ": they stand in this table only.", room, Looks.SECOND));
+            closing.add("Not marked on the drawing for want of room, " + unmarked + ": they stand in this table only.");
         }
     }
 
     boolean isDone() {
-        return next >= result.weakPoints().size() && nextClosing >= closing.size();
+        return next >= result.weakPoints().size() && closing.isEmpty();
     }
 
     /** The height that all that is still to come would take in a box of this width. */
     double height(PaperBox box) {
         FindingRow rows = new FindingRow(new TableColumns(box), result.evidence());
         double points = result.weakPoints().stream().skip(next).mapToDouble(p -> rows.of(p).height()).sum();
-        return HEAD + points + LINE_ABOVE + 0.6 + (closing.size() - nextClosing) * Words.pitch(closing) + 1;
+        List<String> lines = closing.stream().flatMap(t -> wrapped(t, box).stream()).toList();
+        return HEAD + points + LINE_ABOVE + 0.6 + lines.size() * Words.pitch(lines) + 1;
     }
 
-    /** As many rows as fit a box, beginning where the last part ended. */
-    Group part(PaperBox box, boolean first) {
+    /**
+     * As many rows as fit a box, beginning where the last part ended.
+     *
+     * @param slot 0 for the first part on its sheet
+     */
+    Group part(PaperBox box, int slot) {
         List<Mark> out = new ArrayList<>();
+        boolean first = !begun;
+        begun = true;
         TableColumns columns = new TableColumns(box);
         heading(columns, first, out);
         double y = box.top() + HEAD;
@@ -90,7 +99,7 @@ final class FindingsTable {
         if (next >= points.size()) {
             closing(box, y, out);
         }
-        return Group.of("findings", out);
+        return Group.of(slot == 0 ? "findings" : "findings-" + (slot + 1), out);
     }
 
     private void heading(TableColumns columns, boolean first, List<Mark> out) {
@@ -116,40 +125,54 @@ final class FindingsTable {
         return Tally.of(all) + ". Lengths in mm.";
     }
 
+    /** Each broken to the box it stands in; what does not fit goes on in the next. */
     private void closing(PaperBox box, double top, List<Mark> out) {
-        List<String> lines = closing;
-        double y = top + LINE_ABOVE + 0.6, pitch = Words.pitch(lines);
-        while (nextClosing < lines.size() && y + 1 <= box.bottom()) {
-            String line = lines.get(nextClosing);
-            int colon = line.startsWith("Not ") ? line.indexOf(':') + 1 : 0;
-            String head = line.substring(0, colon);
-            double x = box.left() + 10;
-            if (colon > 0) {
-                out.add(Text.of(x, y, head, Looks.STRONG));
-                x += TextMetrics.width(head, Looks.STRONG) + 1;
+        double y = top + LINE_ABOVE + 0.6, pitch = Words.pitch(List.copyOf(closing));
+        while (!closing.isEmpty() && y + 1 <= box.bottom()) {
+            List<String> lines = wrapped(closing.removeFirst(), box);
+            int at = 0;
+            for (; at < lines.size() && y + 1 <= box.bottom(); at++, y += pitch) {
+                closingLine(lines.get(at), box.left() + 10, y, out);
             }
-            out.add(Text.of(x, y, line.substring(colon).strip(), Looks.PLAIN));
-            y += pitch;
-            nextClosing++;
+            if (at < lines.size()) {
+                closing.addFirst(String.join(" ", lines.subList(at, lines.size())));
+            }
         }
     }
 
-    /** What was checked where nothing was found, and what could not be checked. */
-    private List<String> closingLines(List<String> unnamed) {
+    private static List<String> wrapped(String text, PaperBox box) {
+        return TextMetrics.wrap(text, Math.min(box.width(), Slots.TABLE.width()) - 13, Looks.PLAIN);
+    }
+
+    private static void closingLine(String line, double left, double y, List<Mark> out) {
+        int colon = line.startsWith("Not ") ? line.indexOf(':') + 1 : 0;
+        String head = line.substring(0, colon);
+        double x = left;
+        if (colon > 0) {
+            out.add(Text.of(x, y, head, Looks.STRONG));
+            x += TextMetrics.width(head, Looks.STRONG) + 1;
+        }
+        out.add(Text.of(x, y, line.substring(colon).strip(), Looks.PLAIN));
+    }
+
+    /** What was checked where nothing was found, what could not be checked, and what the figures rest on. */
+    private List<String> closing(List<String> unnamed, List<Place> wet) {
         List<String> out = new ArrayList<>();
         if (result.weakPoints().isEmpty()) {
-            out.addAll(TextMetrics.wrap(checked(), room, Looks.PLAIN));
+            out.add(checked());
         }
-        out.addAll(TextMetrics.wrap(notChecked(), room, Looks.PLAIN));
+        out.add(notChecked());
+        if (!wet.isEmpty()) {
+            out.add(notDrawn(wet));
+        }
         rain(out);
         String practice = result.evidence().practice().id();
         if (result.weakPoints().stream().map(WeakPoint::finding)
                 .anyMatch(f -> f.isUnspokenBy(practice) && !f.source().equals(Source.commonPractice()))) {
-            out.addAll(TextMetrics.wrap("A source after \"common:\" speaks where " + practice + " is silent.", room, Looks.PLAIN));
+            out.add("A source after \"common:\" speaks where " + practice + " is silent.");
         }
         if (!unnamed.isEmpty()) {
-            out.addAll(TextMetrics.wrap("Not named on the drawing for want of room, " + unnamed.size() + ": " + String.join(", ", unnamed) + ".",
-                    room, Looks.SECOND));
+            out.add("Not named on the drawing for want of room, " + unnamed.size() + ": " + String.join(", ", unnamed) + ".");
         }
         return out;
     }
@@ -157,12 +180,11 @@ final class FindingsTable {
     /** What rain is reckoned with and where it goes as drawn, then what the figures of the column mean. */
     private void rain(List<String> out) {
         Trace trace = result.evidence().trace();
-        String reckoned = DrivingRain.relation(result.evidence().elevation().exposure())
+        out.add(DrivingRain.relation(result.evidence().elevation().exposure())
                 .map(r -> "Rain on the wall " + r + "." + trace.balance().filter(b -> b.fallen() > 0).map(this::goes).orElse(""))
-                .orElse("No litres an hour (l/h), because no rain is stated.");
-        out.addAll(TextMetrics.wrap(reckoned, room, Looks.PLAIN));
+                .orElse("No litres an hour (l/h), because no rain is stated."));
         if (trace.rain().isPresent() && !result.weakPoints().isEmpty()) {
-            out.addAll(TextMetrics.wrap(LITRES, room, Looks.PLAIN));
+            out.add(LITRES);
         }
     }
 
@@ -170,6 +192,13 @@ final class FindingsTable {
         String shares = result.evidence().trace().shares().stream().filter(s -> s.litresPerHour() > 0 || !s.besides().isEmpty())
                 .map(s -> s.says() + " " + LitresText.percent(s.litresPerHour(), b.fallen()) + s.inBrackets()).collect(Collectors.joining(", "));
         return " Of " + LitresText.perHour(b.fallen()) + " l/h as drawn: " + shares + "." + SHARES;
+    }
+
+    /** Wet frame that no rule counts is not painted, so it is told. */
+    private static String notDrawn(List<Place> wet) {
+        String more = wet.size() > MOST_PLACES ? " and " + (wet.size() - MOST_PLACES) + " more" : "";
+        return "Not drawn as wet, as no rule counts where its water starts (deep in a reveal, within tolerance): "
+                + wet.stream().limit(MOST_PLACES).map(Place::inWords).collect(Collectors.joining("; ")) + more + ".";
     }
 
     private String checked() {

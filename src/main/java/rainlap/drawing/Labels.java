@@ -16,7 +16,6 @@ import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
-import rainlap.paper.PaperSegment;
 import rainlap.paper.Pen;
 import rainlap.paper.Polyline;
 import rainlap.paper.SheetCheck;
@@ -48,15 +47,15 @@ final class Labels {
     /**
      * @param drawing box of the wall with its folds, on paper
      * @param elevation box that the labels stay in
-     * @param edges lines along which no leader should run
+     * @param obstacles lines along which no leader should run, openings it should go round
      */
-    static Labels place(List<WeakPlaces.Drawn> places, PaperBox drawing, PaperBox elevation, List<PaperSegment> edges, Occupied taken) {
+    static Labels place(List<WeakPlaces.Drawn> places, PaperBox drawing, PaperBox elevation, Obstacles obstacles, Occupied taken) {
         boolean words = places.size() <= WITH_WORDS;
-        BoundaryLabels.Room room = room(drawing, elevation, edges, words ? LEAST_WITH_WORDS : LEAST);
+        BoundaryLabels.Room room = room(drawing, elevation, obstacles, words ? LEAST_WITH_WORDS : LEAST);
         List<LabelText> texts = texts(places, words, room);
         BoundaryLabels.Result result = BoundaryLabels.place(sites(places, texts, drawing), room);
         if (words && !result.unplaced().isEmpty()) {
-            room = room(drawing, elevation, edges, LEAST);
+            room = room(drawing, elevation, obstacles, LEAST);
             texts = texts(places, false, room);
             result = BoundaryLabels.place(sites(places, texts, drawing), room);
         }
@@ -69,14 +68,14 @@ final class Labels {
     }
 
     /** Strips on top, and at the sides where they are wide enough for the labels. */
-    private static BoundaryLabels.Room room(PaperBox d, PaperBox elevation, List<PaperSegment> edges, double least) {
+    private static BoundaryLabels.Room room(PaperBox d, PaperBox elevation, Obstacles obstacles, double least) {
         double foot = Math.max(d.bottom(), d.top() + 20);
         PaperBox top = new PaperBox(Slots.LABELS_LEFT, elevation.top() + 2, elevation.right(), d.top() - GAP);
         Optional<PaperBox> left = d.left() - GAP - Slots.LABELS_LEFT < least ? Optional.empty()
                 : Optional.of(new PaperBox(Slots.LABELS_LEFT, d.top() - GAP, d.left() - GAP, foot));
         Optional<PaperBox> right = elevation.right() - d.right() - GAP < least ? Optional.empty()
                 : Optional.of(new PaperBox(d.right() + GAP, d.top() - GAP, elevation.right(), foot));
-        return new BoundaryLabels.Room(d, Optional.of(top), left, right, edges);
+        return new BoundaryLabels.Room(d, Optional.of(top), left, right, obstacles.edges(), obstacles.openings());
     }
 
     private static List<LabelText> texts(List<WeakPlaces.Drawn> places, boolean words, BoundaryLabels.Room room) {
@@ -119,7 +118,7 @@ final class Labels {
         out.addAll(text.marks(mark, p.side() == BoundarySide.TOP, p.side() == BoundarySide.LEFT));
         out.forEach(m -> taken.add(m.box()));
         parts.add(new Part(point, List.copyOf(leaders.subList(from, leaders.size())), out));
-        marks.add(Group.of("label-" + point.number(), out).withClass("label").withData("weak", Integer.toString(point.number())));
+        marks.add(Group.of("label-" + point.number(), out).withClass(SheetCheck.LABEL).withData("weak", Integer.toString(point.number())));
     }
 
     /** Numbers of the weak points whose labels found no room. */

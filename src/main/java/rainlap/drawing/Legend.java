@@ -41,8 +41,8 @@ final class Legend {
     private static final double BASE = 1.25;
     private static final double[] COLUMNS = {230, 292.5};
     private static final double DEFENCES = 350.5;
-    /** Which ways of water are drawn. */
-    record Ways(boolean free, boolean failed) {}
+    /** Which ways of water are drawn, and whether frame is painted as wet. */
+    record Ways(boolean free, boolean failed, boolean wet) {}
 
     private final Map<String, Function<PaperBox, List<Mark>>> entries = new LinkedHashMap<>();
     private final List<Mark> out = new ArrayList<>();
@@ -77,7 +77,7 @@ final class Legend {
         if (folds(evidence)) {
             entries.put("return, fold: laid flat", b -> List.of(Area.of(PaperRegion.of(b), Looks.FOLDED, Looks.FLAT)));
         }
-        if (WetFrame.isWet(evidence)) {
+        if (ways.wet()) {
             entries.put("frame wet as drawn, beneath", Legend::wet);
         }
         if (ways.free()) {

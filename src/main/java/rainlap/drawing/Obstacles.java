@@ -5,6 +5,7 @@ import java.util.List;
 import rainlap.geom.Region;
 import rainlap.joint.Sheets;
 import rainlap.paper.Occupied;
+import rainlap.paper.PaperBox;
 import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
 import rainlap.rule.Evidence;
@@ -20,6 +21,11 @@ record Obstacles(Evidence evidence, Visibility visibility, View view) {
         evidence.elevation().openings().forEach(o -> out.add(view.box(o.rect())));
         evidence.elevation().outline().region().edges().forEach(s -> out.add(Polyline.of(Looks.OUTLINE, view.at(s.a()), view.at(s.b()))));
         return out;
+    }
+
+    /** What leaders should go round: a window's own lines and words stand there. */
+    List<PaperBox> openings() {
+        return evidence.elevation().openings().stream().map(o -> view.box(o.rect())).toList();
     }
 
     /** Lines of the drawing that a leader should not run along. */

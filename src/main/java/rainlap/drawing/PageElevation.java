@@ -76,7 +76,7 @@ final class PageElevation {
         Visibility visibility = new Visibility(evidence.stack());
         Obstacles obstacles = new Obstacles(evidence, visibility, view);
         List<WeakPlaces.Drawn> places = new WeakPlaces(view, drawn).draw(result.weakPoints(), taken);
-        Labels labels = Labels.place(places.subList(0, Math.min(MOST_MARKS, places.size())), drawn, slot(), obstacles.edges(), taken);
+        Labels labels = Labels.place(places.subList(0, Math.min(MOST_MARKS, places.size())), drawn, slot(), obstacles, taken);
         wall();
         around(drawn);
         names(visibility, obstacles, drawn);
@@ -114,7 +114,7 @@ final class PageElevation {
         for (Opening o : evidence.elevation().openings()) {
             add(PageLayer.OPENINGS, 0, List.of(new Strokes(openings.diagonals(o), Looks.DIAGONAL)));
         }
-        WetFrame wet = new WetFrame(evidence, view);
+        WetFrame wet = new WetFrame(evidence, WetPlaces.of(result), view);
         add(PageLayer.WET, steps.last(), wet.onWall());
         add(PageLayer.WET, steps.last(), wet.onReveals());
         add(PageLayer.OPENINGS, 0, openings.edges());

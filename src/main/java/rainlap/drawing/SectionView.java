@@ -173,18 +173,24 @@ final class SectionView {
     }
 
     double wordsWidth() {
-        return plan.cut().plumb() ? cell.width() : beside();
+        return plan.cut().plumb() ? cell.width() : Math.min(beside(), cell.right() - besideLeft());
+    }
+
+    /** Where words beside a level cut begin: clear of many sheets one over another that turn a corner. */
+    private double besideLeft() {
+        double reached = stack.strands().stream().flatMap(s -> strands.paths(s).stream()).flatMap(List::stream).mapToDouble(PaperPoint::x).max().orElse(0);
+        return Math.max(field.right() + 3, reached + 1.5);
     }
 
     /** Sets words beneath a plumb cut or beside a level one. */
     void words(List<String> lines) {
-        PaperPoint at = plan.cut().plumb() ? new PaperPoint(cell.left(), field.bottom() + 5) : new PaperPoint(field.right() + 3, field.top() + 4);
+        PaperPoint at = plan.cut().plumb() ? new PaperPoint(cell.left(), field.bottom() + 5) : new PaperPoint(besideLeft(), field.top() + 4);
         out.addAll(SectionCell.text(lines, at.x(), at.y()));
     }
 
     /** Names the cut: above a plumb one, first of the words beside a level one. */
     void caption(String name) {
-        out.add(plan.cut().plumb() ? Text.of(cell.left(), field.top() - 2.4, name, Looks.STRONG) : Text.of(field.right() + 3, field.top() - 0.4, name, Looks.STRONG));
+        out.add(plan.cut().plumb() ? Text.of(cell.left(), field.top() - 2.4, name, Looks.STRONG) : Text.of(besideLeft(), field.top() - 0.4, name, Looks.STRONG));
     }
 
     private Optional<WaterSigns.Way> wayIn(Evidence evidence) {

@@ -33,19 +33,21 @@ public final class Sheets {
 
     private final Slots slots;
     private final Sections sections;
+    private final WetPlaces wet;
     private boolean hasPlanes;
     private boolean hasFree;
     private boolean hasFailed;
     private int unmarked;
 
-    /** A sheet in the making, with a slot for the table, found by its height, unless an elevation takes all of it. */
-    private record Page(String scale, List<Mark> marks, Optional<DoubleFunction<PaperBox>> table) {}
+    /** A sheet in the making, with slots for the table, found by its height; none where an elevation takes all of it. */
+    private record Page(String scale, List<Mark> marks, List<DoubleFunction<PaperBox>> tables) {}
 
     private Sheets(CheckResult result, TitleBlock title, SheetSize size) {
         this.result = result;
         this.title = title;
         this.slots = new Slots(size);
         this.sections = Sections.onSheets(result.evidence(), slots);
+        this.wet = WetPlaces.of(result);
     }
 
     /**
@@ -93,11 +95,11 @@ public final class Sheets {
     /** One sheet with an elevation; returns the weak points whose marks found no room on it. */
     private List<WeakPoint> elevation(Bay bay, List<WeakPoint> wanted) {
         List<WeakPoint> shown = wanted.subList(0, Math.min(MOST_MARKS, wanted.size()));
-        ElevationView view = new ElevationView(result.evidence(), bay, shown);
+        ElevationView view = new ElevationView(result.evidence(), wet, bay, shown);
         while (!view.left().isEmpty() && view.left().size() < shown.size()) {
             Set<Integer> left = view.left();
             shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
-            view = new ElevationView(result.evidence(), bay, shown);
+            view = new ElevationView(result.evidence(), wet, bay, shown);
         }
         List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.takeBeside()));
         unnamed.addAll(view.unnamed());
@@ -110,7 +112,7 @@ public final class Sheets {
         String also = sections.scalesBeside();
         double title = bay.placing().title(bay.extents());
         pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
-                isAlone(bay) || !slots.isWide() ? Optional.empty() : Optional.of(height -> Slots.table(title, height))));
+                isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height))));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -127,7 +129,7 @@ public final class Sheets {
     /** Legend, notes and key plan. */
     private List<Mark> key(List<WeakPoint> shown, boolean planes) {
         Notes notes = Notes.of(result.evidence());
-        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed), notes.top()), notes.marks(), Notes.keyPlan())
+        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed, wet.any()), notes.top()), notes.marks(), Notes.keyPlan())
                 .map(slots::onTitleBlock).toList();
     }
 
@@ -143,24 +145,22 @@ public final class Sheets {
             if (keyHere) {
                 marks.addAll(key(result.weakPoints(), hasPlanes));
             }
-            Optional<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
-            pages.add(new Page(cuts.isPresent() ? sections.scalesFurther() : "", marks, table.map(box -> height -> box)));
+            List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
+            pages.add(new Page(cuts.isPresent() ? sections.scalesFurther() : "", marks,
+                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList()));
         }
     }
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, slots.closing());
-        boolean first = true;
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, wet.leftOut());
         for (Page page : List.copyOf(pages)) {
-            if (!table.isDone() && page.table().isPresent()) {
-                page.marks().add(table.part(page.table().get().apply(table.height(Slots.TABLE)), first));
-                first = false;
+            for (int slot = 0; slot < page.tables().size() && !table.isDone(); slot++) {
+                page.marks().add(table.part(page.tables().get(slot).apply(table.height(Slots.TABLE)), slot));
             }
         }
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), first))), Optional.empty()));
-            first = false;
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), 0))), List.of()));
         }
     }
 

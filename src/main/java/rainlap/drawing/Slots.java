@@ -72,22 +72,19 @@ record Slots(SheetSize size) {
                 .mapToObj(left -> new PaperBox(left, full.top() + heading, left + width, SECTIONS_FOOT + dy())).toList();
     }
 
-    /** The room for lines that close the table. */
-    double closing() {
-        return (isWide() ? TABLE.width() : full().width()) - 13;
-    }
-
     /**
      * The table on a sheet without an elevation: from beneath the sections there, if any, down to where it always ends, clear of the centring mark; beside the legend
-     * where the sheet is wide, else above it. Nowhere, if little room is left.
+     * where the sheet is wide, and then on above legend or title block, else above it. Nowhere, if little room is left.
      */
-    Optional<PaperBox> tableBeneath(Optional<Double> sections, boolean withKey) {
+    List<PaperBox> tableBeneath(Optional<Double> sections, boolean withKey) {
         double top = sections.map(s -> s + BENEATH).orElse(full().top());
         if (isWide()) {
-            return Optional.of(new PaperBox(full().left(), Math.min(TABLE.top(), top), TABLE.right() + 2, TABLE.bottom()));
+            PaperBox first = new PaperBox(full().left(), Math.min(TABLE.top(), top), TABLE.right() + 2, TABLE.bottom());
+            PaperBox second = new PaperBox(NOTES.left() + 2, first.top(), full().right(), Math.max(first.top(), withKey ? TABLE.top() - 2 : full().bottom()));
+            return second.height() < LEAST_TABLE ? List.of(first) : List.of(first, second);
         }
         double bottom = withKey ? TABLE.top() - BENEATH + dy() : full().bottom();
-        return bottom - top < LEAST_TABLE ? Optional.empty() : Optional.of(new PaperBox(full().left(), top, full().right(), bottom));
+        return bottom - top < LEAST_TABLE ? List.of() : List.of(new PaperBox(full().left(), top, full().right(), bottom));
     }
 
     /** The table beneath a view's title: no higher than it must be to hold all, so that it stands in line with the legend where it can. */
@@ -103,7 +100,7 @@ record Slots(SheetSize size) {
         /** The whole width, for long walls and for walls without weak points; sections go to the next sheet. */
         WIDE(new PaperBox(20.5, 10.5, 409.5, 189), new PaperBox(49.5, 28, 403, 181.4)),
         /** The whole sheet above the title block, for high walls; sections, table and legend go to the next sheet. */
-        ALONE(new PaperBox(20.5, 10.5, 409.5, 250), new PaperBox(49.5, 28, 403, 242.4)),
+        ALONE(new PaperBox(20.5, 10.5, 409.5, 250), new PaperBox(49.5, 26, 403, 242.4)),
         /** Above the legend of an A3 sheet that stands. */
         UPRIGHT(SheetSize.A3_UPRIGHT, 312),
         /** The whole of it. */

@@ -59,10 +59,24 @@ final class WeakPlaces {
         List<Mark> lines = new ArrayList<>(List.of(middle, bar(line.get(0), line.get(1), severity),
                 bar(line.get(line.size() - 1), line.get(line.size() - 2), severity)));
         List<Mark> out = new ArrayList<>();
-        lines.forEach(l -> out.add(new Halo(l, Tone.WHITE, severity.edge().pen().width() + 1.1)));
+        lines.forEach(l -> out.add(new Halo(l, Tone.WHITE, halo(severity))));
         out.addAll(lines);
-        taken.add(middle);
+        lines.forEach(l -> take((Polyline) l, severity, taken));
         return new Drawn(p, out, seen(along(line)));
+    }
+
+    private static double halo(Severity severity) {
+        return severity.edge().pen().width() + 1.1;
+    }
+
+    /** A line with the room that is kept round it, so that it cuts nothing off a word. */
+    private static void take(Polyline line, Severity severity, Occupied taken) {
+        taken.add(line);
+        List<PaperPoint> apart = new ArrayList<>();
+        line.points().stream().filter(p -> apart.isEmpty() || apart.get(apart.size() - 1).distance(p) > 1e-6).forEach(apart::add);
+        if (apart.size() > 1) {
+            PaperRegion.along(apart, halo(severity)).rings().forEach(ring -> taken.add(closed(ring, severity)));
+        }
     }
 
     private static Mark bar(PaperPoint end, PaperPoint next, Severity severity) {
@@ -106,14 +120,14 @@ final class WeakPlaces {
             if (solid) {
                 out.add(Area.of(region, severity.tone(), rainlap.paper.Edge.of(rainlap.paper.Pen.THIN, Tone.WHITE)));
             } else {
-                region.rings().forEach(ring -> out.add(new Halo(closed(ring, severity), Tone.WHITE, severity.edge().pen().width() + 1.1)));
+                region.rings().forEach(ring -> out.add(new Halo(closed(ring, severity), Tone.WHITE, halo(severity))));
                 boolean small = Math.min(b.width(), b.height()) < SHORT;
                 out.add(small ? Area.of(region, Tone.WHITE, severity.edge()) : Area.edged(region, severity.edge()));
                 if (!small) {
                     out.add(Hatch.of(region, 135, 2.4, rainlap.paper.Edge.of(rainlap.paper.Pen.THIN, severity.tone())));
                 }
             }
-            taken.add(b);
+            taken.add(solid ? b : b.grown(halo(severity) / 2));
             sites.add(inside(region));
         }
         return new Drawn(p, out, seen(sites));

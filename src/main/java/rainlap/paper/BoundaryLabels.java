@@ -13,8 +13,8 @@ import java.util.Optional;
  * place was found are named in {@link Result#unplaced}; earlier sites go before later ones.
  *
  * <p><b>How.</b> Sites are assigned to evenly spread slots at least total length. Each row is then drawn to the sites'
- * own places. A search exchanges, moves and shifts labels while crossings, then length, bends and lines run along grow
- * less. Should crossings remain, it starts again from slots assigned at least straight distance with straight leaders:
+ * own places. A search exchanges, moves and shifts labels while crossings, then length, bends, openings run over and lines
+ * run along grow less. Should crossings remain, it starts again from slots assigned at least straight distance with straight leaders:
  * such a set has no crossing, because exchanging two that cross would shorten it, and the search keeps that.
  */
 public final class BoundaryLabels {
@@ -60,19 +60,26 @@ public final class BoundaryLabels {
      * @param left strip on the left; labels stand at its right edge
      * @param right strip on the right; labels stand at its left edge
      * @param edges lines of the drawing along which a leader should not run
+     * @param openings what a leader should go round where it can
      */
     public record Room(PaperBox drawing, Optional<PaperBox> top, Optional<PaperBox> left, Optional<PaperBox> right,
-            List<PaperSegment> edges) {
+            List<PaperSegment> edges, List<PaperBox> openings) {
 
         /** Strips keep this far from the drawing, in millimetres. */
         public static final double MARGIN = 1;
 
         public Room {
             edges = List.copyOf(edges);
+            openings = List.copyOf(openings);
             top.ifPresent(s -> require(s.bottom() <= drawing.top() - MARGIN, "top"));
             left.ifPresent(s -> require(s.right() <= drawing.left() - MARGIN, "left"));
             right.ifPresent(s -> require(s.left() >= drawing.right() + MARGIN, "right"));
             require(!meet(top, left) && !meet(top, right), "top");
+        }
+
+        /** With nothing to go round. */
+        public Room(PaperBox drawing, Optional<PaperBox> top, Optional<PaperBox> left, Optional<PaperBox> right, List<PaperSegment> edges) {
+            this(drawing, top, left, right, edges, List.of());
         }
 
         Optional<PaperBox> strip(BoundarySide side) {

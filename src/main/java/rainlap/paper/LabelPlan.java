@@ -48,7 +48,7 @@ final class LabelPlan {
 
     LabelPlan(LabelStrips strips) {
         this.strips = strips;
-        cost = new LeaderCost(strips.room().edges());
+        cost = new LeaderCost(strips.room());
         seats = new ArrayList<>(Collections.nCopies(strips.sites().size(), Optional.empty()));
         leaders = new ArrayList<>(Collections.nCopies(strips.sites().size(), Optional.empty()));
         places = new double[strips.sites().size()];

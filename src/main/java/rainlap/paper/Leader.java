@@ -95,6 +95,11 @@ final class Leader {
         return left - by < other.right && other.left - by < right && top - by < other.bottom && other.top - by < bottom;
     }
 
+    /** True when its box and another have a point in common. */
+    boolean meets(PaperBox b) {
+        return left < b.right() && b.left() < right && top < b.bottom() && b.top() < bottom;
+    }
+
     /** True when the two have a point in common, other than a site that both end at. */
     boolean crosses(Leader other) {
         if (!near(other, 0)) {

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * How much a leader costs the reader, in millimetres of length: its own length, and more for a bend, for a bend too short
- * to see, for an angle that is not 45 degrees, and for running along an edge of the drawing, where it cannot be told
- * from it.
+ * to see, for an angle that is not 45 degrees, for running over an opening, whose own lines and words it would cross, and
+ * for running along an edge of the drawing, where it cannot be told from it.
  */
 final class LeaderCost {
 
@@ -26,10 +26,19 @@ final class LeaderCost {
     static final double CLOSE = 2;
     private static final double CLOSE_EACH_MM = 8;
 
+    /** What a leader takes upon it to go round an opening, and more for each millimetre over it. */
+    private static final double OVER = 10;
+    private static final double OVER_EACH_MM = 0.5;
+    /** A leader that ends this near the edge within an opening does not run over it. */
+    private static final double INTO = 3;
+
+    private final List<PaperBox> openings;
     private final PaperSegment[] level;
     private final PaperSegment[] upright;
 
-    LeaderCost(List<PaperSegment> edges) {
+    LeaderCost(BoundaryLabels.Room room) {
+        List<PaperSegment> edges = room.edges();
+        openings = room.openings();
         level = edges.stream().filter(e -> e.from().y() == e.to().y() && e.from().x() != e.to().x())
                 .sorted(Comparator.comparingDouble(e -> e.from().y())).toArray(PaperSegment[]::new);
         upright = edges.stream().filter(e -> e.from().x() == e.to().x() && e.from().y() != e.to().y())
@@ -37,7 +46,7 @@ final class LeaderCost {
     }
 
     double own(Leader leader) {
-        double sum = leader.length() + runsAlong(leader.port(), leader.bend());
+        double sum = leader.length() + runsAlong(leader.port(), leader.bend()) + runsOver(leader);
         if (!leader.straight()) {
             sum += BEND + (leader.slant() < SHORT ? SHORT_BEND : 0) + (leader.steep() ? STEEP : 0);
         }
@@ -54,6 +63,17 @@ final class LeaderCost {
         double apart = Math.min(Math.min(aToDot, bToDot), Math.min(a.distance(b.bend()), b.distance(a.bend())));
         return (aToDot < DOT_ROOM ? PASSES_DOT : 0) + (bToDot < DOT_ROOM ? PASSES_DOT : 0)
                 + CLOSE_EACH_MM * Math.max(0, CLOSE - apart);
+    }
+
+    private double runsOver(Leader leader) {
+        double sum = 0;
+        for (PaperBox o : openings) {
+            if (leader.meets(o)) {
+                double run = o.within(leader.port(), leader.bend()) + o.within(leader.bend(), leader.site());
+                sum += run > INTO ? OVER + OVER_EACH_MM * run : 0;
+            }
+        }
+        return sum;
     }
 
     private double runsAlong(PaperPoint a, PaperPoint b) {

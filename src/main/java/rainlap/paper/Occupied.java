@@ -53,10 +53,10 @@ public final class Occupied {
         return true;
     }
 
-    /** True when the segment meets nothing taken so far. */
+    /** True when the segment keeps its clearance from all boxes taken so far and meets no line. */
     public boolean isFree(PaperSegment segment) {
-        for (long cell : cells(PaperBox.of(List.of(segment.from(), segment.to())))) {
-            if (boxes.getOrDefault(cell, List.of()).stream().anyMatch(b -> b.meets(segment))
+        for (long cell : cells(PaperBox.of(List.of(segment.from(), segment.to())).grown(CLEARANCE))) {
+            if (boxes.getOrDefault(cell, List.of()).stream().anyMatch(b -> b.grown(CLEARANCE).meets(segment))
                     || segments.getOrDefault(cell, List.of()).stream().anyMatch(segment::meets)) {
                 return false;
             }

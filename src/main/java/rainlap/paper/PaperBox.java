@@ -100,6 +100,23 @@ public record PaperBox(double left, double top, double right, double bottom) {
     }
 
     /** The four corners, clockwise on paper from the upper left. */
+    /** How much of the straight line from one point to another lies in the box, in millimetres. */
+    public double within(PaperPoint from, PaperPoint to) {
+        double[] part = {0, 1};
+        clip(left - from.x(), right - from.x(), to.x() - from.x(), part);
+        clip(top - from.y(), bottom - from.y(), to.y() - from.y(), part);
+        return Math.max(0, part[1] - part[0]) * from.distance(to);
+    }
+
+    private static void clip(double least, double most, double step, double[] part) {
+        if (step == 0) {
+            part[1] = least <= 0 && most >= 0 ? part[1] : -1;
+        } else {
+            part[0] = Math.max(part[0], Math.min(least / step, most / step));
+            part[1] = Math.min(part[1], Math.max(least / step, most / step));
+        }
+    }
+
     public List<PaperPoint> corners() {
         return List.of(new PaperPoint(left, top), new PaperPoint(right, top),
                 new PaperPoint(right, bottom), new PaperPoint(left, bottom));

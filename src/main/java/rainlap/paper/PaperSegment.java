@@ -24,6 +24,13 @@ public record PaperSegment(PaperPoint from, PaperPoint to) {
                 || c == 0 && other.holds(from) || d == 0 && other.holds(to);
     }
 
+    /** How far a point is from the nearest of the segment. */
+    public double distance(PaperPoint p) {
+        double dx = to.x() - from.x(), dy = to.y() - from.y(), square = dx * dx + dy * dy;
+        double share = square == 0 ? 0 : ((p.x() - from.x()) * dx + (p.y() - from.y()) * dy) / square;
+        return p.distance(from.towards(to, Math.max(0, Math.min(1, share))));
+    }
+
     private boolean holds(PaperPoint p) {
         return Math.min(from.x(), to.x()) <= p.x() && p.x() <= Math.max(from.x(), to.x())
                 && Math.min(from.y(), to.y()) <= p.y() && p.y() <= Math.max(from.y(), to.y());

@@ -9,7 +9,8 @@ import java.util.Set;
 
 /**
  * Lists what a reader would stumble over on a sheet: texts that meet, texts under the least height, marks outside the
- * frame, ids used twice, leaders that cross each other or a text. Widths of lines need no check: {@link Pen} has no
+ * frame, ids used twice, leaders that cross each other, a text or a label, labels that meet, texts that do not stand out
+ * from what lies beneath them, in colour or in grey, or are covered. Widths of lines need no check: {@link Pen} has no
  * others. The frame itself, a group with the id {@link Frame#ID}, may lie outside the frame. Leaders are the polylines in
  * groups of the class {@link #LEADER}. Halos are not looked at.
  */
@@ -21,11 +22,17 @@ public final class SheetCheck {
     /** Class of groups that hold leaders. */
     public static final String LEADER = "leader";
 
+    /** Class of groups that are labels: a mark with its words, from which a leader begins. */
+    public static final String LABEL = "label";
+
     private static final double ROUNDING = 1e-6;
+    /** A leader begins in the line of its own label's mark. */
+    private static final double OWN = 0.4;
 
     /** What is wrong. */
     public enum Kind {
-        TEXTS_MEET, TEXT_TOO_SMALL, OUTSIDE_FRAME, OUTSIDE_SHEET, ID_TWICE, LEADERS_CROSS, LEADER_OVER_TEXT
+        TEXTS_MEET, TEXT_TOO_SMALL, OUTSIDE_FRAME, OUTSIDE_SHEET, ID_TWICE, LEADERS_CROSS, LEADER_OVER_TEXT,
+        LABELS_MEET, LEADER_OVER_LABEL, TEXT_FAINT, TEXT_COVERED
     }
 
     /** One violation: what, in words, and where. */
@@ -35,6 +42,7 @@ public final class SheetCheck {
     private final List<Violation> violations = new ArrayList<>();
     private final List<Text> texts = new ArrayList<>();
     private final List<Polyline> leaders = new ArrayList<>();
+    private final List<PaperBox> labels = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
     private final SheetSize size;
 
@@ -48,6 +56,8 @@ public final class SheetCheck {
         check.walk(sheet.marks(), new Within(false, false, Optional.empty()));
         check.meetings();
         check.crossings();
+        check.labels();
+        check.violations.addAll(TextContrast.of(sheet));
         return List.copyOf(check.violations);
     }
 
@@ -60,6 +70,9 @@ public final class SheetCheck {
             if (mark instanceof Group group) {
                 group.id().filter(id -> !ids.add(id))
                         .ifPresent(id -> violate(Kind.ID_TWICE, "id " + id, group.box()));
+                if (group.classes().contains(LABEL)) {
+                    labels.add(group.box());
+                }
                 walk(group.marks(), new Within(within.frame() || group.id().equals(Optional.of(Frame.ID)),
                         within.leader() || group.classes().contains(LEADER), within.clip()));
             } else if (mark instanceof Clip inner) {
@@ -101,6 +114,21 @@ public final class SheetCheck {
                 if (path.stream().anyMatch(text.box().grown(-ROUNDING)::meets)) {
                     violate(Kind.LEADER_OVER_TEXT, "leader " + (a + 1) + " over " + name(text), text.box());
                 }
+            }
+        }
+    }
+
+    private void labels() {
+        for (int a = 0; a < labels.size(); a++) {
+            PaperBox label = labels.get(a).grown(-ROUNDING);
+            for (PaperBox other : labels.subList(a + 1, labels.size())) {
+                if (label.meets(other)) {
+                    violate(Kind.LABELS_MEET, "two labels", label);
+                }
+            }
+            PaperBox inside = labels.get(a).grown(-OWN);
+            if (leaders.stream().anyMatch(l -> l.segments().stream().anyMatch(inside::meets))) {
+                violate(Kind.LEADER_OVER_LABEL, "a leader over a label", label);
             }
         }
     }

@@ -1,5 +1,6 @@
 package rainlap.paper;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** A colour on paper as {@code #rrggbb}, lower case. */
@@ -42,8 +43,31 @@ public record Tone(String hex) {
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
+    /** As a printer without colour prints it. */
+    public Tone grey() {
+        int grey = (int) Math.round(0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5));
+        return of(grey, grey, grey);
+    }
+
+    /** What is seen where this lies over another tone and hides so much of it, 0 to 1. */
+    public Tone over(Tone beneath, double opacity) {
+        int[] mixed = new int[3];
+        for (int i = 0; i < 3; i++) {
+            mixed[i] = (int) Math.round(opacity * channel(1 + 2 * i) + (1 - opacity) * beneath.channel(1 + 2 * i));
+        }
+        return of(mixed[0], mixed[1], mixed[2]);
+    }
+
+    private static Tone of(int red, int green, int blue) {
+        return new Tone(String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue));
+    }
+
+    private int channel(int at) {
+        return Integer.parseInt(hex.substring(at, at + 2), 16);
+    }
+
     private double linear(int at) {
-        double share = Integer.parseInt(hex.substring(at, at + 2), 16) / 255.0;
+        double share = channel(at) / 255.0;
         return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 }

@@ -56,14 +56,14 @@ final class CrowdedWall {
         this.height = 600 + random.nextInt(5_000);
     }
 
-    /** @param most findings at most */
-    static CheckResult of(long seed, int most) {
+    /** From so many findings to so many. */
+    static CheckResult of(long seed, int least, int most) {
         CrowdedWall wall = new CrowdedWall(new Random(seed * 0x9E3779B97F4A7C15L)); // neighbouring seeds begin alike
         Stage stage = wall.random.nextBoolean() ? Stage.WRAP : Stage.FINISHED;
         List<Practice> practices = Practices.all();
         Evidence e = Evidence.of(wall.elevation(), stage, practices.get(wall.random.nextInt(practices.size())));
         List<WeakPoint> points = new ArrayList<>();
-        int count = wall.random.nextInt(most + 1);
+        int count = least + wall.random.nextInt(most - least + 1);
         for (int i = 0; i < count; i++) {
             points.add(new WeakPoint(i + 1, wall.finding(e)));
         }

@@ -128,7 +128,7 @@ class SheetSetTest {
     @Test void crowdedWallsAreSound() {
         int most = 0;
         for (long seed = 1; seed <= 12; seed++) {
-            CheckResult crowded = CrowdedWall.of(seed, 60);
+            CheckResult crowded = CrowdedWall.of(seed, 0, 60);
             Sheet sheet = new Sheet(SheetSize.A3, "t", "en", List.of());
             SheetSet set = SheetSet.of("n", TitleBlock.BLANK, IntStream.range(0, 7)
                     .mapToObj(i -> new SheetSet.Wall(crowded.evidence().elevation().name(), "", crowded, List.of(sheet))).toList());

@@ -14,13 +14,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import rainlap.Shipped;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.file.ElevationFile;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
+import rainlap.paper.Polyline;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetCheck;
+import rainlap.paper.SheetSize;
 import rainlap.paper.Text;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
@@ -51,6 +55,15 @@ class ShippedSheetsTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("rainlap.Shipped#inBuildings")
+    void areSoundOnPaperInTheirBuildings(Shipped wall) {
+        for (Sheet s : Sheets.of(wall.result(), TitleBlock.BLANK)) {
+            assertEquals(List.of(), SheetCheck.of(s), wall.file());
+            assertEquals(List.of(), WrittenOver.by(s.marks()), wall.file() + ": words under the water's way");
+        }
+    }
+
     private static CheckResult result(String name, Stage stage) {
         Elevation e = ElevationFile.read(Path.of("elevations", name)).elevation().orElseThrow();
         return Checker.check(e, stage, e.practice().flatMap(Practices::find).orElse(Practices.common()));
@@ -60,7 +73,50 @@ class ShippedSheetsTest {
     @ParameterizedTest
     @EnumSource(Stage.class)
     void theTableTakesTheRoomBeneathASmallElevation(Stage stage) {
-        assertEquals(1, Sheets.of(result("boat-shed-gable.json", stage), TitleBlock.BLANK).size());
+        List<Sheet> sheets = Sheets.of(result("boat-shed-gable.json", stage), TitleBlock.BLANK);
+        assertEquals(List.of("findings"), sheets.stream().flatMap(s -> tables(s).stream()).toList(), "all of it on the first sheet");
+        assertEquals(1, tables(sheets.get(0)).size());
+    }
+
+    @Test
+    void theTableGoesOnBesideItsFirstPart() {
+        List<Sheet> sheets = Sheets.of(result("bakery-trailer-rear.json", Stage.WRAP), TitleBlock.BLANK);
+        assertEquals(2, sheets.size());
+        assertEquals(List.of("findings", "findings-2"), tables(sheets.get(1)));
+    }
+
+    /** The parts of the table on a sheet, by their ids. */
+    private static List<String> tables(Sheet sheet) {
+        return sheet.marks().stream().filter(m -> m instanceof Group).flatMap(m -> ((Group) m).id().stream()).filter(id -> id.startsWith("findings")).toList();
+    }
+
+    /** With its fold and dimensions it is 215 high. */
+    @ParameterizedTest
+    @EnumSource(Stage.class)
+    void aHighWallTakesTheWholeSheetAtALargeScale(Stage stage) {
+        assertEquals(20, Bay.of(Extents.of(result("bird-cabin-front.json", stage)), true, SheetSize.A3).get(0).placing().view().scale());
+    }
+
+    /** A window has lines and words of its own. */
+    @Test
+    void noLeaderRunsOverTheKiosksWindow() {
+        CheckResult kiosk = result("ferry-kiosk-front.json", Stage.FINISHED);
+        View view = Bay.of(Extents.of(kiosk), true, SheetSize.A3).get(0).placing().view();
+        List<PaperBox> openings = kiosk.evidence().elevation().openings().stream().map(o -> view.box(o.rect()).grown(-0.5)).toList();
+        List<Polyline> leaders = new ArrayList<>();
+        leaders(Sheets.of(kiosk, TitleBlock.BLANK).get(0).marks(), false, leaders);
+        assertFalse(leaders.isEmpty());
+        assertEquals(List.of(), leaders.stream().filter(l -> openings.stream().anyMatch(o -> l.segments().stream().anyMatch(o::meets))).toList());
+    }
+
+    private static void leaders(List<Mark> marks, boolean inside, List<Polyline> out) {
+        for (Mark m : marks) {
+            if (m instanceof Group g) {
+                leaders(g.marks(), inside || g.classes().contains(SheetCheck.LEADER), out);
+            } else if (inside && m instanceof Polyline line) {
+                out.add(line);
+            }
+        }
     }
 
     /** The end lap of the north side is wetted behind the cladding, but the way goes on through the lap beneath it. */

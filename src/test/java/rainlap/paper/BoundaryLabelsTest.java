@@ -47,6 +47,15 @@ class BoundaryLabelsTest {
     }
 
     @Test
+    void aLeaderGoesRoundAnOpening() {
+        PaperPoint site = new PaperPoint(150, 110);
+        assertEquals(BoundarySide.TOP, only(site).side());
+        BoundaryLabels.Room room = new BoundaryLabels.Room(DRAWING, ROOM.top(), ROOM.left(), ROOM.right(), List.of(),
+                List.of(new PaperBox(130, 50, 170, 100)));
+        assertEquals(BoundarySide.LEFT, BoundaryLabels.place(List.of(site(site)), room).placed().get(0).side());
+    }
+
+    @Test
     void itBendsAtTheDrawingsOwnEdgeToo() {
         BoundaryLabels.Room room = new BoundaryLabels.Room(DRAWING, Optional.empty(), Optional.empty(), ROOM.right(),
                 List.of(PaperSegment.of(70, 170, 280, 170)));

@@ -29,6 +29,16 @@ class OccupiedTest {
     }
 
     @Test
+    void linesKeepClearOfBoxesButMayPassCloseToLines() {
+        Occupied occupied = new Occupied();
+        occupied.add(new PaperBox(0, 0, 10, 10));
+        occupied.add(Polyline.line(0, 20, 100, 20, Edge.of(Pen.NARROW)));
+        assertFalse(occupied.isFree(PaperSegment.of(0, 10.49, 100, 10.49)));
+        assertTrue(occupied.isFree(PaperSegment.of(0, 10.51, 100, 10.51)));
+        assertTrue(occupied.isFree(PaperSegment.of(0, 19.9, 100, 19.9)));
+    }
+
+    @Test
     void theFirstFreeCandidateIsTaken() {
         Occupied occupied = new Occupied();
         PaperBox a = new PaperBox(0, 0, 10, 10);

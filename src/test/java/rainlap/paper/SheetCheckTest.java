@@ -54,6 +54,43 @@ class SheetCheckTest {
         assertEquals(List.of(), kinds(first, Text.of(60, 53, "under", STYLE)));
     }
 
+    @Test
+    void labelsMeetNeitherEachOtherNorLeaders() {
+        Group first = label(50, 50);
+        assertEquals(List.of(), kinds(first, label(50, 57.1), leader(57, 53.5, 80, 53.5)));
+        assertEquals(List.of(SheetCheck.Kind.LABELS_MEET), kinds(first, label(56.9, 50)));
+        assertEquals(List.of(SheetCheck.Kind.LEADER_OVER_LABEL), kinds(first, leader(40, 53, 80, 54)));
+    }
+
+    @Test
+    void textStandsOutFromWhatLiesBeneath() {
+        Text text = Text.of(50, 50, "lap", STYLE);
+        Area dark = Area.filled(PaperRegion.of(new PaperBox(51, 40, 60, 60)), Tone.of("#777777"));
+        assertEquals(List.of(SheetCheck.Kind.TEXT_FAINT), kinds(dark, text));
+        assertEquals(List.of(), kinds(dark, new Halo(text, Tone.WHITE, 1.1), text));
+        assertEquals(List.of(), kinds(new Area(dark.region(), java.util.Optional.of(new Fill(Tone.of("#777777"), 0.2)), java.util.Optional.empty()), text));
+        assertEquals(List.of(), kinds(new Clip(PaperRegion.of(new PaperBox(80, 40, 90, 60)), List.of(dark)), text), "what is clipped away lies beneath nothing");
+    }
+
+    /** Red on green differs in colour only. */
+    @Test
+    void textStandsOutInGreyToo() {
+        Area ground = Area.filled(PaperRegion.of(new PaperBox(40, 40, 70, 60)), Tone.of("#00ffff"));
+        assertEquals(List.of(SheetCheck.Kind.TEXT_FAINT), kinds(ground, Text.of(50, 50, "lap", STYLE.with(Tone.of("#ff2200")))));
+        assertEquals(List.of(), kinds(ground, Text.of(50, 50, "lap", STYLE)));
+    }
+
+    @Test
+    void nothingCoversAText() {
+        Text text = Text.of(50, 50, "lap", STYLE);
+        assertEquals(List.of(SheetCheck.Kind.TEXT_COVERED), kinds(text, Disc.filled(new PaperPoint(51, 49), 1, Tone.WHITE)));
+        assertEquals(List.of(), kinds(text, Disc.filled(new PaperPoint(48, 49), 1, Tone.WHITE)));
+    }
+
+    private static Group label(double x, double y) {
+        return Group.of(List.of(Area.filled(PaperRegion.of(new PaperBox(x, y, x + 7, y + 7)), Tone.WHITE))).withClass(SheetCheck.LABEL);
+    }
+
     private static Group leader(double x1, double y1, double x2, double y2) {
         return Group.of(List.of(Polyline.line(x1, y1, x2, y2, Edge.of(Pen.NARROW)))).withClass(SheetCheck.LEADER);
     }

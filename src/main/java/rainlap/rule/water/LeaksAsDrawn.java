@@ -11,6 +11,7 @@ import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.rule.Shelter;
+import rainlap.water.Arrival;
 import rainlap.water.Step;
 
 /** Water comes onto the frame with nothing failing. */
@@ -24,8 +25,17 @@ public final class LeaksAsDrawn implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Way> ways = Ways.of(e, 0).stream().filter(w -> !w.leavesALedge() && !w.startsInsideAnOpening()).toList();
+        List<Way> ways = Ways.of(e, 0).stream().filter(LeaksAsDrawn::counts).toList();
         return ways.isEmpty() ? Stream.of(Outcome.Holds.of()) : ways.stream().map(w -> broken(e, w));
+    }
+
+    /** Whether water that comes onto the frame this way is a leak: not when it leaves a ledge, and not when it starts on frame deep inside an opening. */
+    public static boolean counts(Arrival a) {
+        return a.defences() == 0 && counts(Way.of(a));
+    }
+
+    private static boolean counts(Way w) {
+        return !w.leavesALedge() && !w.startsInsideAnOpening();
     }
 
     private static Outcome broken(Evidence e, Way w) {

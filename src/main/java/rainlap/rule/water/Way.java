@@ -9,6 +9,7 @@ import rainlap.geom.Segment;
 import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.wall.Surface;
+import rainlap.water.Arrival;
 import rainlap.water.Step;
 
 /**
@@ -18,6 +19,10 @@ import rainlap.water.Step;
  * @param litresPerHour of water that meets the first edge it gets past; empty where no rain is stated
  */
 record Way(int defences, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
+    static Way of(Arrival a) {
+        return new Way(a.defences(), a.surface(), a.where(), a.path(), a.litresPerHour());
+    }
+
     /** The pieces it gets under, leaves by or passes, the last first: that one let it onto the frame. */
     List<String> pieces() {
         List<String> under = path.stream().map(Step::piece).filter(p -> !p.isEmpty()).toList();

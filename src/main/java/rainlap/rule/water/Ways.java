@@ -27,7 +27,7 @@ final class Ways {
         Map<Cause, List<Way>> byCause = new LinkedHashMap<>();
         for (Arrival a : e.trace().arrivals()) {
             if (a.defences() == defences && a.first()) {
-                Way w = new Way(a.defences(), a.surface(), a.where(), a.path(), a.litresPerHour());
+                Way w = Way.of(a);
                 byCause.computeIfAbsent(new Cause(a.surface(), w.told()), k -> new ArrayList<>()).add(w);
             }
         }
