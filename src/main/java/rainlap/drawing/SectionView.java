@@ -23,6 +23,7 @@ final class SectionView {
     static final double LEVEL_HEIGHT = 48;
     private static final double DEPTH = 8;
     private static final double DEEPEST = 20;
+    private static final double LEAST_DEPTH = 6;
     /** Width of the words beside a level cut, and what the cut itself must have in a narrow column. */
     private static final double BESIDE = 34;
     private static final double LEVEL_FIELD = 54;
@@ -52,14 +53,23 @@ final class SectionView {
         this.field = plumb
                 ? new PaperBox(cell.left(), cell.top() + head + 1, cell.right(), cell.top() + head + 44)
                 : new PaperBox(cell.left(), cell.top() + head + 1, cell.right() - beside() - 3, cell.bottom());
-        double depth = depth();
-        double centre = (plan.cut().from() + plan.cut().to()) / 2.0;
-        this.grid = plumb ? new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre)
+        double centre = (plan.cut().from() + plan.cut().to()) / 2.0, depth = plumb ? withinCell(depth(), centre) : depth();
+        this.grid = plumb ? plumb(depth, centre)
                 : new SectionGrid(false, plan.scale(), field.top() + 1.2 + Math.min(depth, legs() ? depth : 5), field.middle().x(), centre);
         double deep = plumb || legs() ? depth : 5;
         this.strands = new SectionStrands(stack, grid, deep);
         this.water = new SectionWater(evidence, stack, grid, strands, deep);
         this.pipes = new SectionPipes(evidence, stack, grid, strands.furthest(), deep);
+    }
+
+    private SectionGrid plumb(double depth, double centre) {
+        return new SectionGrid(true, plan.scale(), field.right() - depth - 1.5, field.middle().y(), centre);
+    }
+
+    /** No deeper than leaves room outside for what stands out the furthest. */
+    private double withinCell(double depth, double centre) {
+        double left = Group.of(new SectionStrands(stack, plumb(depth, centre), depth).marks()).box().left();
+        return Math.max(LEAST_DEPTH, Math.min(depth, depth - (cell.left() - left)));
     }
 
     static Group of(SectionPlan plan, Evidence evidence, PaperBox cell) {
