@@ -48,6 +48,7 @@ import rainlap.rule.opening.MissingHeadFlashing;
 import rainlap.rule.opening.NoBackDam;
 import rainlap.rule.opening.NoDrip;
 import rainlap.rule.opening.NoEndDam;
+import rainlap.rule.opening.PanOverJamb;
 import rainlap.rule.opening.ShortFlashing;
 import rainlap.rule.opening.ShortFlashingLap;
 import rainlap.rule.opening.ShortReturn;
@@ -101,6 +102,7 @@ public final class Rules {
             new OpenTop(),
             new OverHeight(),
             new OverWidth(),
+            new PanOverJamb(),
             new ReverseLap(),
             new RotsWhereWet(),
             new ShallowCavity(),
