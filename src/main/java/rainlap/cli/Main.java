@@ -50,7 +50,11 @@ public final class Main {
         } catch (InvalidPathException e) {
             complain(around, Suggestion.quoted(e.getInput()) + " is no file name on this machine", "choose another name");
             return ExitStatus.USAGE;
-        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+        } catch (OutOfMemoryError e) {
+            complain(around, "the memory of " + Runtime.getRuntime().maxMemory() / (1 << 20) + " MB is too small for this; nothing was written",
+                    "give the wall as several elevations, or more memory: java -Xmx8g -jar rainlap.jar ...");
+            return ExitStatus.CRASHED;
+        } catch (Exception | StackOverflowError e) {
             around.complain("Rainlap failed: " + PlainText.of(inShort(e)) + ", please report");
             if (around.traces()) {
                 e.printStackTrace(around.err());

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Text in columns. A column is as wide as its widest cell, up to a stated most; what is wider goes on beneath, broken at blanks.
+ * Text in columns. A column is as wide as its widest cell, up to a stated most; what is wider goes on beneath, broken at blanks. Figures, which stand at the right, are
+ * never broken.
  */
 final class Columns {
     private static final String GAP = "  ";
@@ -13,7 +14,7 @@ final class Columns {
     private final List<List<String>> rows = new ArrayList<>();
     private final int[] widest;
 
-    /** A heading and the most characters its cells take in one line. */
+    /** A heading and the most characters its cells take in one line, unless they are figures. */
     record Column(String heading, int most, boolean right) {}
 
     Columns(List<Column> columns) {
@@ -50,7 +51,7 @@ final class Columns {
     }
 
     private int width(int c) {
-        return Math.min(widest[c], columns.get(c).most);
+        return columns.get(c).right ? widest[c] : Math.min(widest[c], columns.get(c).most);
     }
 
     private List<String> lines(List<String> cells) {

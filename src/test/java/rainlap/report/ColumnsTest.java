@@ -24,6 +24,13 @@ class ColumnsTest {
         assertEquals(List.of("to do  lift", "       it"), Columns.hanging("to do  ", "lift it", 11));
     }
 
+    /** Half a figure reads as another. */
+    @Test void aFigureIsNeverBroken() {
+        Columns columns = new Columns(List.of(new Columns.Column("l/h", 6, true), new Columns.Column("text", 5, false)));
+        columns.add(List.of("2100000", "a"));
+        assertEquals(List.of("2100000  a"), columns.row(0));
+    }
+
     @Test void cellsWrapInTheirColumn() {
         Columns columns = new Columns(List.of(new Columns.Column("n", 3, true), new Columns.Column("text", 5, false),
                 new Columns.Column("end", 9, false)));
