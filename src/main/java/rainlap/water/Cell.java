@@ -38,7 +38,7 @@ final class Cell {
     private List<Lifts.Overrun> overruns;
     private List<Push> pushes;
     private Wet rain;
-    private List<Runoff.Stream>[] flows;
+    private List<Stream>[] flows;
     /** Whether its own rain has not run off yet. */
     boolean isDry = true;
 
@@ -163,7 +163,7 @@ final class Cell {
 
     /** What runs in each gap and has not run on yet. */
     @SuppressWarnings("unchecked")
-    List<Runoff.Stream>[] flows() {
+    List<Stream>[] flows() {
         if (flows == null) {
             flows = new List[pile.depth() + 1];
         }

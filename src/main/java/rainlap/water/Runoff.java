@@ -26,13 +26,6 @@ final class Runoff {
     private final Tally tally = new Tally();
     private long count;
 
-    /** Litres per hour that come down evenly between two x. */
-    record Stream(long from, long to, double litres) {
-        double between(long a, long b) {
-            return to == from ? 0 : litres * (b - a) / (to - from);
-        }
-    }
-
     private record Due(double height, long number, Cell cell, int gap) {}
 
     Runoff(Coat coat, long creep, double litresPerM2Hour) {
@@ -116,7 +109,7 @@ final class Runoff {
         List<Stream> streams = new ArrayList<>();
         List<Stream> waiting = c.flows()[gap];
         if (waiting != null) {
-            streams.addAll(waiting);
+            streams.addAll(Stream.merged(waiting));
             waiting.clear();
         }
         if (gap == c.openGap() && c.ground.surface().isWall()) {

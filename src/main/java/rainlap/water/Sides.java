@@ -3,7 +3,6 @@ package rainlap.water;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import rainlap.water.Runoff.Stream;
 
 /** What runs down next to the plumb edges of the wall: within the creep of them, as far as wind can push it sideways. */
 final class Sides {

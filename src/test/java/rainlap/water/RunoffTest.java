@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.file.ElevationFile;
 import rainlap.geom.Box;
@@ -62,6 +61,15 @@ class RunoffTest {
 
     @Test void oneSheetShedsAll() {
         is(wall().sheet("M", -100, -50, 1200, 1150), 1, 0, 0, 0, 0);
+    }
+
+    /** At the open upper edge of each of 40 small sheets one below the other water parts, and beneath it comes together: there are 2 to the 40 ways down, and one stream. */
+    @Test void waterThatPartsAndMeetsAgainIsOneStream() {
+        Drawn d = wall().sheet("M", -100, -50, 1200, 1150);
+        for (int i = 0; i < 40; i++) {
+            d.sheet("S" + i, 200, 20 + 24 * i, 300, 16);
+        }
+        is(d, 1, 0, 0, 0, 0);
     }
 
     /** 600 mm of the width lie bare. */
@@ -205,7 +213,7 @@ class RunoffTest {
     }
 
     @Test void nothingIsLostOnWallsThatShip() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("elevations"))) {
+        try (java.util.stream.Stream<Path> files = Files.list(Path.of("elevations"))) {
             for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
                 Elevation e = ElevationFile.read(file).elevation().orElseThrow();
                 for (Stage stage : Stage.values()) {
