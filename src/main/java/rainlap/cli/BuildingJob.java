@@ -40,14 +40,14 @@ final class BuildingJob {
 
     ExitStatus run() {
         options.checkValues();
-        List<Problem> problems = new ArrayList<>(options.readPractice());
+        List<Problem> problems = new ArrayList<>(options.judgedBy.readPractice(around));
         BuildingReading reading = BuildingFile.read(around.folder().resolve(file));
         problems.addAll(reading.problems());
         if (!problems.isEmpty()) {
             CheckJob.complain(around, problems, 1 + reading.elevations().size());
             return ExitStatus.BAD_INPUT;
         }
-        List<Path> inputs = Stream.of(Stream.of(file), options.practiceFile().stream(), reading.elevations().stream().map(Reading::file)).flatMap(s -> s).map(around.folder()::resolve).toList();
+        List<Path> inputs = Stream.of(Stream.of(file), options.judgedBy.practiceFile().stream(), reading.elevations().stream().map(Reading::file)).flatMap(s -> s).map(around.folder()::resolve).toList();
         try (OutputFiles outputs = new OutputFiles(inputs)) {
             return check(reading, outputs);
         }
@@ -65,7 +65,7 @@ final class BuildingJob {
         PageFiles pages = new PageFiles(outputs);
         pages.claimIndex(sheets.stream().flatMap(Optional::stream).toList());
         List<String> files = reading.elevations().stream().map(Reading::file).toList();
-        BuildingResult result = BuildingChecker.check(building, options.chosenStage(), e -> options.practiceFor(e.practice()), around.rules(),
+        BuildingResult result = BuildingChecker.check(building, options.judgedBy.stage(), options.judgedBy::practiceFor, around.rules(),
                 around.processors());
         around.print(BuildingTable.lines(file, files, result));
         around.print("");
@@ -121,11 +121,7 @@ final class BuildingJob {
 
     /** @param part of the building: a wall's id, or the index */
     private Path place(String part) {
-        OutputNames names = new OutputNames(around.folder(), true);
-        String name = OutputNames.stem(file) + "-" + part + ".json";
-        Path place = options.sheet == null ? names.defaultSheet(name) : names.path("--sheet", options.sheet, name, ".svg");
-        OutputNames.form(place);
-        return place;
+        return new OutputNames(around.folder(), true).firstSheet(options.sheet, OutputNames.stem(file) + "-" + part + ".json");
     }
 
     /** Where all sheets go, or their index. */
@@ -149,7 +145,7 @@ final class BuildingJob {
             String name = wall.wall().id() + ": " + wall.result().evidence().elevation().name();
             set.add(name, place, wall.result(), Sheets.of(wall.result(), block, options.chosenPaper()));
         } catch (Sheets.TooLarge e) {
-            throw Refusal.usage(reading.file() + ": " + e.getMessage(), "check it with --no-sheet");
+            throw Refusal.tooLarge(reading.file(), e);
         }
     }
 }

@@ -6,16 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainlap.file.BuildingFile;
-import rainlap.file.PracticeReading;
-import rainlap.file.Problem;
 import rainlap.drawing.Sheets;
+import rainlap.file.BuildingFile;
 import rainlap.paper.PngWriter;
-import rainlap.practice.Practice;
-import rainlap.practice.Practices;
-import rainlap.wall.Stage;
 
 @Command(name = "check", sortOptions = false, description = {
         "Checks elevations: prints every weak point, worst first, and draws the marked-up sheet. A building file joins elevations at their"
@@ -59,14 +55,8 @@ final class CheckCommand implements RainlapCommand {
             + " at its start) gets an apostrophe before it; numbers stay numbers.")
     String list;
 
-    @Option(names = "--stage", paramLabel = "STAGE", defaultValue = "wrap",
-            description = "wrap (the hold point before cladding) or finished. Default: wrap.")
-    String stage;
-
-    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; or by one of your own, by its file;"
-            + " see: rainlap practices.")
-    String practice;
-    private Optional<Practice> chosen = Optional.empty();
+    @Mixin
+    JudgedBy judgedBy = new JudgedBy();
 
     @Option(names = "--simulate-defects", description = "Put holes of 6 mm into the drawn wall, one at a time (at jambs, above head flashings,"
             + " through joint seals, at penetrations), and tell which would reach the frame or pool on a batten. A desk study after the simulated"
@@ -129,35 +119,5 @@ final class CheckCommand implements RainlapCommand {
     Sheets.Paper chosenPaper() {
         return Arrays.stream(Sheets.Paper.values()).filter(p -> p.name().equalsIgnoreCase(paper)).findFirst()
                 .orElseThrow(() -> Refusal.unknown("paper", paper, List.of("a3", "a4")));
-    }
-
-    Stage chosenStage() {
-        return stage(stage);
-    }
-
-    /** The stage of this name. */
-    static Stage stage(String name) {
-        return Stage.find(name).orElseThrow(() -> Refusal.unknown("stage", name,
-                Arrays.stream(Stage.values()).map(Stage::word).toList()));
-    }
-
-    /** Finds or reads the practice that is asked for, if one is; says what is wrong with its file. */
-    List<Problem> readPractice() {
-        if (practice == null) {
-            return List.of();
-        }
-        PracticeReading reading = PracticesCommand.read(around, practice);
-        chosen = reading.practice();
-        return reading.problems();
-    }
-
-    /** The practice's own file, if it has one. */
-    Optional<String> practiceFile() {
-        return Optional.ofNullable(practice).filter(PracticesCommand::isFile);
-    }
-
-    /** The practice for an elevation that names one, or none. */
-    Practice practiceFor(Optional<String> named) {
-        return chosen.orElseGet(() -> Practices.find(named.orElse(Practices.COMMON)).orElseThrow());
     }
 }

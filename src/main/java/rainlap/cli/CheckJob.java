@@ -43,9 +43,9 @@ final class CheckJob implements AutoCloseable {
     CheckJob(Surroundings around, CheckCommand options) {
         this.around = around;
         this.options = options;
-        this.stage = options.chosenStage();
+        this.stage = options.judgedBy.stage();
         this.names = new OutputNames(around.folder(), options.files.size() > 1);
-        this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.practiceFile().stream())
+        this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.judgedBy.practiceFile().stream())
                 .map(around.folder()::resolve).toList());
         this.pages = new PageFiles(outputs);
         this.set = new SetFiles(outputs, options.chosenDpi());
@@ -54,7 +54,7 @@ final class CheckJob implements AutoCloseable {
 
     ExitStatus run() {
         options.checkValues();
-        List<Problem> problems = new ArrayList<>(options.readPractice());
+        List<Problem> problems = new ArrayList<>(options.judgedBy.readPractice(around));
         options.files.forEach(this::claimOutputs);
         claimSet();
         pages.claimIndex(options.files.stream().flatMap(f -> sheet(f).stream()).toList());
@@ -64,6 +64,7 @@ final class CheckJob implements AutoCloseable {
             complain(around, problems, options.files.size());
             return ExitStatus.BAD_INPUT;
         }
+        requireRoom(readings);
         List<CheckResult> results = new ArrayList<>();
         List<Optional<Study>> defects = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
@@ -80,6 +81,18 @@ final class CheckJob implements AutoCloseable {
         outputs.moveAll();
         close(results);
         return status(options, results);
+    }
+
+    private void requireRoom(List<Reading> readings) {
+        for (int i = 0; i < readings.size(); i++) {
+            if (!options.noSheet && sheet(options.files.get(i)).filter(OutputNames::isPage).isEmpty()) {
+                try {
+                    Sheets.requireRoom(readings.get(i).elevation().orElseThrow(), options.chosenPaper());
+                } catch (Sheets.TooLarge e) {
+                    throw Refusal.tooLarge(options.files.get(i), e);
+                }
+            }
+        }
     }
 
     private void claimOutputs(String file) {
@@ -110,15 +123,7 @@ final class CheckJob implements AutoCloseable {
 
     /** The place of an elevation's first sheet or page; none of its own where all sheets go into one PDF. */
     private Optional<Path> sheet(String file) {
-        if (options.noSheet || isOnePdf()) {
-            return Optional.empty();
-        }
-        if (options.sheet == null) {
-            return Optional.of(names.defaultSheet(name(file)));
-        }
-        Path place = names.path("--sheet", options.sheet, name(file), ".svg");
-        OutputNames.form(place);
-        return Optional.of(place);
+        return options.noSheet || isOnePdf() ? Optional.empty() : Optional.of(names.firstSheet(options.sheet, name(file)));
     }
 
     private Optional<Path> findings(String file) {
@@ -160,7 +165,7 @@ final class CheckJob implements AutoCloseable {
     }
 
     private CheckResult check(Elevation elevation) {
-        return Checker.check(elevation, stage, options.practiceFor(elevation.practice()), around.rules(), around.processors());
+        return Checker.check(elevation, stage, options.judgedBy.practiceFor(elevation), around.rules(), around.processors());
     }
 
     private void print(String file, CheckResult result, Optional<Study> defects) {
@@ -199,7 +204,7 @@ final class CheckJob implements AutoCloseable {
         try {
             return Sheets.of(result, options.title.block(reading.sha256()), options.chosenPaper());
         } catch (Sheets.TooLarge e) {
-            throw Refusal.usage(file + ": " + e.getMessage(), "check it with --no-sheet, or split it into several elevations");
+            throw Refusal.tooLarge(file, e);
         }
     }
 

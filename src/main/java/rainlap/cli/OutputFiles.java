@@ -3,9 +3,11 @@ package rainlap.cli;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -161,8 +163,13 @@ final class OutputFiles implements AutoCloseable {
     }
 
     private static Refusal cannotWrite(Path path, IOException e) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return Refusal.usage("cannot write " + Suggestion.quoted(path.toString()) + ": " + why, "");
+        return Refusal.usage("cannot write " + Suggestion.quoted(path.toString()) + ": " + why(e), "choose another place");
+    }
+
+    /** Where the machine names only the file, which is one written aside, what that means. */
+    private static String why(IOException e) {
+        return e instanceof AccessDeniedException ? "that is not allowed" : e instanceof NoSuchFileException ? "its folder takes no new files"
+                : e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 
     @Override

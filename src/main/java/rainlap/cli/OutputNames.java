@@ -45,8 +45,14 @@ final class OutputNames {
         return path;
     }
 
-    Path defaultSheet(String input) {
-        return folder.resolve(DEFAULT_FOLDER).resolve(stem(input) + ".svg");
+    /** @param wanted value of the option; null where no place is named */
+    Path firstSheet(String wanted, String input) {
+        if (wanted == null) {
+            return folder.resolve(DEFAULT_FOLDER).resolve(stem(input) + ".svg");
+        }
+        Path place = path("--sheet", wanted, input, ".svg");
+        form(place);
+        return place;
     }
 
     /** The n-th sheet of a drawing, from 1: {@code hut.svg}, {@code hut-2.svg}. */

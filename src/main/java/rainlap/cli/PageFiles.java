@@ -43,7 +43,7 @@ final class PageFiles {
         try {
             return HtmlPage.of(result, about);
         } catch (Sheets.TooLarge e) {
-            throw Refusal.usage(about.file() + ": " + e.getMessage(), "check it with --no-sheet, or split it into several elevations");
+            throw Refusal.tooLarge(about.file(), e);
         }
     }
 

@@ -50,7 +50,9 @@ record Surroundings(InputStream in, PrintStream out, PrintStream err, Path folde
         problems.forEach(p -> p.lines().forEach(line -> complain(PlainText.of(line))));
     }
 
+    /** After all that was printed, where both go to one place. */
     void complain(String line) {
+        out.flush();
         err.print(line + "\n");
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rainlap.check.CheckResult;
@@ -14,22 +15,19 @@ import rainlap.drawing.Sheets;
 import rainlap.drawing.TitleBlock;
 import rainlap.file.BuildingFile;
 import rainlap.file.ElevationFile;
-import rainlap.file.PracticeReading;
 import rainlap.file.Problem;
 import rainlap.file.Reading;
 import rainlap.page.HtmlPage;
 import rainlap.page.LivePage;
-import rainlap.practice.Practice;
-import rainlap.practice.Practices;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
 import rainlap.wall.Elevation;
-import rainlap.wall.Stage;
 
 @Command(name = "view", sortOptions = false, description = {
         "Shows an elevation in a browser and draws it anew whenever the file is saved: the page of check --sheet NAME.html, served to this machine alone.",
         "",
-        "Faults in the file are shown in the page with line and proposal, above the last good drawing. Ctrl-C stops it. Nothing is written."},
+        "Faults in the file are shown in the page with line and proposal, above the last good drawing. Ctrl-C stops it. Nothing is written."
+                + " A practice of your own is read once."},
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n", footerHeading = "%nExamples:%n", footer = {
             "  rainlap view elevations/estuary-hut-north.json",
             "  rainlap view hut.json --stage finished --port 8420"})
@@ -43,19 +41,11 @@ final class ViewCommand implements RainlapCommand {
     @Option(names = "--port", paramLabel = "N", description = "The port to serve at, 1 to 65535. Default: any that is free; the address is printed.")
     Integer port;
 
-    @Option(names = "--stage", paramLabel = "STAGE", defaultValue = "wrap",
-            description = "wrap (the hold point before cladding) or finished. Default: wrap.")
-    String stage;
-
-    @Option(names = "--practice", paramLabel = "ID", description = "Judge by this practice instead of the file's own; or by one of your own, by its file,"
-            + " which is read once.")
-    String practice;
+    @Mixin
+    JudgedBy judgedBy = new JudgedBy();
 
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Print this help.")
     boolean help;
-
-    private Stage chosenStage = Stage.WRAP;
-    private Optional<Practice> chosen = Optional.empty();
 
     ViewCommand(Surroundings around) {
         this.around = around;
@@ -65,13 +55,10 @@ final class ViewCommand implements RainlapCommand {
     public ExitStatus run() {
         Path path = around.folder().resolve(file);
         check(path);
-        if (practice != null) {
-            PracticeReading reading = PracticesCommand.read(around, practice);
-            if (!reading.problems().isEmpty()) {
-                complain(reading.problems());
-                return ExitStatus.BAD_INPUT;
-            }
-            chosen = reading.practice();
+        List<Problem> problems = judgedBy.readPractice(around);
+        if (!problems.isEmpty()) {
+            complain(problems);
+            return ExitStatus.BAD_INPUT;
         }
         try (FileWatch watch = new FileWatch(path)) {
             LivePage first = drawn(LivePage.empty(file), watch.bytes());
@@ -83,7 +70,7 @@ final class ViewCommand implements RainlapCommand {
     }
 
     private void check(Path path) {
-        chosenStage = CheckCommand.stage(stage);
+        judgedBy.stage();
         if (port != null && (port < 1 || port > MOST_PORTS)) {
             throw Refusal.usage("--port " + port + " is out of range", "choose 1 to " + MOST_PORTS);
         }
@@ -135,22 +122,21 @@ final class ViewCommand implements RainlapCommand {
         try {
             return drawn(before, reading.elevation().orElseThrow(), reading.sha256());
         } catch (Sheets.TooLarge e) {
-            return failed(before, e.getMessage());
+            return failed(before, e.getMessage(), Refusal.SEVERAL);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            return failed(before, "Rainlap failed: " + e.getClass().getSimpleName() + ", please report");
+            return failed(before, "Rainlap failed: " + e.getClass().getSimpleName() + ", please report", "");
         }
     }
 
     private LivePage drawn(LivePage before, Elevation elevation, String sha256) {
-        Practice by = chosen.orElseGet(() -> Practices.find(elevation.practice().orElse(Practices.COMMON)).orElseThrow());
-        CheckResult result = Checker.check(elevation, chosenStage, by, around.rules(), around.processors());
+        CheckResult result = Checker.check(elevation, judgedBy.stage(), judgedBy.practiceFor(elevation), around.rules(), around.processors());
         LivePage page = before.drawn(result, new HtmlPage.About(file, TitleBlock.BLANK.withInputHash(sha256.substring(0, 8)), ""));
         say("drawn: " + TerminalTable.counts(result.weakPoints()));
         return page;
     }
 
-    private LivePage failed(LivePage before, String what) {
-        List<Problem> problems = List.of(new Problem(file, Optional.empty(), what, "", Optional.empty()));
+    private LivePage failed(LivePage before, String what, String proposal) {
+        List<Problem> problems = List.of(new Problem(file, Optional.empty(), what, proposal, Optional.empty()));
         complain(problems);
         return before.with(problems);
     }

@@ -18,6 +18,7 @@ import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetSize;
+import rainlap.wall.Elevation;
 
 /** The marked-up elevation of a check, on as many sheets as its findings need. */
 public final class Sheets {
@@ -71,6 +72,18 @@ public final class Sheets {
         sheets.behind(bays.stream().anyMatch(Sheets::isAlone));
         sheets.tables();
         return sheets.finished();
+    }
+
+    /**
+     * Tells before any work that a wall will not fit, as far as its outline alone shows.
+     *
+     * @throws TooLarge when the outline does not fit the paper at 1:100
+     */
+    public static void requireRoom(Elevation wall, Paper paper) {
+        Extents outline = new Extents(wall.outline().box(), wall.outline().box(), wall.outline().ground());
+        if (paper.ways().stream().allMatch(size -> Bay.of(outline, false, size).isEmpty())) {
+            throw new TooLarge(outline, paper);
+        }
     }
 
     /** The way of laying the sheet that draws the wall in the fewest bays, then the largest. */
@@ -200,7 +213,7 @@ public final class Sheets {
 
         TooLarge(Extents extents, Paper paper) {
             super("a wall of " + extents.sheets().width() / 100 + " x " + extents.sheets().height() / 100
-                    + " mm with its folds is too high for " + paper + " at 1:100; give it as several elevations");
+                    + " mm is too high for " + paper + " at 1:100");
         }
     }
 }

@@ -47,6 +47,15 @@ class CheckCommandTest {
         assertArrayEquals(first, Files.readAllBytes(sheet));
     }
 
+    @Test void aWallThatNoSheetHoldsIsRefusedBeforeItIsChecked() {
+        String tower = Run.file(folder, "tower.json", Run.SOUND.replace("2400]", "60000]"));
+        Run run = Run.in(folder, NONE, "check", tower, "--sheet", "tower.pdf");
+        assertEquals(ExitStatus.USAGE, run.status());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("a wall of 3000 x 60000 mm is too high for A3 at 1:100\n  give it as several elevations"), run.err());
+        assertEquals(ExitStatus.DONE, Run.in(folder, NONE, "check", tower, "--no-sheet").status());
+    }
+
     @Test void aForeignFileInTheDefaultPlaceIsLeftAlone() throws IOException {
         String mine = Run.file(folder, "rainlap-out/hut.svg", "<svg>my own</svg>");
         Run run = Run.in(folder, NONE, "check", "hut.json");
