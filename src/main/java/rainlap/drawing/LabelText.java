@@ -31,7 +31,8 @@ record LabelText(List<String> titles, String figure, double beside) {
     }
 
     private static String figure(Finding f) {
-        if (f.measured().isPresent() && f.required().isPresent()) {
+        boolean figures = f.measured().isPresent() && f.required().isPresent() && f.drawn().startsWith(number(f.measured().getAsDouble()));
+        if (figures) {
             return number(f.measured().getAsDouble()) + " of " + number(f.required().getAsDouble());
         }
         return TextMetrics.width(f.drawn(), Looks.SECOND) <= LONGEST_FIGURE ? f.drawn() : "";

@@ -33,6 +33,8 @@ import rainlap.wall.Surface;
 final class Names {
     /** Longer names are cut short on the drawing; the table and the findings file have them whole. */
     private static final double LONGEST = 30;
+    /** Where along a strip its name is tried. */
+    private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8, 0.42, 0.58, 0.27, 0.73, 0.1, 0.9};
     private final Evidence evidence;
     private final Visibility visibility;
     private final View view;
@@ -196,7 +198,7 @@ final class Names {
         String name = cut(id, style);
         double w = TextMetrics.width(name, style) + 1.6, h = 3.7;
         boolean upright = strip.height() > strip.width();
-        for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.42, 0.58, 0.27, 0.73, 0.1, 0.9}) {
+        for (double share : SHARES) {
             for (double off : new double[] {0, -0.8, 0.8, -1.6, 1.6}) {
                 PaperPoint at = upright ? new PaperPoint(strip.middle().x() + off, strip.top() + share * strip.height())
                         : new PaperPoint(strip.left() + share * strip.width(), strip.middle().y() + off);
@@ -210,6 +212,24 @@ final class Names {
                 }
             }
         }
-        named(id, id, strip, List.of(), Looks.MEMBRANE);
+        Optional<List<Mark>> near = room.beside(strip, name, style, Looks.MEMBRANE).or(() -> along(strip, upright).stream()
+                .flatMap(edge -> room.beside(edge, name, style, Looks.MEMBRANE).stream()).findFirst());
+        near.ifPresent(out::addAll);
+        if (near.isEmpty()) {
+            unnamed.add(id);
+        }
+    }
+
+    /** Places on a strip close to its long edges, for where a weak stretch runs along its middle. */
+    private static List<PaperBox> along(PaperBox strip, boolean upright) {
+        List<PaperBox> out = new ArrayList<>();
+        for (double share : SHARES) {
+            for (double inside : new double[] {0.3, (upright ? strip.width() : strip.height()) - 0.3}) {
+                PaperPoint at = upright ? new PaperPoint(strip.left() + inside, strip.top() + share * strip.height())
+                        : new PaperPoint(strip.left() + share * strip.width(), strip.top() + inside);
+                out.add(PaperBox.around(at, 0.2, 0.2));
+            }
+        }
+        return out;
     }
 }

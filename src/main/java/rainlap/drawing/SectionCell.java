@@ -63,7 +63,7 @@ final class SectionCell {
         return Rules.find(f.rule()).map(r -> r.info().title()).orElse(f.rule().replace('-', ' '));
     }
 
-    /** The first sentence of what a finding says, broken to a width; at most so many lines. */
+    /** The first sentence of what a finding says, broken to a width; at most so many lines, of a longer one the clauses that fit. */
     static List<String> sentence(Finding f, double width, int most) {
         String says = f.says();
         int stop = says.indexOf(". ");
@@ -71,12 +71,24 @@ final class SectionCell {
         if (lines.size() > most && stop > 0) {
             lines = TextMetrics.wrap(says.substring(0, stop + 1), width, Looks.PLAIN);
         }
+        for (int end = clause(says, says.length()); lines.size() > most && end > 0; end = clause(says, end)) {
+            lines = TextMetrics.wrap(says.substring(0, end) + ".", width, Looks.PLAIN);
+        }
         if (lines.size() > most) {
             List<String> cut = new ArrayList<>(lines.subList(0, most - 1));
             cut.add(TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));
             return cut;
         }
         return lines;
+    }
+
+    /** Where the last clause before a place begins; -1 where there is none. A place in figures, {@code +320, x 1800}, is no clause. */
+    private static int clause(String says, int before) {
+        int end = Math.max(says.lastIndexOf(": ", before - 1), says.lastIndexOf("; ", before - 1)), comma = says.lastIndexOf(", ", before - 1);
+        while (comma > 0 && says.startsWith(", x ", comma)) {
+            comma = says.lastIndexOf(", ", comma - 1);
+        }
+        return Math.max(end, comma);
     }
 
     static List<Mark> text(List<String> lines, double x, double y) {

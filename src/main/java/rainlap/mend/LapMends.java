@@ -8,6 +8,7 @@ import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
+import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.wall.Surface;
@@ -30,17 +31,23 @@ final class LapMends {
         if (joint.get().outer().piece().material().kind() != MaterialKind.MEMBRANE) {
             return TapeMends.tape(e, f);
         }
-        return joint.get().inner().box().minY() <= joint.get().outer().box().minY() ? Optional.empty() : turned(e, f);
+        boolean patch = joint.get().inner().box().minY() <= joint.get().outer().box().minY();
+        boolean isShort = f.measured().orElse(0) * 100 < e.practice().get(Limit.COURSE_LAP).hundredths();
+        return patch ? Optional.empty() : turned(e, f, isShort ? ", the lap made up by a strip behind it or, as here, a longer sheet." : ".");
     }
 
     /** The piece that lay inside is brought outside; tape that held the edge as it was is taken off. */
     static Optional<Edited> turned(Evidence e, Finding f) {
+        return turned(e, f, ".");
+    }
+
+    private static Optional<Edited> turned(Evidence e, Finding f, String end) {
         return joint(e, f).map(j -> {
             Edited out = new Edited(e.elevation().pieces());
             String outer = j.outer().piece().id(), inner = j.inner().piece().id();
             untape(out, j, f);
             out.turn(inner, outer);
-            out.say(inner + " over " + outer + ".");
+            out.say(inner + " over " + outer + end);
             return out;
         });
     }

@@ -139,7 +139,7 @@ final class SampleWall {
                 "Wind drives rain under the free edge of M3a. It creeps past the end of M3b, 90 away, to the frame.",
                 "Tape the edge at x 2610 from +1740 to the top, 75 wide, centred on the edge."));
         f.add(finding("bare-corner", List.of("M2"), Place.area(el, new Surface("W1", Side.SILL),
-                List.of(Region.of(List.of(pt(0, 0), pt(90, 90), pt(0, 90))))), practice.get(Limit.RETURN_SILL), 0, "2 of 90 × 90", "none bare",
+                List.of(Region.of(List.of(pt(0, 0), pt(90, 90), pt(0, 90))))), practice.get(Limit.RETURN_SILL), 0, "2 bare 90 × 90", "none bare",
                 "Folding the diagonal cut leaves one bare triangle on the sill and one on the jamb, 90 by 90 each.",
                 "Add a corner piece over both triangles, 75 on to the face, as K1 at the other corner."));
         f.add(finding("tape-missed", List.of("M2", "M1"), Place.line(el, Surface.WALL, List.of(pt(2250, 840), pt(2850, 840))),

@@ -75,12 +75,18 @@ public final class ReverseLap implements Rule {
     private static Outcome membrane(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id(), lap = LengthText.mm(s.least());
         Place where = Place.line(e.elevation(), j.surface(), s.line());
-        String tape = s.taped() ? " Only the tape over it keeps water out." : "";
+        String tape = s.taped() ? " Only the tape over it keeps water out." : isTaped(j, s) ? " Tape over most of it keeps water out there alone." : "";
         String what = isPatch(j) ? "The upper edge of " + outer + " lies on " + inner
                 : outer + " lies over the foot of " + inner + " by " + lap;
-        return start(e, j, s, where, s.taped()).reads(lap + " reversed" + (s.taped() ? ", taped" : ""), "upper over lower")
+        return start(e, j, s, where, s.taped()).reads(lap + " reversed" + (s.taped() ? ", taped" : isTaped(j, s) ? ", mostly taped" : ""), "upper over lower")
                 .says(what + " at " + where.inWords() + ": water that runs down " + inner + " goes in behind " + outer + "." + tape + " "
                         + WHY, isPatch(j) ? patchRemedy(e, j, s) : footRemedy(e, j, s));
+    }
+
+    /** Whether tape was laid over it or over most of it; what only crosses it covers less. */
+    private static boolean isTaped(Joint j, Joint.Stretch s) {
+        double taped = j.runs().stream().mapToDouble(r -> r.cover().taped().total()).sum() / 100;
+        return s.taped() || 2 * taped >= j.lengthMm();
     }
 
     private static Finding.Builder start(Evidence e, Joint j, Joint.Stretch s, Place where, boolean taped) {
@@ -101,7 +107,7 @@ public final class ReverseLap implements Rule {
     private static String footRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
-        String draw = (s.taped() ? "Take the tape off and draw" : "Draw") + " the foot of " + inner + " out over " + outer;
+        String draw = (isTaped(j, s) ? "Take the tape off and draw" : "Draw") + " the foot of " + inner + " out over " + outer;
         return s.least() >= required ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
                 + LengthText.mm(required) + " is asked for." + tapeToo(e, s.least())
                 : draw + ". It then laps only " + LengthText.mmBeside(s.least(), required) + ": slip a strip in behind it and over "

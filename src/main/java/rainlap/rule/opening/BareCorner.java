@@ -68,7 +68,7 @@ public final class BareCorner implements Rule {
     /** {@code 2 of 90 × 90}, or {@code 60 × 90 on the sill, 90 × 90 on the left jamb}. */
     private static String drawn(List<CornerFace> bare) {
         List<String> sizes = bare.stream().map(CornerFace::size).distinct().toList();
-        return sizes.size() == 1 ? bare.size() + " of " + sizes.get(0) : onEach(bare);
+        return bare.size() == 1 ? sizes.get(0) + " bare" : sizes.size() == 1 ? bare.size() + " bare " + sizes.get(0) : onEach(bare);
     }
 
     private static String onEach(List<CornerFace> bare) {

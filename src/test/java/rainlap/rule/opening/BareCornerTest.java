@@ -33,7 +33,7 @@ class BareCornerTest {
     @Test void theUntrimmedRestOfADeepRevealIsNotTheCornersFault() {
         String deep = Window.window("'reveal': 200");
         Finding f = Written.findings(new BareCorner(), Window.wall(deep, Window.sheet("diagonal", "60"))).get(0);
-        assertEquals("2 of 60 × 60", f.drawn());
+        assertEquals("2 bare 60 × 60", f.drawn());
         assertEquals(60, f.required().orElseThrow());
     }
 
