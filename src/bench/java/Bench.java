@@ -53,13 +53,13 @@ public final class Bench {
         int most = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
         System.out.println("| wall | pieces | self-join ms | check ms | check / self-join | growth | two threads / one | pairwise overlay / self-join | heap kB a piece |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
-        for (String kind : List.of("aligned", "jittered", "shuffled", "long")) {
+        for (String kind : List.of("aligned", "jittered", "shuffled", "careless", "careless shuffled", "careless long")) {
             double before = 0;
             int beforeSize = 0;
             for (int size : SIZES) {
                 if (size <= most) {
                     before = row(kind, size, before, beforeSize);
-                    beforeSize = Facade.of(size, kind).pieces().size();
+                    beforeSize = facade(size, kind).pieces().size();
                 }
             }
         }
@@ -67,8 +67,12 @@ public final class Bench {
         System.out.printf(Locale.ROOT, "SVG of 100 000 lines: %.2f times StAX on a buffered writer.%n", svgRatio(100_000));
     }
 
+    private static Elevation facade(int size, String kind) {
+        return kind.startsWith("careless") ? CarelessFacade.of(size, kind.replaceFirst("careless ?", "")) : Facade.of(size, kind);
+    }
+
     private static double row(String kind, int size, double before, int beforeSize) throws Exception {
-        Elevation e = Facade.of(size, kind);
+        Elevation e = facade(size, kind);
         int n = e.pieces().size(), runs = size >= 100_000 ? 1 : 5;
         double join = median(runs, () -> selfJoin(e));
         double check = median(runs, () -> Checker.check(e, Stage.WRAP, PRACTICE).weakPoints().size());

@@ -2,18 +2,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Random;
-import java.util.stream.IntStream;
+import java.util.function.Function;
 import rainlap.geom.Box;
-import rainlap.geom.Grid;
-import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.material.Catalogue;
-import rainlap.material.Material;
-import rainlap.material.MaterialKind;
-import rainlap.wall.Cut;
-import rainlap.wall.CutPattern;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
 import rainlap.wall.Exposure;
@@ -21,100 +16,73 @@ import rainlap.wall.Opening;
 import rainlap.wall.Outline;
 import rainlap.wall.OutlineEdge;
 import rainlap.wall.Piece;
-import rainlap.wall.Shape;
-import rainlap.wall.Surface;
 
-/** A made-up facade of bays 3 m by 3 m with a window in each, about 30 pieces a bay; the benchmark's only input. Invented. */
+/** A made-up facade of carefully laid bays, one in twenty of them with a fault; about three times as wide as high. */
 final class Facade {
-    private static final Material SHEET = Material.of("sheet", MaterialKind.MEMBRANE), TAPE = Material.of("tape", MaterialKind.TAPE),
-            METAL = Material.of("metal", MaterialKind.FLASHING), CORNER = Material.of("corner", MaterialKind.CORNER_PIECE),
-            BATTEN = Material.of("batten", MaterialKind.BATTEN), BOARD = Material.of("board", MaterialKind.CLADDING);
+    private static final int A_BAY = 30;
+    private static final Exposure WIND = new Exposure(OptionalDouble.of(26), OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+            Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+
     private final Random random = new Random(1);
+    private final boolean isShuffled;
     private final double jitter;
-    private final boolean isLong;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
 
     private Facade(String kind) {
         this.jitter = kind.equals("jittered") ? 0.3 : 0;
-        this.isLong = kind.equals("long");
+        this.isShuffled = kind.equals("shuffled");
     }
 
-    /** @param kind aligned, jittered (by 0.3 mm), shuffled (file order at random) or long (sheets and tapes of courses run the whole width) */
+    /** @param kind aligned, jittered (every corner by up to 0.3 mm) or shuffled (all but sheets at random within what must come before and after) */
     static Elevation of(int pieces, String kind) {
         Facade f = new Facade(kind);
-        int bays = Math.max(1, pieces / 30), across = (int) Math.ceil(Math.sqrt(bays * 3.0));
-        for (int i = 0; i < bays; i++) {
-            if (f.isLong && i % across == 0) {
-                f.courses(i, Math.min(across, bays - i), i / across * 3000.0);
-            }
-            f.bay(i % across * 3000.0, i / across * 3000.0, "b" + i);
+        int bays = Math.max(1, pieces / A_BAY), across = (int) Math.ceil(Math.sqrt(bays * 3.0)), storeys = Math.max(1, Math.round(bays / (float) across));
+        List<Bay> all = new ArrayList<>();
+        for (int s = 0; s < storeys; s++) {
+            List<Bay> storey = f.bays(s, across);
+            all.addAll(storey);
+            f.lay(storey, s);
         }
-        if (kind.equals("shuffled")) {
-            Collections.shuffle(f.pieces, f.random);
-        }
-        Region wall = Region.of(Box.ofMm(0, 0, across * 3000.0, (bays + across - 1) / across * 3000.0));
+        f.loose(all, Bay::cladding);
+        Region wall = Region.of(Box.ofMm(0, 0, across * 3000.0, storeys * 3000.0));
         List<OutlineEdge> edges = wall.edges().stream().map(s -> new OutlineEdge(s, EdgeRole.FREE, Optional.empty())).toList();
-        return new Elevation("facade", Optional.empty(), Exposure.UNSTATED, new Outline(wall, edges, OptionalLong.empty()), f.openings,
+        return new Elevation("facade", Optional.empty(), WIND, new Outline(wall, edges, OptionalLong.empty()), f.openings,
                 List.of(), Catalogue.builtIn(), f.pieces, List.of());
     }
 
-    private void bay(double x, double y, String id) {
-        String w = id + "w";
-        openings.add(new Opening(w, Opening.Kind.WINDOW, Box.ofMm(x + 900, y + 900, 1200, 1200), Grid.of(90), Optional.empty(),
-                OptionalLong.empty(), OptionalLong.empty()));
-        for (int c = 0; c < 3; c++) {
-            if (isLong) {
-                add(id + "p" + c, TAPE, box(x + 300, y + c * 1000 + 200, 150, 75));
-            } else {
-                add(id + "m" + c, SHEET, box(x - 75, y + c * 1000 - 50, 3150, 1100), new Cut(w, CutPattern.DIAGONAL, Grid.of(90)));
-                add(id + "t" + c, TAPE, box(x - 75, y + c * 1000 - 88, 3150, 75));
+    private List<Bay> bays(int storey, int across) {
+        Bay.Fault[] faults = Bay.Fault.values();
+        List<Bay> out = new ArrayList<>();
+        for (int i = 0; i < across; i++) {
+            Bay.Fault fault = random.nextInt(20) > 0 ? Bay.Fault.NONE : faults[1 + random.nextInt(faults.length - 1)];
+            out.add(new Bay("s" + storey + "b" + i, i * 3000.0, storey * 3000.0, fault, random, jitter));
+        }
+        out.forEach(b -> openings.add(b.opening()));
+        return out;
+    }
+
+    private void lay(List<Bay> bays, int storey) {
+        for (int course = storey == 0 ? -1 : 0; course < 3; course++) {
+            for (int i = 0; i < bays.size(); i++) {
+                pieces.addAll(bays.get(i).sheet(course, Math.floorMod(storey + course, 2) == 0, i == 0, i == bays.size() - 1));
+            }
+            int c = course;
+            if (course == 1) {
+                pieces.addAll(Bay.atLeftEnd("s" + storey, storey * 3000.0, random, jitter));
+            }
+            loose(bays, b -> b.tape(c));
+            if (course == 1) {
+                loose(bays, Bay::window);
             }
         }
-        add(id + "e", TAPE, box(x - 113, y, 75, 3000));
-        add(id + "sill", TAPE, box(x + 800, y + 850, 1400, 100));
-        add(id + "left", TAPE, box(x + 850, y + 850, 100, 1300));
-        add(id + "right", TAPE, box(x + 2050, y + 850, 100, 1300));
-        add(id + "head", METAL, box(x + 780, y + 2080, 1440, 75));
-        add(id + "headtape", TAPE, box(x + 780, y + 2120, 1440, 75));
-        for (int k = 0; k < 4; k++) {
-            corner(id + "k" + k, x + (k % 2 == 0 ? 900 : 2100), y + (k < 2 ? 900 : 2100));
+    }
+
+    private void loose(List<Bay> bays, Function<Bay, List<Piece>> part) {
+        List<Bay> order = new ArrayList<>(bays);
+        if (isShuffled) {
+            Collections.shuffle(order, random);
         }
-        for (int k = 0; k < 5; k++) {
-            add(id + "v" + k, BATTEN, box(x + k * 600 + 30, y, 45, 3000));
-        }
-        for (int k = 0; k < 6; k++) {
-            add(id + "c" + k, BOARD, box(x, y + k * 500 - 20, 3000, 540));
-        }
-    }
-
-    /** Of one storey, the whole width; the windows are those of the bays from the first on. */
-    private void courses(int first, int bays, double y) {
-        Cut[] cuts = IntStream.range(first, first + bays).mapToObj(i -> new Cut("b" + i + "w", CutPattern.DIAGONAL, Grid.of(90))).toArray(Cut[]::new);
-        for (int c = 0; c < 3; c++) {
-            add("r" + first + "m" + c, SHEET, box(-75, y + c * 1000 - 50, bays * 3000 + 150, 1100), cuts);
-            add("r" + first + "t" + c, TAPE, box(-75, y + c * 1000 - 88, bays * 3000 + 150, 75));
-        }
-    }
-
-    private void corner(String id, double x, double y) {
-        add(id, CORNER, new Shape(Surface.WALL, List.of(Region.of(List.of(at(x - 90, y), at(x, y - 90), at(x + 90, y), at(x, y + 90))))));
-    }
-
-    private Point at(double x, double y) {
-        return Point.ofMm(moved(x), moved(y));
-    }
-
-    private double moved(double v) {
-        return jitter == 0 ? v : v + (random.nextDouble() * 2 - 1) * jitter;
-    }
-
-    private Shape box(double x, double y, double w, double h) {
-        Point a = at(x, y), b = at(x + w, y + h);
-        return new Shape(Surface.WALL, List.of(Region.of(new Box(a.x(), a.y(), b.x(), b.y()))));
-    }
-
-    private void add(String id, Material m, Shape shape, Cut... cuts) {
-        pieces.add(new Piece(id, m, List.of(shape), List.of(), m.bond(), List.of(cuts)));
+        order.forEach(b -> pieces.addAll(part.apply(b)));
     }
 }

@@ -29,6 +29,8 @@ final class Coat {
     private final boolean[] battens;
     /** Of flashings, grid units; 0 for what holds no ledge. */
     private final long[] upstands;
+    /** Of what holds one, its level. */
+    private final long[] ledges;
 
     Coat(Stack stack) {
         this.order = stack.order();
@@ -40,6 +42,7 @@ final class Coat {
         strips = new boolean[n];
         battens = new boolean[n];
         upstands = new long[n];
+        ledges = new long[n];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
             numbers.put(p.id(), i);
@@ -49,7 +52,9 @@ final class Coat {
             adhered[i] = p.bond().isFull();
             battens[i] = p.material().kind() == MaterialKind.BATTEN;
             strips[i] = Sheets.isStrip(p);
-            upstands[i] = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
+            long upstand = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
+            upstands[i] = upstand;
+            ledges[i] = p.wallBox().map(b -> Math.max(b.minY(), b.maxY() - upstand)).orElse(0L);
         }
     }
 
@@ -110,8 +115,7 @@ final class Coat {
         if (n < 0 || !c.ground.surface().isWall() || upstands[n] == 0) {
             return OptionalDouble.empty();
         }
-        Box b = piece(n).wallBox().orElseThrow();
-        double y = Math.max(b.minY(), b.maxY() - upstands[n]), mid = (c.x0 + c.x1) / 2.0;
+        double y = ledges[n], mid = (c.x0 + c.x1) / 2.0;
         return c.lower.at(mid) <= y && y < c.upper.at(mid) ? OptionalDouble.of(y) : OptionalDouble.empty();
     }
 

@@ -24,13 +24,13 @@ final class Paths {
 
     /** From the rain to this water; what tells nothing new is left out. */
     List<Step> to(Wet last) {
-        Deque<Wet> way = new ArrayDeque<>();
+        Deque<Step> way = new ArrayDeque<>();
         for (Wet w = last; w != null; w = w.source()) {
             if (w.source() == null || tells(w)) {
-                way.addFirst(w);
+                way.addFirst(steps.computeIfAbsent(w, this::step));
             }
         }
-        return way.stream().map(w -> steps.computeIfAbsent(w, this::step)).toList();
+        return List.copyOf(way);
     }
 
     /** What a step that tells something says, after what was told before. */

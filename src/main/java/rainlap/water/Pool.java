@@ -10,8 +10,8 @@ final class Pool {
 
     final Cell cell;
     final int gap;
-    private final List<Wet> settled = new ArrayList<>(1);
-    private List<Wet> come = new ArrayList<>(1);
+    private final List<Wet> settled = new ArrayList<>(2);
+    private List<Wet> come = new ArrayList<>(2);
 
     Pool(Cell cell, int gap) {
         this.cell = cell;

@@ -52,6 +52,11 @@ final class Reaches {
 
     /** Whether more water has come at this level than at those before; what is bare is wet as it is. */
     private static boolean isWetter(Cell c, int level) {
-        return c.pile.depth() > 0 && c.onFrame().stream().anyMatch(w -> w.cost() == level);
+        for (Wet w : c.pile.depth() > 0 ? c.onFrame() : List.<Wet>of()) {
+            if (w.cost() == level) {
+                return true;
+            }
+        }
+        return false;
     }
 }
