@@ -52,6 +52,15 @@ class TextMetricsTest {
     }
 
     @Test
+    void sizesAndPlacesAreNotBrokenWhereALineHasRoom() {
+        TextStyle style = TextStyle.of(2.5);
+        double width = TextMetrics.width("2 bare 120 ×", style) + 0.1;
+        assertEquals(List.of("2 bare", "120 × 120"), TextMetrics.wrap("2 bare 120 × 120", width, style));
+        assertEquals(List.of("+900 to +990,", "x 4500"), TextMetrics.wrap("+900 to +990, x 4500", TextMetrics.width("+900 to +990, x", style) + 0.1, style));
+        assertEquals(List.of("120", "×", "120"), TextMetrics.wrap("120 × 120", TextMetrics.width("120", style) + 0.1, style));
+    }
+
+    @Test
     void wrappedLinesFitAndLoseNoWord() {
         TextStyle style = TextStyle.of(2.5);
         String text = "Draw the foot of M3b out over M2, lap 100, and tape its edge along +1740.";
