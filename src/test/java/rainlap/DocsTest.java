@@ -56,6 +56,10 @@ class DocsTest {
                 + fenced(new PracticeTable(Practices.all(), Disagreements.all()).lines()));
     }
 
+    @Test void publishedValues() {
+        Generated.file(DOCS.resolve("published-values.md"), PublishedRows.page());
+    }
+
     @Test void materials() {
         Generated.file(DOCS.resolve("materials.md"), "# Materials\n\nWhat `rainlap materials` prints: the built-in, generic catalogue.\n\n"
                 + fenced(new MaterialTable(Catalogue.builtIn()).lines()));

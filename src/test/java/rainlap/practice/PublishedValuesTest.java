@@ -30,14 +30,14 @@ class PublishedValuesTest {
             common/head-upstand 50 4.1,4.19
             common/flashing-past-opening 150 4.9,4.11,4.19
             common/flashing-fall 15 4.14
-            common/end-dam 25 4.3,4.15
+            common/end-dam 25 4.3
             common/flashing-lap 150 5.8
             common/flashing-lap-sealed 100 5.8
             common/sill-turn-up 25 common
             common/back-dam 8 4.21,3.12
             common/drip 5 4.5
             common/corner-wrap 300 2.5
-            common/base-cover 25 1.25
+            common/base-cover 25 1.25,1.26
             common/top-turn 25 common
             common/capping-cover 50 5.5
             common/capping-fall 5 5.5
@@ -53,6 +53,14 @@ class PublishedValuesTest {
             common/cavity-outlet 1000 7.3
             common/batten-fall never 7.9
             common/batten-gap 50 7.2
+            nz-metal-cop/head-upstand 50 4.19
+            nz-metal-cop/back-dam 8 4.21
+            nz-metal-cop/capping-cover 50 5.12
+            nz-metal-cop/capping-fall 5 5.13
+            nz-metal-cop/cladding-below-frame 50 6.10
+            nz-metal-cop/cavity-depth 20 7.1
+            nz-metal-cop/cavity-outlet 1000 7.3
+            nz-metal-cop/clear-of-flashing 5 4.20
             nz-metal-cop/batten-fall 5 7.2
             nz-metal-cop/batten-gap 50 7.2
             uk-nhbc-2021/batten-fall never 7.9
@@ -184,9 +192,9 @@ class PublishedValuesTest {
     }
 
     @Test
-    void onlyTheAustralianLapsMayBeTapedInstead() {
+    void onlyTheAustralianLapsAndANewZealandUpstandMayBeTapedInstead() {
         List<String> orTaped = shipped().filter(LimitValue::orTaped).map(PublishedValuesTest::name).toList();
-        assertEquals(List.of("au-abcb-2022/course-lap", "au-abcb-2022/end-lap"), orTaped);
+        assertEquals(List.of("au-abcb-2022/course-lap", "au-abcb-2022/end-lap", "nz-metal-cop/head-upstand"), orTaped);
     }
 
     @Test

@@ -19,9 +19,8 @@
  *
  * <p><b>Decisions.</b> A second layer of membrane over the upstand counts as lapping over it, whatever lies behind the flashing: every
  * document read agrees that something must lap over the upstand. Tape over the upper edge of a flashing in front does not mend it but
- * is one defence more; it is enough only where the practice's own limit accepts tape ({@code or_taped}). No practice shipped does: in New
- * Zealand it is E2/AS1 that names tape, a document that {@code nz-metal-cop} does not hold, and the ruling of the Canadian appeal on tape
- * over the upstand was not seen. A reason without the figures of the eave cannot be judged, and the rule says so.
+ * is one defence more; it is enough only where the practice's own limit accepts tape ({@code or_taped}). Of those shipped
+ * {@code nz-metal-cop} does, for E2/AS1; the ruling of the Canadian appeal on tape over the upstand was not seen. A reason without the figures of the eave cannot be judged, and the rule says so.
  *
  * <p><b>Tolerance.</b> Stretches and bare parts under 1 mm are within the drawing's own tolerance and are left out.
  */
