@@ -52,6 +52,7 @@ import rainlap.rule.opening.PanOverJamb;
 import rainlap.rule.opening.ShortFlashing;
 import rainlap.rule.opening.ShortFlashingLap;
 import rainlap.rule.opening.ShortReturn;
+import rainlap.rule.opening.ShortTurnDown;
 import rainlap.rule.opening.ShortUpstand;
 import rainlap.rule.penetration.NoCollar;
 import rainlap.rule.penetration.UnsealedCollar;
@@ -116,6 +117,7 @@ public final class Rules {
             new ShortReturn(),
             new ShortSheetEndLap(),
             new ShortSheetSideLap(),
+            new ShortTurnDown(),
             new ShortUpstand(),
             new TapeMissed(),
             new TapeOrder(),

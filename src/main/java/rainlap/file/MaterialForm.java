@@ -19,7 +19,7 @@ import rainlap.material.TemperatureRange;
 
 /** Reads {@code materials}, and the keys of a material that a piece may carry. */
 final class MaterialForm {
-    static final List<String> PROFILE_KEYS = List.of("depth", "fall_deg", "upstand", "end_dams", "end_dam", "drip", "hem");
+    static final List<String> PROFILE_KEYS = List.of("depth", "fall_deg", "upstand", "end_dams", "end_dam", "drip", "hem", "turn_down");
     static final List<String> KEYS = Stream.concat(Stream.of("id", "is", "name", "roll_width", "roll_length_m", "width",
             "cover_width", "side_lap", "metal", "substance", "uv_days", "service_c", "mesh", "rots", "bond"), PROFILE_KEYS.stream()).toList();
     static final List<String> KINDS = Stream.of(MaterialKind.values()).map(MaterialKind::word).toList();
@@ -63,7 +63,7 @@ final class MaterialForm {
                 upstand = f.number("upstand", Range.DEPTH);
         Optional<EndDams> dams = f.word("end_dams", EndDams::find, DAMS);
         return new Profile(depth, fall, upstand, dams, f.number("end_dam", Range.DEPTH), f.number("drip", Range.DEPTH),
-                f.number("hem", Range.DEPTH));
+                f.number("hem", Range.DEPTH), f.number("turn_down", Range.DEPTH));
     }
 
     private static Optional<TemperatureRange> service(Fields f, Value v) {

@@ -33,6 +33,7 @@ record MaterialEntry(
         @JsonProperty("end_dam") Double endDam,
         Double drip,
         Double hem,
+        @JsonProperty("turn_down") Double turnDown,
         String metal,
         String substance,
         @JsonProperty("uv_days") Double uvDays,
@@ -62,7 +63,8 @@ record MaterialEntry(
     private Profile profile() {
         Optional<EndDams> dams = Optional.ofNullable(endDams)
                 .map(word -> EndDams.find(word).orElseThrow(() -> wrong("end_dams", word)));
-        return new Profile(number(depth), number(fallDeg), number(upstand), dams, number(endDam), number(drip), number(hem));
+        return new Profile(number(depth), number(fallDeg), number(upstand), dams, number(endDam), number(drip), number(hem),
+                number(turnDown));
     }
 
     private Durability durability() {
@@ -122,6 +124,7 @@ record MaterialEntry(
         putIfGiven(all, "end_dam", endDam);
         putIfGiven(all, "drip", drip);
         putIfGiven(all, "hem", hem);
+        putIfGiven(all, "turn_down", turnDown);
         putIfGiven(all, "uv_days", uvDays);
         putIfGiven(all, "service_c", serviceC);
         return new TreeSet<>(all.keySet());

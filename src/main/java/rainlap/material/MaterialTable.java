@@ -77,6 +77,7 @@ public final class MaterialTable {
         add(parts, "end dam", profile.endDamMm(), "");
         add(parts, "drip", profile.dripMm(), "");
         add(parts, "hem", profile.hemMm(), "");
+        add(parts, "turned down", profile.turnDownMm(), "");
         addWear(parts, material.durability());
         return parts;
     }

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param endDamMm {@code end_dam}: how high
  * @param dripMm {@code drip}: how far the drip stands off the face below
  * @param hemMm {@code hem}: width of the folded-back edge
+ * @param turnDownMm {@code turn_down}: how far the front comes down over what lies below
  */
 public record Profile(
         OptionalDouble depthMm,
@@ -22,11 +23,12 @@ public record Profile(
         Optional<EndDams> endDams,
         OptionalDouble endDamMm,
         OptionalDouble dripMm,
-        OptionalDouble hemMm) {
+        OptionalDouble hemMm,
+        OptionalDouble turnDownMm) {
     /** Nothing stated. */
     public static final Profile NONE = new Profile(
             OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(),
-            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
     /** @throws IllegalArgumentException if a length is negative or the fall is not between -90 and 90 degrees */
     public Profile {
@@ -35,6 +37,7 @@ public record Profile(
         Check.notNegative("end_dam", endDamMm);
         Check.notNegative("drip", dripMm);
         Check.notNegative("hem", hemMm);
+        Check.notNegative("turn_down", turnDownMm);
         if (fallDeg.isPresent() && !(Math.abs(fallDeg.getAsDouble()) < 90)) {
             throw new IllegalArgumentException("fall_deg must lie between -90 and 90, not " + fallDeg.getAsDouble());
         }
@@ -49,7 +52,8 @@ public record Profile(
                 endDams.or(other::endDams),
                 first(endDamMm, other.endDamMm),
                 first(dripMm, other.dripMm),
-                first(hemMm, other.hemMm));
+                first(hemMm, other.hemMm),
+                first(turnDownMm, other.turnDownMm));
     }
 
     private static OptionalDouble first(OptionalDouble mine, OptionalDouble other) {

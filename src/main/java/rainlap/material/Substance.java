@@ -8,6 +8,8 @@ import java.util.Optional;
 public enum Substance {
     TIMBER("timber", "timber"),
     COPPER_TREATED_TIMBER("copper-treated-timber", "timber treated with copper"),
+    FIBRE_CEMENT("fibre-cement", "fibre-cement"),
+    HARDBOARD("hardboard", "hardboard"),
     MORTAR("mortar", "cement mortar or render"),
     BITUMEN("bitumen", "bitumen"),
     RUBBERISED_BITUMEN("rubberised-bitumen", "rubberised bitumen"),

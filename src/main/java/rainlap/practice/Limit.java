@@ -28,6 +28,9 @@ public enum Limit {
     SILL_TURN_UP("sill-turn-up", "sill turned up the jamb", "What lines a sill turns up both jambs in one piece by at least this much."),
     BACK_DAM("back-dam", "back of a sill pan", "The back edge of a sill pan, at the frame, is turned up by at least this much."),
     DRIP("drip", "drip of a flashing", "The drip of a flashing stands off the face below by at least this much."),
+    TURN_DOWN("turn-down", "front of a flashing turned down", "The front of a flashing comes down over what lies below by at least this much."),
+    SILL_FALL("sill-fall", "fall of a flashing at a sill", "deg", "A flashing at the sill of an opening falls outwards by at least this much, in degrees from level."),
+    SILL_DRIP("sill-drip", "drip of a flashing at a sill", "The drip of a flashing at the sill of an opening stands off the face below by at least this much."),
     CORNER_WRAP("corner-wrap", "wrap round a corner",
             "The membrane runs on past a corner of the building by at least this much."),
     BASE_COVER("base-cover", "cover past the base", "The membrane, or a flashing beneath it, comes down past the base of the wall by at least this much."),
@@ -50,6 +53,8 @@ public enum Limit {
     CLEAR_OF_FLASHING("clear-of-flashing", "cladding clear of flashing",
             "Above the sloping part of a head flashing the cladding ends at least this far up."),
     BOARD_LAP("board-lap", "lap of boards", "A board that lies across laps the one below by at least this much."),
+    FIBRE_CEMENT_LAP("fibre-cement-lap", "lap of fibre-cement boards", "A fibre-cement board that lies across laps the one below by at least this much."),
+    HARDBOARD_LAP("hardboard-lap", "lap of hardboard", "A board of hardboard that lies across laps the one below by at least this much."),
     SHEET_END_LAP("sheet-end-lap", "end lap of sheets", "A cladding sheet laps the one that goes on from its end by at least this much."),
     DRIVING_SHARE("driving-share", "share of the driving pressure behind a drained cladding", "x",
             "Water behind a drained cladding is driven by this share of the pressure that wind and travel make in the open.");

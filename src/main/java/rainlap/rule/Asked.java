@@ -6,6 +6,9 @@ import rainlap.source.Source;
 
 /** What a practice asks, in words for findings. */
 public final class Asked {
+    /** What stands for a document where a practice of ours chose among published values. */
+    private static final String CHOSEN = "Chosen from published values";
+
     private Asked() {}
 
     /** For a row of a table, without a unit: {@code 150}, {@code 150, or tape}, {@code over 3}, {@code always}. */
@@ -25,7 +28,7 @@ public final class Asked {
         String titled = s.edition().isBlank() ? s.document() : s.document() + " " + s.edition();
         if (s.known() == Known.DERIVED) {
             return what.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + what.substring(1) + " is asked for ("
-                    + titled.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + titled.substring(1) + ": " + s.clause() + ").";
+                    + (titled.equals(CHOSEN) ? "chosen from published values" : titled) + ": " + s.clause() + ").";
         }
         return titled + (s.clause().isBlank() ? "" : ", " + s.clause() + ",") + " asks for " + what + ".";
     }

@@ -89,7 +89,7 @@ class PlaceLitresTest {
 
     private static Drawn flashing(Drawn wall, double x, double y, double width, double height) {
         Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(EndDams.BOTH), OptionalDouble.empty(),
-                OptionalDouble.of(10), OptionalDouble.empty());
+                OptionalDouble.of(10), OptionalDouble.empty(), OptionalDouble.empty());
         return wall.add("H1", Material.of("flashing", MaterialKind.FLASHING).withProfile(p),
                 List.of(new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(x, y, width, height))))), List.of());
     }

@@ -129,6 +129,7 @@ class SchemaTest {
             piece       | {"id": "x", "material": "head-flashing", "rect": [0, 0, 9, 9], "end_dam": #} | 0 | -1 | 10000 | 10001
             piece       | {"id": "x", "material": "head-flashing", "rect": [0, 0, 9, 9], "drip": #} | 0 | -1 | 10000 | 10001
             piece       | {"id": "x", "material": "head-flashing", "rect": [0, 0, 9, 9], "hem": #} | 0 | -1 | 10000 | 10001
+            piece       | {"id": "x", "material": "head-flashing", "rect": [0, 0, 9, 9], "turn_down": #} | 0 | -1 | 10000 | 10001
             piece       | {"id": "x", "material": "foil-tape-60", "rect": [#, 0, 9, 9]} | -10000000 | -10000001 | 9999991 | 10000001
             piece       | {"id": "x", "material": "foil-tape-60", "rect": [-10000000, 0, #, 9]} | 0.01 | 0 | 20000000 | 20000001
             piece       | {"id": "x", "material": "foil-tape-60", "circle": [0, 0, #]} | 0.02 | 0 | 10000000 | 20000001

@@ -52,7 +52,7 @@ class MaterialReaderTest {
     @Test
     void everyNumberKeyIsReadAndNeedsASource() {
         List<String> keys = List.of("roll_width", "roll_length_m", "cover_width", "side_lap", "depth", "fall_deg", "upstand",
-                "end_dam", "drip", "hem", "uv_days");
+                "end_dam", "drip", "hem", "turn_down", "uv_days");
         for (String key : keys) {
             refused("has the numbers", "'from'", "'" + key + "':7,'from'");
             Material read = read(GOOD.replace("'from':{", "'" + key + "':7,'from':{'" + key + "':'from memory',")).get(0);

@@ -40,10 +40,10 @@ class MaterialTest {
 
     @Test
     void aPieceOverridesItsMaterialsProfile() {
-        Profile material = new Profile(of(50), of(15), of(75), Optional.of(EndDams.BOTH), of(25), NO, NO);
-        Profile piece = new Profile(NO, of(0), NO, Optional.of(EndDams.NONE), NO, of(5), NO);
+        Profile material = new Profile(of(50), of(15), of(75), Optional.of(EndDams.BOTH), of(25), NO, NO, of(20));
+        Profile piece = new Profile(NO, of(0), NO, Optional.of(EndDams.NONE), NO, of(5), NO, NO);
         assertEquals(
-                new Profile(of(50), of(0), of(75), Optional.of(EndDams.NONE), of(25), of(5), NO), piece.or(material));
+                new Profile(of(50), of(0), of(75), Optional.of(EndDams.NONE), of(25), of(5), NO, of(20)), piece.or(material));
         assertEquals(material, Profile.NONE.or(material));
     }
 
@@ -51,8 +51,8 @@ class MaterialTest {
     void absurdNumbersAreRefusedByTheirKeys() {
         refused("width", () -> Sizes.ofWidth(0));
         refused("roll_width", () -> Sizes.ofRoll(Double.POSITIVE_INFINITY, 30));
-        refused("fall_deg", () -> new Profile(NO, of(90), NO, Optional.empty(), NO, NO, NO));
-        refused("upstand", () -> new Profile(NO, NO, of(-1), Optional.empty(), NO, NO, NO));
+        refused("fall_deg", () -> new Profile(NO, of(90), NO, Optional.empty(), NO, NO, NO, NO));
+        refused("upstand", () -> new Profile(NO, NO, of(-1), Optional.empty(), NO, NO, NO, NO));
         refused("service_c", () -> new TemperatureRange(20, 20));
         refused("service_c", () -> new TemperatureRange(Double.NaN, 20));
         refused("uv_days", () -> new Durability(Optional.empty(), Optional.empty(), of(0), Optional.empty(), Optional.empty(), Optional.empty()));

@@ -36,6 +36,12 @@ class PublishedValuesTest {
             common/sill-turn-up 25 common
             common/back-dam 8 4.21,3.12
             common/drip 5 4.5
+            common/turn-down 10 4.4
+            common/sill-fall 5 4.21,4.27
+            common/sill-drip 6 4.27
+            ca-obc/turn-down 10 4.4
+            ca-obc/sill-fall 3.44 4.27
+            ca-obc/sill-drip 6 4.27
             common/corner-wrap 300 2.5
             common/base-cover 25 1.25,1.26
             common/top-turn 25 common
@@ -66,6 +72,10 @@ class PublishedValuesTest {
             uk-nhbc-2021/batten-fall never 7.9
             common/clear-of-flashing 5 4.20
             common/board-lap 30 6.1
+            common/fibre-cement-lap 25 6.2
+            common/hardboard-lap 20 6.2
+            au-abcb-2022/fibre-cement-lap 25 6.2
+            au-abcb-2022/hardboard-lap 20 6.2
             common/sheet-end-lap 150 6.8
             au-abcb-2022/board-lap 30 6.1
             nz-metal-cop/sheet-end-lap 150 6.8
@@ -179,8 +189,8 @@ class PublishedValuesTest {
 
     @Test
     void theCanadianFallIsThePrintedSlopeInDegrees() {
-        double degrees = Math.toDegrees(Math.atan(figure("4.2", "share")));
-        assertEquals(Math.ceil(degrees * 100) / 100, Practices.find("ca-obc").orElseThrow().get(Limit.FLASHING_FALL).value());
+        Map.of("4.2", Limit.FLASHING_FALL, "4.27", Limit.SILL_FALL).forEach((row, limit) -> assertEquals(
+                Math.ceil(Math.toDegrees(Math.atan(figure(row, "share"))) * 100) / 100, Practices.find("ca-obc").orElseThrow().get(limit).value()));
     }
 
     @Test

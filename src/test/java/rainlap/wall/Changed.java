@@ -104,7 +104,7 @@ public final class Changed {
             case RIGHT -> EndDams.LEFT;
             case BOTH, NONE -> d;
         });
-        return m.withProfile(new Profile(p.depthMm(), p.fallDeg(), p.upstandMm(), dams, p.endDamMm(), p.dripMm(), p.hemMm()));
+        return m.withProfile(new Profile(p.depthMm(), p.fallDeg(), p.upstandMm(), dams, p.endDamMm(), p.dripMm(), p.hemMm(), p.turnDownMm()));
     }
 
     private static Bond mirrored(Bond b) {

@@ -73,7 +73,7 @@ class GridLedgesTest {
 
     private static Stack flashing(EndDams dams) {
         Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(dams),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         return coveredBut(base().add("H", Material.of("flashing", MaterialKind.FLASHING).withProfile(p),
                 List.of(new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(200, 500, 600, 100))))), List.of()), 400, 570, 200, 20).stack();
     }

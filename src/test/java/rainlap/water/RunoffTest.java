@@ -116,7 +116,7 @@ class RunoffTest {
     /** A flashing across the whole width, its foot at 250: what fell above it, 0.75, is thrown clear. */
     @Test void aDripThrowsClear() {
         Profile drip = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(),
-                OptionalDouble.empty(), OptionalDouble.of(10), OptionalDouble.empty());
+                OptionalDouble.empty(), OptionalDouble.of(10), OptionalDouble.empty(), OptionalDouble.empty());
         Material flashing = Material.of("F", MaterialKind.FLASHING).withProfile(drip);
         Shape shape = new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(-100, 250, 1200, 100))));
         is(wall().sheet("M", -100, -50, 1200, 1150).add("F", flashing, List.of(shape), List.of()).tape("T", -100, 320, 1200, 80), 0.25, 0.75, 0, 0, 0);
@@ -136,7 +136,7 @@ class RunoffTest {
 
     private static Drawn flashing(EndDams dams) {
         Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(dams), OptionalDouble.empty(),
-                OptionalDouble.of(10), OptionalDouble.empty());
+                OptionalDouble.of(10), OptionalDouble.empty(), OptionalDouble.empty());
         return wall().sheet("B", -100, -50, 1200, 1150).add("H", Material.of("flashing", MaterialKind.FLASHING).withProfile(p),
                 List.of(new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(200, 500, 600, 100))))), List.of());
     }

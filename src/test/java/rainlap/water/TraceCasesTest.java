@@ -96,7 +96,7 @@ class TraceCasesTest {
 
     private static Drawn flashing(EndDams dams) {
         Profile p = new Profile(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(60), Optional.of(dams),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         return wall().add("H", Material.of("flashing", MaterialKind.FLASHING).withProfile(p),
                 List.of(new Shape(Surface.WALL, List.of(Region.of(Box.ofMm(200, 500, 600, 100))))), List.of());
     }

@@ -16,7 +16,8 @@ import rainlap.wall.Piece;
 
 /** A flashing that lies across the wall falls outwards by less than asked, lies level or falls inwards. */
 public final class FlatFlashing implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("flat-flashing", "flashing without fall", RuleInfo.Theme.OPENINGS, Limit.FLASHING_FALL);
+    static final RuleInfo INFO = RuleInfo.of("flat-flashing", "flashing without fall", RuleInfo.Theme.OPENINGS,
+            Limit.FLASHING_FALL, Limit.SILL_FALL);
 
     @Override
     public RuleInfo info() {
@@ -25,11 +26,10 @@ public final class FlatFlashing implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        return LevelFlashings.each(e, p -> judge(e, p));
+        return LevelFlashings.each(e, Limit.SILL_FALL, Limit.FLASHING_FALL, (p, asked) -> judge(e, p, asked));
     }
 
-    private static Outcome judge(Evidence e, Piece p) {
-        LimitValue asked = e.practice().get(Limit.FLASHING_FALL);
+    private static Outcome judge(Evidence e, Piece p, LimitValue asked) {
         if (p.material().profile().fallDeg().isEmpty()) {
             return LevelFlashings.notStated(p, "how far it falls outwards", "fall_deg");
         }

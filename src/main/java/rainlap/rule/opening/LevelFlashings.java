@@ -3,12 +3,17 @@ package rainlap.rule.opening;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.material.MaterialKind;
+import rainlap.practice.Limit;
+import rainlap.practice.LimitValue;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -19,6 +24,12 @@ import rainlap.wall.Surface;
 /** The flashings that lie across the wall: at heads, sills and the base. Those that stand upright, beside a jamb, shed water along themselves. */
 final class LevelFlashings {
     private LevelFlashings() {}
+
+    /** Judges each once, in laying order, at the sill of an opening by the one limit and elsewhere by the other. */
+    static Stream<Outcome> each(Evidence e, Limit atSill, Limit elsewhere, BiFunction<Piece, LimitValue, Outcome> judge) {
+        Set<String> sills = e.elevation().openings().stream().flatMap(o -> SillFlashings.of(e.stack(), o).stream()).map(f -> f.piece().id()).collect(Collectors.toSet());
+        return each(e, p -> judge.apply(p, e.practice().get(sills.contains(p.id()) ? atSill : elsewhere)));
+    }
 
     /** Judges each once, in laying order; without any, one answer that there is none. */
     static Stream<Outcome> each(Evidence e, Function<Piece, Outcome> judge) {

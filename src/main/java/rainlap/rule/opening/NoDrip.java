@@ -15,7 +15,7 @@ import rainlap.wall.Piece;
 
 /** A flashing that lies across the wall has no drip, or one that stands off the face below by less than asked. */
 public final class NoDrip implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("no-drip", "no drip", RuleInfo.Theme.OPENINGS, Limit.DRIP);
+    static final RuleInfo INFO = RuleInfo.of("no-drip", "no drip", RuleInfo.Theme.OPENINGS, Limit.DRIP, Limit.SILL_DRIP);
 
     @Override
     public RuleInfo info() {
@@ -24,11 +24,10 @@ public final class NoDrip implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        return LevelFlashings.each(e, p -> judge(e, p));
+        return LevelFlashings.each(e, Limit.SILL_DRIP, Limit.DRIP, (p, asked) -> judge(e, p, asked));
     }
 
-    private static Outcome judge(Evidence e, Piece p) {
-        LimitValue asked = e.practice().get(Limit.DRIP);
+    private static Outcome judge(Evidence e, Piece p, LimitValue asked) {
         if (p.material().profile().dripMm().isEmpty()) {
             return LevelFlashings.notStated(p, "how far its drip stands off the face below", "drip");
         }
