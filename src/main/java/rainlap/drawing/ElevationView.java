@@ -73,6 +73,10 @@ final class ElevationView {
             out.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
             taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
         });
+        AbutmentMarks abutting = new AbutmentMarks(evidence.elevation().outline().abutting(), view);
+        if (!abutting.isEmpty()) {
+            out.addAll(clipped(List.of(abutting.lines(taken))));
+        }
         boolean onSheet = bay.placing().layout() != Slots.Layout.PICTURE;
         if (onSheet) {
             out.add(new Levels(view, bay.placing().layout().elevation(), bay.placing().layout().size().height() / 2, taken).marks(evidence));
@@ -96,6 +100,9 @@ final class ElevationView {
         Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
         out.add(new LapFigures(view, notes).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
+        if (!abutting.isEmpty()) {
+            out.add(abutting.words(new Room(taken, obstacles.toText(false), shown())));
+        }
         unnamed.addAll(names.unnamed());
         named.addAll(names.named());
         out.addAll(clipped(List.of(WeakPlaces.areas(places))));

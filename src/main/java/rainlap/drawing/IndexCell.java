@@ -138,6 +138,8 @@ final class IndexCell {
         e.openings().forEach(o -> out.add(Area.of(view.region(Region.of(o.rect())), Tone.WHITE, Looks.MEDIUM)));
         e.penetrations().forEach(p -> out.add(Area.of(view.region(p.region()), Tone.WHITE, Looks.NARROW)));
         e.outline().ground().ifPresent(g -> out.add(Polyline.line(extent.left() - 3, view.y(g), extent.right() + 3, view.y(g), Looks.WIDE)));
+        e.outline().abutting().forEach(a -> out.add(Polyline.line(view.at(a.line().a()).x(), view.at(a.line().a()).y(), view.at(a.line().b()).x(),
+                view.at(a.line().b()).y(), Looks.WIDE)));
         List<WeakPlaces.Drawn> places = new WeakPlaces(view, extent).draw(result.weakPoints(), new Occupied());
         places.forEach(p -> out.addAll(p.marks()));
         out.addAll(numbers(places));

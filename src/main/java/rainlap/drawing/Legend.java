@@ -74,6 +74,9 @@ final class Legend {
         add(kinds, MaterialKind.CLADDING, "cladding", Symbols::cladding);
         add(kinds, MaterialKind.TRIM, "trim", Symbols::trim);
         entries.put("wall outline" + (evidence.elevation().outline().ground().isPresent() ? ", ground" : ""), b -> level(b, Looks.OUTLINE));
+        if (!evidence.elevation().outline().abutting().isEmpty()) {
+            entries.put("deck, roof that meets the wall", b -> List.of(ViewTitle.ground(b.left(), b.right(), b.middle().y() - 0.6)));
+        }
         if (folds(evidence)) {
             entries.put("return, fold: laid flat", b -> List.of(Area.of(PaperRegion.of(b), Looks.FOLDED, Looks.FLAT)));
         }

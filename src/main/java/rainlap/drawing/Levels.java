@@ -64,6 +64,7 @@ final class Levels {
         long base = evidence.elevation().outline().box().minY(), top = evidence.elevation().outline().box().maxY();
         out.add(new Level(base, "base"));
         evidence.elevation().outline().ground().ifPresent(g -> out.add(new Level(g, "ground")));
+        evidence.elevation().outline().abutting().forEach(a -> out.add(new Level(a.line().box().minY(), a.kind().word())));
         out.add(new Level(top, evidence.elevation().outline().edges().stream().filter(e -> e.line().isLevel() && e.line().a().y() == top)
                 .map(OutlineEdge::role).filter(r -> r != EdgeRole.FREE).map(EdgeRole::word).findFirst().orElse("top")));
         for (Opening o : evidence.elevation().openings()) {

@@ -128,6 +128,11 @@ final class PageElevation {
             wall.add(ViewTitle.ground(drawn.left() - 4, drawn.right() + 4, view.y(g)));
             taken.add(new PaperBox(drawn.left() - 4, view.y(g) - 0.4, drawn.right() + 4, view.y(g) + 1.9));
         });
+        AbutmentMarks abutting = new AbutmentMarks(evidence.elevation().outline().abutting(), view);
+        if (!abutting.isEmpty()) {
+            wall.add(abutting.lines(taken));
+            wall.add(abutting.words(new Room(taken, new Occupied(), slot())));
+        }
         add(PageLayer.DIMENSIONS, 0, List.of(new Levels(view, slot(), NO_CENTRING_MARK, taken).marks(evidence)));
         add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), extents.wall())));
     }

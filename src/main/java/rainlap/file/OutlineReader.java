@@ -16,7 +16,7 @@ import rainlap.wall.OutlineEdge;
 
 /** Reads {@code wall}. */
 final class OutlineReader {
-    static final List<String> KEYS = List.of("outline", "edges", "ground");
+    static final List<String> KEYS = List.of("outline", "edges", "ground", "ground_is", "abutting");
     static final List<String> EDGE_KEYS = List.of("role", "neighbour");
     static final List<String> ROLES = Stream.of(EdgeRole.values()).map(EdgeRole::word).toList();
 
@@ -41,6 +41,8 @@ final class OutlineReader {
         List<Value> listed = roles.map(v -> f.list(v, "edges", f.limits().points())).orElse(List.of());
         List<Side> sides = Fields.each(listed, v -> side(f, v));
         var ground = f.length("ground", Range.PLACE);
+        var cover = GroundReader.cover(f);
+        var abutting = GroundReader.abutting(f, region.map(Region::box));
         if (region.isEmpty() || roles.isEmpty() || sides.size() < listed.size()) {
             return Optional.empty();
         }
@@ -50,7 +52,7 @@ final class OutlineReader {
             return Optional.empty();
         }
         warnOfMetres(f, drawn.orElseThrow(), region.get().box());
-        return distinct(f, drawn.orElseThrow(), corners) ? Optional.of(new Outline(region.get(), edges(corners, sides), ground))
+        return distinct(f, drawn.orElseThrow(), corners) ? Optional.of(new Outline(region.get(), edges(corners, sides), ground, cover, abutting))
                 : Optional.empty();
     }
 

@@ -58,6 +58,7 @@ class SchemaTest {
         assertKeys("piece", PieceReader.KEYS);
         assertKeys("shape", PieceReader.SHAPE_KEYS);
         assertKeys("cut", CutReader.KEYS);
+        assertKeys("abutting", GroundReader.ABUTTING_KEYS);
         assertKeys("expectation", ElevationReader.EXPECT_KEYS);
     }
 
@@ -75,6 +76,8 @@ class SchemaTest {
     void wordsAreTheSame() {
         assertEquals(Set.copyOf(Practices.ids()), words("/properties/practice/enum"));
         assertEquals(Set.copyOf(OutlineReader.ROLES), words("/$defs/role/enum"));
+        assertEquals(Set.copyOf(GroundReader.COVERS), words("/$defs/wall/properties/ground_is/enum"));
+        assertEquals(Set.copyOf(GroundReader.KINDS), words("/$defs/abutting/properties/is/enum"));
         assertEquals(Set.copyOf(OpeningReader.KINDS), words("/$defs/opening/properties/kind/enum"));
         assertEquals(Set.copyOf(MaterialForm.KINDS), words("/$defs/material/properties/is/enum"));
         assertEquals(Set.copyOf(Substance.words()), words("/$defs/material/properties/substance/enum"));

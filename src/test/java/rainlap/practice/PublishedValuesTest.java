@@ -52,6 +52,15 @@ class PublishedValuesTest {
             au-abcb-2022/capping-fall 5 5.5
             au-abcb-2022/capping-lap 50 5.4
             common/ground-clearance 150 6.9
+            common/sandy-clearance 150 6.9
+            common/paved-clearance 150 6.9
+            common/deck-clearance 35 6.12
+            common/roof-clearance 50 6.13
+            au-abcb-2022/sandy-clearance 100 6.9
+            au-abcb-2022/paved-clearance 50 6.9
+            nz-metal-cop/deck-clearance 35 6.12
+            nz-metal-cop/roof-clearance 35 6.12
+            ca-obc/roof-clearance 50 6.13
             common/cladding-below-frame 50 6.10
             common/eave-shelter 4 4.7,4.8
             common/driving-share 1 common

@@ -54,12 +54,17 @@ public final class Changed {
         List<Opening> openings = wall.openings().stream().map(o -> new Opening(o.id(), o.kind(), box(o.rect()), o.reveal(), o.noHeadFlashing(),
                 o.eaveOverhang(), o.eaveAbove())).toList();
         List<OutlineEdge> edges = wall.outline().edges().stream().map(s -> new OutlineEdge(line(s.line()), s.role(), s.neighbour())).toList();
+        List<Abutment> abutting = wall.outline().abutting().stream().map(a -> new Abutment(a.kind(), leftToRight(line(a.line())))).toList();
         long up = to.apply(new Point(0, 0)).y();
         OptionalLong ground = wall.outline().ground().isPresent() ? OptionalLong.of(wall.outline().ground().getAsLong() + up) : OptionalLong.empty();
         List<Piece> pieces = wall.pieces().stream().map(this::piece).toList();
         List<Penetration> pipes = wall.penetrations().stream().map(p -> new Penetration(p.id(), p.kind(), region(p.region(), to))).toList();
-        return new Elevation(wall.name(), wall.practice(), exposure(), new Outline(region(wall.outline().region(), to), edges, ground),
+        return new Elevation(wall.name(), wall.practice(), exposure(), new Outline(region(wall.outline().region(), to), edges, ground, wall.outline().groundCover(), abutting),
                 openings, pipes, wall.materials(), pieces, List.of());
+    }
+
+    private static Segment leftToRight(Segment s) {
+        return s.a().x() < s.b().x() ? s : s.reversed();
     }
 
     private Exposure exposure() {

@@ -19,11 +19,13 @@ import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
+import rainlap.wall.GroundCover;
 import rainlap.wall.Surface;
 
-/** The lower edge of the cladding ends nearer to the ground than asked. Sheets side by side are one finding. */
+/** The lower edge of the cladding ends nearer to the ground, a deck or a roof than asked. Sheets side by side are one finding. */
 public final class LowCladding implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("low-cladding", "cladding near the ground", RuleInfo.Theme.EDGES, Limit.GROUND_CLEARANCE);
+    static final RuleInfo INFO = RuleInfo.of("low-cladding", "cladding near the ground", RuleInfo.Theme.EDGES,
+            Limit.GROUND_CLEARANCE, Limit.SANDY_CLEARANCE, Limit.PAVED_CLEARANCE, Limit.DECK_CLEARANCE, Limit.ROOF_CLEARANCE);
     /** The drawing's own tolerance: 1 mm. */
     private static final long LEAST = 100;
 
@@ -38,10 +40,22 @@ public final class LowCladding implements Rule {
         if (cladding.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no cladding is drawn at this stage"));
         }
+        return Stream.concat(overGround(e, cladding), NearAbutment.judge(e, cladding));
+    }
+
+    private static Limit limit(GroundCover cover) {
+        return switch (cover) {
+            case SOIL -> Limit.GROUND_CLEARANCE;
+            case SANDY -> Limit.SANDY_CLEARANCE;
+            case PAVED -> Limit.PAVED_CLEARANCE;
+        };
+    }
+
+    private static Stream<Outcome> overGround(Evidence e, List<Face> cladding) {
         if (e.elevation().outline().ground().isEmpty()) {
             return Stream.of(new Outcome.CannotTell(List.of(), "the level of the ground is not stated (ground, in wall)"));
         }
-        LimitValue asked = e.practice().get(Limit.GROUND_CLEARANCE);
+        LimitValue asked = e.practice().get(limit(e.elevation().outline().groundCover()));
         long ground = e.elevation().outline().ground().getAsLong();
         List<Face> low = cladding.stream().filter(f -> f.box().minY() - ground < asked.hundredths()).toList();
         return Stream.concat(cladding.stream().filter(f -> !low.contains(f)).map(f -> Outcome.Holds.of(f.piece().id())),
@@ -67,11 +81,11 @@ public final class LowCladding implements Rule {
         List<String> pieces = group.stream().sorted(Comparator.comparingInt(Face::number)).map(f -> f.piece().id()).distinct().toList();
         Place where = Place.line(e.elevation(), Surface.WALL, new Segment(new Point(all.minX(), all.minY()), new Point(all.maxX(), all.minY())));
         long above = all.minY() - ground;
-        String mm = LengthText.mm(above);
+        String mm = LengthText.mm(above), on = e.elevation().outline().groundCover().inWords();
         return Finding.of(INFO, where, pieces).asks(asked).measures(above)
                 .reads(mm + " above ground", asked.number() + " above ground")
-                .says(PieceWords.does(pieces, "ends", "end") + " " + (above <= 0 ? "in or on the ground" : "only " + mm + " above the ground")
-                        + ": rain splashes up behind and the foot stays wet. " + Asked.sentence(asked, asked.number() + " above the ground"),
+                .says(PieceWords.does(pieces, "ends", "end") + " " + (above <= 0 ? "in or on the ground" : "only " + mm + " above the " + on)
+                        + ": rain splashes up behind and the foot stays wet. " + Asked.sentence(asked, asked.number() + " above the " + on),
                         "Cut " + PieceWords.list(pieces) + " to end at " + Place.level(ground + asked.hundredths()) + ", at least " + asked.number()
                         + " above the ground, treat the cut edges and leave the frame covered; or lower the ground. Wear gloves and eye protection: cut sheet is sharp.");
     }
