@@ -10,13 +10,29 @@ import rainlap.paper.SheetSize;
 
 /**
  * A part of the wall that one elevation shows: as a rule the whole. A wall that would need a smaller scale than 1:50 is cut into bays that
- * overlap.
+ * overlap; sheets laid side by side meet at the match line in the middle of what they both show.
  *
  * @param suffix what the view's title adds: ", bay 1 of 3", or nothing
  */
-record Bay(Extents extents, Placing placing, String suffix) {
+record Bay(Extents extents, Placing placing, String suffix, List<Match> matches) {
     private static final int SMALLEST_WHOLE = 50;
+    /** Into how many bays at most a wall is cut so that it can be drawn larger. */
+    private static final int MOST_LARGER = 6;
+    private static final int LARGER = 20;
     private static final long OVERLAP = 300 * Grid.MM;
+
+    /**
+     * A line at which the elevation goes on in another bay.
+     *
+     * @param x along the wall, grid units
+     * @param bay the number of that bay, from 1
+     */
+    record Match(long x, int bay) {}
+
+    /** All of a wall, as it has been placed. */
+    static Bay whole(Extents whole, Placing placing) {
+        return new Bay(whole, placing, "", List.of());
+    }
 
     /**
      * The bays from left to right, as a rule one; empty when the wall is too high for any scale.
@@ -30,14 +46,20 @@ record Bay(Extents extents, Placing placing, String suffix) {
             best = larger(best, Placing.of(whole, layout));
         }
         if (best.isPresent() && best.get().view().scale() <= SMALLEST_WHOLE) {
-            return List.of(new Bay(whole, best.get(), ""));
+            return List.of(whole(whole, best.get()));
+        }
+        for (Slots.Layout layout : Slots.Layout.of(size)) {
+            List<Bay> large = cut(whole, LARGER, layout);
+            if (!large.isEmpty() && large.size() <= MOST_LARGER) {
+                return large;
+            }
         }
         Slots.Layout layout = Slots.Layout.of(size).get(0);
         List<Bay> bays = cut(whole, SMALLEST_WHOLE, layout);
         if (!bays.isEmpty()) {
             return bays;
         }
-        return best.isPresent() ? List.of(new Bay(whole, best.get(), "")) : cut(whole, 100, layout);
+        return best.isPresent() ? List.of(whole(whole, best.get())) : cut(whole, 100, layout);
     }
 
     /** The one that draws larger; the first where both draw alike. */
@@ -58,7 +80,14 @@ record Bay(Extents extents, Placing placing, String suffix) {
             if (placing.isEmpty()) {
                 return List.of();
             }
-            out.add(new Bay(part, placing.get(), count == 1 ? "" : ", bay " + (i + 1) + " of " + count));
+            List<Match> matches = new ArrayList<>();
+            if (i > 0) {
+                matches.add(new Match(left + OVERLAP / 2, i));
+            }
+            if (i < count - 1) {
+                matches.add(new Match(left + width - OVERLAP / 2, i + 2));
+            }
+            out.add(new Bay(part, placing.get(), count == 1 ? "" : ", bay " + (i + 1) + " of " + count, matches));
         }
         return out;
     }

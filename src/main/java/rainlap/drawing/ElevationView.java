@@ -32,6 +32,7 @@ final class ElevationView {
     private final List<String> unnamed = new ArrayList<>();
     private final Set<String> named = new TreeSet<>();
     private final SectionPlanes planes;
+    private final MatchLines matches;
 
     /** Places the marks of some weak points round a bay of the wall. */
     ElevationView(Evidence evidence, WetPlaces wet, Bay bay, List<WeakPoint> shown) {
@@ -45,6 +46,8 @@ final class ElevationView {
         this.places = new WeakPlaces(view, drawn).draw(shown, taken);
         this.labels = Labels.place(places, drawn, bay.placing().layout().elevation(), obstacles, taken);
         this.planes = new SectionPlanes(view, taken, shown());
+        this.matches = new MatchLines(bay, view, drawn);
+        matches.take(taken);
     }
 
     /** Whether planes of sections stand on it; known once {@link #marks} has been asked. */
@@ -82,6 +85,9 @@ final class ElevationView {
             out.add(new Levels(view, bay.placing().layout().elevation(), bay.placing().layout().size().height() / 2, taken).marks(evidence));
         }
         out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
+        if (!bay.isWhole()) {
+            out.add(matches.marks(new Room(taken, obstacles.toText(false), bay.placing().layout().elevation())));
+        }
         if (onSheet) {
             out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
                     view.scale(), title(), bay.placing().layout().isNarrow()));

@@ -25,6 +25,7 @@ final class Looks {
     static final Edge HIDDEN = Edge.of(Pen.NARROW_DASHED, Tone.of("#222222"));
     static final Edge CENTRE = Edge.of(Pen.THIN_DASH_DOT);
     static final Edge FLAT = Edge.of(Pen.THIN_DASH_TWO_DOTS, Tone.of("#333333"));
+    static final Edge MATCH = Edge.of(Pen.WIDE_DASH_TWO_DOTS);
     static final Edge DIAGONAL = Edge.of(Pen.THIN, Tone.of("#777777"));
     static final Edge RULE = Edge.of(Pen.THIN, HAIR);
     static final Edge STRIP_EDGE = Edge.of(Pen.NARROW, Tone.of("#3b2a00"));

@@ -33,7 +33,7 @@ public final class Picture {
         Placing placing = Placing.of(extents, Slots.Layout.PICTURE).orElseThrow(() -> new Sheets.TooLarge(extents, Sheets.Paper.A3));
         List<WeakPoint> shown = result.weakPoints().subList(0, Math.min(Labels.WITH_WORDS, result.weakPoints().size()));
         Sections sections = Sections.besideOnly(result.evidence());
-        Group elevation = new ElevationView(result.evidence(), WetPlaces.of(result), new Bay(extents, placing, ""), shown).marks(sections);
+        Group elevation = new ElevationView(result.evidence(), WetPlaces.of(result), Bay.whole(extents, placing), shown).marks(sections);
         List<Mark> marks = new ArrayList<>(List.of(elevation));
         marks.add(sections.takeBeside());
         return new Picture(new Sheet(SheetSize.A3, result.evidence().elevation().name(), "en", marks));

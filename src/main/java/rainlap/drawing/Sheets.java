@@ -86,10 +86,11 @@ public final class Sheets {
         }
     }
 
-    /** The way of laying the sheet that draws the wall in the fewest bays, then the largest. */
+    /** The way of laying the sheet that draws the wall whole, else the largest, then in the fewest bays. */
     private static List<Bay> bays(CheckResult result, Paper paper) {
         return paper.ways().stream().map(size -> Bay.of(Extents.of(result), !result.weakPoints().isEmpty(), size)).filter(b -> !b.isEmpty())
-                .min(Comparator.comparingInt((List<Bay> b) -> b.size()).thenComparingInt(b -> b.get(0).placing().view().scale())).orElse(List.of());
+                .min(Comparator.comparing((List<Bay> b) -> b.size() > 1).thenComparingInt(b -> b.get(0).placing().view().scale()).thenComparingInt(List::size))
+                .orElse(List.of());
     }
 
     /** Every weak point is marked once, in the first bay that shows it. */

@@ -31,6 +31,7 @@ final class ViewTitle {
     private ViewTitle() {}
 
     /**
+     * @param name of the wall; left to the title block where it is too long
      * @param suffix what part of the wall, where it is not the whole: ", bay 1 of 3"
      * @param at where the name stands
      * @param narrow whether the scale bar stands beneath it
@@ -39,7 +40,8 @@ final class ViewTitle {
         List<Mark> out = new ArrayList<>();
         String seen = ", seen from outside" + suffix;
         double room = (narrow ? BAR : BAR - 34) - GREY_GAP - TextMetrics.width(second, Looks.SECOND) - TextMetrics.width(seen, Looks.TITLE);
-        String title = TextMetrics.shorten(name, room, Looks.TITLE) + seen;
+        boolean fits = TextMetrics.width(name, Looks.TITLE) <= room;
+        String title = fits ? name + seen : "Seen from outside" + suffix;
         out.add(Text.of(at.x(), at.y(), title, Looks.TITLE));
         out.add(Text.of(at.x() + TextMetrics.width(title, Looks.TITLE) + GREY_GAP, at.y(), second, Looks.SECOND));
         scaleBar(scale, narrow ? at.plus(BAR_LABEL, BAR_BENEATH) : at.plus(BAR, 0), out);

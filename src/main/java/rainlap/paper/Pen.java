@@ -10,6 +10,8 @@ public enum Pen {
     WIDE(0.5),
     /** 0.5 dashed 1.6/0.8. */
     WIDE_DASHED(0.5, 1.6, 0.8),
+    /** 0.5 long dash, two dots. */
+    WIDE_DASH_TWO_DOTS(0.5, 6.0, 0.8, 0.5, 0.8, 0.5, 0.8),
     /** 0.35 continuous. */
     MEDIUM(0.35),
     /** 0.25 continuous. */

@@ -4,18 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import rainlap.check.CheckResult;
 import rainlap.geom.Box;
 import rainlap.material.Catalogue;
-import rainlap.practice.Practices;
 import rainlap.paper.Sheet;
-import rainlap.paper.SheetSize;
 import rainlap.paper.SheetCheck;
+import rainlap.paper.SheetSize;
+import rainlap.paper.SvgWriter;
+import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
 import rainlap.wall.Elevation;
 import rainlap.wall.Exposure;
@@ -66,9 +72,35 @@ class PlacingTest {
             if (i > 0) {
                 long overlap = bays.get(i - 1).extents().sheets().maxX() - bays.get(i).extents().sheets().minX();
                 assertEquals(300_00, overlap);
+                Bay.Match left = bays.get(i).matches().get(0), right = bays.get(i - 1).matches().get(bays.get(i - 1).matches().size() - 1);
+                assertEquals(right.x(), left.x(), "both sheets meet at one line");
+                assertEquals(List.of(i + 1, i), List.of(right.bay(), left.bay()));
+                assertEquals(bays.get(i).extents().sheets().minX() + 150_00, left.x());
             }
         }
         assertEquals(Math.round(2.5 * room * 100), bays.get(2).extents().sheets().maxX());
+    }
+
+    @Test
+    void aWallThatMustBeCutIsDrawnAtOneToTwentyWhileThatTakesSixBaysAtMost() {
+        double room = Slots.Layout.WIDE.wall().width() * 20;
+        List<Bay> six = Bay.of(extents(6 * room - 5 * 300 - 20, 2600), true, SheetSize.A3), more = Bay.of(extents(6 * room - 5 * 300 + 20, 2600), true, SheetSize.A3);
+        assertEquals(List.of(6, 20), List.of(six.size(), six.get(0).placing().view().scale()));
+        assertEquals(50, more.get(0).placing().view().scale());
+    }
+
+    @Test
+    void eachSheetOfACutWallSaysWhereItGoesOn() throws IOException {
+        List<Sheet> sheets = Sheets.of(bareWall(24_000, 2600), TitleBlock.BLANK);
+        List<List<String>> told = new ArrayList<>();
+        for (Sheet s : sheets) {
+            assertEquals(List.of(), SheetCheck.of(s));
+            StringWriter out = new StringWriter();
+            SvgWriter.write(s, out);
+            told.add(Pattern.compile("match line, bay \\d").matcher(out.toString()).results().map(MatchResult::group).distinct().toList());
+        }
+        assertEquals(List.of(List.of("match line, bay 2"), List.of("match line, bay 1", "match line, bay 3"), List.of("match line, bay 2", "match line, bay 4"),
+                List.of("match line, bay 3")), told.subList(0, 4));
     }
 
     @Test

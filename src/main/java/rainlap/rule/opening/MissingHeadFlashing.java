@@ -65,7 +65,7 @@ public final class MissingHeadFlashing implements Rule {
         String eave = "; the eave overhangs " + LengthText.mm(Math.round(over)) + ", " + LengthText.mm(Math.round(up))
                 + " above the head";
         return missing(e, o, asked, Finding.of(INFO, head(e, o), above(e, o)).asks(asked).factor(times),
-                "none, eave " + factor(times) + " x", eave);
+                "none, eave " + factor(times) + " × its height", eave);
     }
 
     /** Two decimals, cut off and not rounded: what is too little never reads as enough. */
@@ -78,7 +78,7 @@ public final class MissingHeadFlashing implements Rule {
         String shelter = (asked.strict() ? "more than " : "") + asked.number() + " times its height above the head";
         List<String> above = above(e, o);
         String flap = above.isEmpty() ? "lap the membrane" : "slit " + PieceWords.list(above) + " at 45° from both its ends and lay the flap";
-        return finding.reads(drawn, "flashing, or eave " + (asked.strict() ? "over " : "") + asked.number() + " x")
+        return finding.reads(drawn, "flashing, or eave " + (asked.strict() ? "over " : "") + asked.number() + " × its height")
                 .says(o.id() + " has no head flashing" + eave
                         + ". " + Asked.sentence(asked, "a head flashing or an eave that overhangs " + shelter),
                         "Fit a head flashing " + LengthText.mm(o.rect().width() + 2 * past.hundredths()) + " long, " + past.number()
