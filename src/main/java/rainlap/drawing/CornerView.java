@@ -3,15 +3,16 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.joint.OpeningCorner;
+import rainlap.material.MaterialKind;
 import rainlap.paper.Area;
 import rainlap.paper.Edge;
-import rainlap.paper.Group;
 import rainlap.paper.Hatch;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
@@ -21,8 +22,10 @@ import rainlap.paper.Pen;
 import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
+import rainlap.paper.TextStyle;
 import rainlap.paper.Tone;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
@@ -30,13 +33,12 @@ import rainlap.wall.Surface;
 
 /** A corner of an opening in oblique view: the wall's face in true shape, both surfaces of the reveal running back. */
 final class CornerView {
-    static final double HEIGHT = 48;
     /** How much of a depth shows across and up. */
     private static final double BACK = 0.43;
     /** Room for a name above the drawing, printed mm. */
     private static final double NAME = 2;
-    /** Room for the sentence beside it. */
-    private static final double BESIDE = 33;
+    /** Rules of what turns up at a corner, and in which order, along a line there. */
+    private static final Set<String> TURNS = Set.of("flat-sill", "pan-over-jamb");
     private static final long SIDE = 42_00;
     private static final long ALONG = 105_00;
     private final Evidence evidence;
@@ -64,15 +66,23 @@ final class CornerView {
         this.origin = new PaperPoint(field.middle().x() - right * shift, field.middle().y() + up * shift);
     }
 
-    /** The corner that a weak point on a reveal concerns: one whose bare parts its place holds. */
+    /** The corner that a weak point on a reveal concerns: one whose bare parts its place holds, or at which nothing turns up as it should. */
     static Optional<OpeningCorner> corner(WeakPoint p, Evidence evidence) {
-        Surface s = p.finding().where().surface();
-        if (s.isWall() || p.finding().where().isLine()) {
+        Finding f = p.finding();
+        Surface s = f.where().surface();
+        if (s.isWall() || f.where().isLine() && !TURNS.contains(f.rule())) {
             return Optional.empty();
         }
-        Box b = p.finding().where().box();
-        return evidence.openingCorners().stream().filter(c -> c.opening().id().equals(s.opening()) && c.isBare())
-                .filter(c -> square(c).contains(new Point((b.minX() + b.maxX()) / 2, (b.minY() + b.maxY()) / 2))).findFirst();
+        Box b = f.where().box();
+        Point middle = new Point((b.minX() + b.maxX()) / 2, (b.minY() + b.maxY()) / 2);
+        return evidence.openingCorners().stream().filter(c -> c.opening().id().equals(s.opening()) && (f.where().isLine() || c.isBare()))
+                .filter(c -> square(c).contains(middle)).findFirst();
+    }
+
+    /** The same corner in another state of the wall. */
+    static OpeningCorner same(OpeningCorner corner, Evidence evidence) {
+        return evidence.openingCorners().stream().filter(c -> c.opening().id().equals(corner.opening().id()) && c.level() == corner.level() && c.jamb() == corner.jamb())
+                .findFirst().orElseThrow();
     }
 
     /** The corner's square, laid flat inside the opening. */
@@ -83,36 +93,21 @@ final class CornerView {
         return new Box(x, y, x + deep, y + deep);
     }
 
-    /** The scale at which a corner fits a cell. */
-    static int scale(OpeningCorner corner, PaperBox cell) {
-        return scale(corner, field(cell).height());
-    }
-
-    private static int scale(OpeningCorner corner, double height) {
+    /** The scale at which a corner fits a field so high. */
+    static int scale(OpeningCorner corner, double height) {
         return (SIDE + ALONG + BACK * corner.opening().reveal()) / 500 + NAME <= height ? 5 : 10;
     }
 
-    private static PaperBox field(PaperBox cell) {
-        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
-    }
-
-    static Group of(WeakPoint p, String letter, Evidence evidence, PaperBox cell) {
-        OpeningCorner corner = corner(p, evidence).orElseThrow();
-        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()), field(cell));
-        view.out.addAll(SectionCell.head(cell, letter, SectionCell.title(p.finding()) + " of " + TextMetrics.shorten(corner.opening().id(), 14, Looks.STRONG),
-                "1:" + view.scale + ", oblique view", List.of(p)));
-        view.draw();
-        List<String> words = SectionCell.sentence(p.finding(), BESIDE, 8);
-        view.out.addAll(SectionCell.text(words, cell.left(), cell.top() + 17.4));
-        return Group.of("section-" + letter, view.out).withData("weak", Integer.toString(p.number()));
-    }
-
-    /** The view alone, for where head and words are set beside it. */
-    static SectionPicture picture(WeakPoint p, OpeningCorner corner, Evidence evidence) {
-        CornerView view = new CornerView(evidence, corner, Severity.of(p.finding().defences()),
-                field(PaperBox.ofSize(0, 0, Slots.SECTIONS.width(), HEIGHT)));
-        view.draw();
-        return new SectionPicture(view.out, "1:" + view.scale + ", oblique view");
+    /**
+     * The corner as it is drawn, or as it should be.
+     *
+     * @param f the finding it is shown for; the place of a line is drawn too while it is there
+     * @param added the id of a piece that is named instead of what is bare; blank for none
+     */
+    static List<Mark> marks(Finding f, OpeningCorner corner, Evidence evidence, PaperBox field, String added) {
+        CornerView view = new CornerView(evidence, corner, Severity.of(f.defences()), field);
+        view.draw(f, added);
+        return view.out;
     }
 
     /** A place x right of the corner into the opening, y into the opening, v back; printed. */
@@ -121,16 +116,57 @@ final class CornerView {
         return origin.plus(right * (x + k) / 100 / scale, -up * (y + k) / 100 / scale);
     }
 
-    private void draw() {
+    private void draw(Finding f, String added) {
         long deep = corner.opening().reveal();
         PaperRegion face = PaperRegion.of(at(-side, along, 0), at(0, along, 0), at(0, 0, 0), at(along, 0, 0), at(along, -side, 0), at(-side, -side, 0));
         out.add(Area.filled(face, Looks.MEMBRANE));
-        surface(corner.jamb(), deep, corner.onJamb());
-        surface(corner.level(), deep, corner.onLevel());
+        stuck();
+        boolean isShown = added.isEmpty() && !f.where().isLine();
+        surface(corner.jamb(), deep, isShown ? corner.onJamb() : List.of());
+        surface(corner.level(), deep, isShown ? corner.onLevel() : List.of());
         out.add(new Polyline(List.of(at(0, along, 0), at(0, 0, 0), at(along, 0, 0)), Looks.WIDE));
         out.add(Polyline.of(Looks.NARROW, at(0, 0, 0), at(0, 0, deep)));
         out.add(new Polyline(List.of(at(-side, along, 0), at(-side, -side, 0), at(along, -side, 0)), Looks.FLAT));
-        names(deep);
+        if (added.isEmpty() && f.where().isLine()) {
+            line(f);
+        }
+        names(deep, f, added);
+    }
+
+    /** What is stuck onto the wall there: tapes and corner pieces. */
+    private void stuck() {
+        Opening o = corner.opening();
+        long x = corner.jamb() == Side.LEFT ? o.rect().minX() : o.rect().maxX(), y = corner.level() == Side.SILL ? o.rect().minY() : o.rect().maxY();
+        Box shown = right > 0 ? new Box(x - side, up > 0 ? y - side : y - along, x + along, up > 0 ? y + along : y + side)
+                : new Box(x - along, up > 0 ? y - side : y - along, x + side, up > 0 ? y + along : y + side);
+        List<Region> wall = Overlay.difference(List.of(Region.of(shown)), List.of(Region.of(o.rect())));
+        for (Face f : evidence.stack().meeting(Surface.WALL, shown)) {
+            boolean strip = rainlap.joint.Sheets.isStrip(f);
+            for (Region r : strip ? Overlay.intersection(List.of(f.region()), wall) : List.<Region>of()) {
+                PaperRegion part = PaperRegion.of(r.shell().points().stream().map(p -> at(right * (p.x() - x), up * (p.y() - y), 0)).toList());
+                out.add(Area.of(part, tone(f.piece().material().kind()), Looks.STRIP_EDGE));
+            }
+        }
+    }
+
+    private static Tone tone(MaterialKind kind) {
+        return kind == MaterialKind.TAPE ? Looks.TAPE : kind == MaterialKind.FLASHING ? Looks.FLASHING : kind == MaterialKind.MEMBRANE ? Looks.LAP : Looks.CORNER;
+    }
+
+    /** Where something should turn up, or go down over another thing. */
+    private void line(Finding f) {
+        Side at = f.where().surface().side();
+        List<PaperPoint> line = f.where().line().stream().map(p -> corner.opening().toSurface(at, p)).map(p -> on(at, fromCorner(at, p.x()), p.y())).toList();
+        out.add(new Polyline(line, Edge.of(Pen.EXTRA_WIDE, severity.tone())));
+    }
+
+    /** How far along a surface something lies from this corner. */
+    private long fromCorner(Side side, long u) {
+        return isFromStart(side) ? u : corner.opening().along(side) - u;
+    }
+
+    private boolean isFromStart(Side side) {
+        return side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
     }
 
     private void surface(Side side, long deep, List<Region> bare) {
@@ -138,31 +174,41 @@ final class CornerView {
         out.add(Area.of(whole, Tone.WHITE, Looks.MEDIUM));
         Opening o = corner.opening();
         Surface s = new Surface(o.id(), side);
-        boolean fromStart = side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
+        boolean fromStart = isFromStart(side);
         Box near = fromStart ? new Box(0, 0, Math.min(along, o.along(side)), deep) : new Box(Math.max(0, o.along(side) - along), 0, o.along(side), deep);
-        for (Face f : evidence.stack().on(s)) {
-            if (rainlap.joint.Sheets.covers(f)) {
-                boolean strip = rainlap.joint.Sheets.isStrip(f);
-                for (Region r : Overlay.intersection(List.of(f.region()), List.of(Region.of(near)))) {
-                    PaperRegion part = flat(side, r, fromStart);
-                    out.add(Area.of(part, strip ? Looks.TAPE : Looks.LAP, strip ? Looks.STRIP_EDGE : Looks.MEDIUM));
-                }
-            }
-        }
+        List<Face> over = new ArrayList<>(evidence.stack().on(s).stream().filter(rainlap.joint.Sheets::covers).toList());
+        Optional<Face> pan = side.isJamb() ? pan() : Optional.empty();
+        over.stream().filter(f -> pan.filter(p -> evidence.stack().isOutside(f, p)).isEmpty()).forEach(f -> part(side, f, near));
+        pan.ifPresent(p -> out.add(Area.of(flat(side, Region.of(end(p))), Looks.FLASHING, Looks.NARROW)));
+        over.stream().filter(f -> pan.filter(p -> evidence.stack().isOutside(f, p)).isPresent()).forEach(f -> part(side, f, near));
         for (Region r : bare) {
-            PaperRegion part = flat(side, r, fromStart);
+            PaperRegion part = flat(side, r);
             out.add(Area.filled(part, Tone.WHITE));
             out.add(Hatch.of(part, 135, 1.4, Edge.of(Pen.THIN, severity.tone())));
             out.add(Area.edged(part, Edge.of(Pen.WIDE, severity.tone())));
         }
     }
 
-    private PaperRegion flat(Side side, Region r, boolean fromStart) {
-        List<PaperPoint> ring = new ArrayList<>();
-        for (Point p : r.shell().points()) {
-            ring.add(on(side, fromStart ? p.x() : corner.opening().along(side) - p.x(), p.y()));
+    private void part(Side side, Face f, Box near) {
+        for (Region r : Overlay.intersection(List.of(f.region()), List.of(Region.of(near)))) {
+            out.add(Area.of(flat(side, r), tone(f.piece().material().kind()), rainlap.joint.Sheets.isStrip(f) ? Looks.STRIP_EDGE : Looks.MEDIUM));
         }
-        return PaperRegion.of(ring);
+    }
+
+    /** A pan on the sill whose end is said to be turned up at this jamb. */
+    private Optional<Face> pan() {
+        return corner.level() != Side.SILL ? Optional.empty() : evidence.stack().on(new Surface(corner.opening().id(), Side.SILL)).stream()
+                .filter(f -> f.piece().material().kind() == MaterialKind.FLASHING && f.piece().material().profile().endDamMm().orElse(0) > 0)
+                .filter(f -> f.piece().material().profile().endDams().filter(d -> corner.jamb() == Side.LEFT ? d.atLeft() : d.atRight()).isPresent()).findFirst();
+    }
+
+    /** Its end, on the jamb. */
+    private static Box end(Face pan) {
+        return new Box(0, pan.box().minY(), Math.round(pan.piece().material().profile().endDamMm().orElse(0) * 100), pan.box().maxY());
+    }
+
+    private PaperRegion flat(Side side, Region r) {
+        return PaperRegion.of(r.shell().points().stream().map(p -> on(side, fromCorner(side, p.x()), p.y())).toList());
     }
 
     /** A place of a surface: u away from the corner, v back. */
@@ -170,24 +216,39 @@ final class CornerView {
         return side.isJamb() ? at(0, u, v) : at(u, 0, v);
     }
 
-    private void names(long deep) {
+    private void names(long deep, Finding f, String added) {
         PaperPoint jamb = at(0, along, deep), level = at(along, 0, deep);
         out.add(Text.of(jamb.x() + right * 1.2, jamb.y() + 1.2, "jamb", right > 0 ? Looks.STRONG : Looks.STRONG.end()));
         out.add(Text.of(level.x() - right * 1, level.y() - up * 1.6 + (up > 0 ? 0 : 2.5), corner.level().word(), right > 0 ? Looks.STRONG.end() : Looks.STRONG));
-        Text bare = Text.centred(at(0.46 * along, 0.57 * along, deep), "bare", Looks.STRONG.with(severity.tone()).middle());
-        out.add(bare);
-        PaperBox room = bare.box().grown(0.6);
-        bareMiddle(corner.jamb(), corner.onJamb()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
-                new PaperPoint(right > 0 ? room.left() : room.right(), bare.box().middle().y()), p)));
-        bareMiddle(corner.level(), corner.onLevel()).ifPresent(p -> out.add(Polyline.of(Looks.THIN,
-                new PaperPoint(bare.box().middle().x(), up > 0 ? room.bottom() : room.top()), p)));
-        onFace().ifPresent(id -> out.add(Text.of(at(right > 0 ? -side : along, 0, 0).x() + 1.2, at(0, -side / 2, 0).y() + 1.25,
-                TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)));
+        if (!added.isEmpty()) {
+            label(added, Looks.STRONG.middle(), List.of(strip(corner.jamb(), added), strip(corner.level(), added)));
+        } else if (!f.where().isLine()) {
+            label("bare", Looks.STRONG.with(severity.tone()).middle(), List.of(first(corner.jamb(), corner.onJamb()), first(corner.level(), corner.onLevel())));
+        }
+        onFace().map(id -> Text.of(at(right > 0 ? -side : along, 0, 0).x() + 1.2, at(0, -side / 2, 0).y() + 1.25,
+                TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)).ifPresent(t -> out.addAll(Symbols.haloed(t, Looks.MEMBRANE)));
     }
 
-    private Optional<PaperPoint> bareMiddle(Side side, List<Region> bare) {
-        boolean fromStart = side.isJamb() ? corner.level() == Side.SILL : corner.jamb() == Side.LEFT;
-        return bare.stream().findFirst().map(r -> WeakPlaces.inside(flat(side, r, fromStart)));
+    /** A word in the middle, with a line to what it names on the jamb and to what on sill or head. */
+    private void label(String word, TextStyle style, List<Optional<PaperPoint>> places) {
+        Text text = Text.centred(at(0.46 * along, 0.57 * along, corner.opening().reveal()), TextMetrics.shorten(word, 20, style), style);
+        out.add(text);
+        PaperBox room = text.box().grown(0.6);
+        places.get(0).ifPresent(p -> out.add(Polyline.of(Looks.THIN, new PaperPoint(right > 0 ? room.left() : room.right(), text.box().middle().y()), p)));
+        places.get(1).ifPresent(p -> out.add(Polyline.of(Looks.THIN, new PaperPoint(text.box().middle().x(), up > 0 ? room.bottom() : room.top()), p)));
+    }
+
+    private Optional<PaperPoint> first(Side side, List<Region> regions) {
+        return regions.stream().findFirst().map(r -> WeakPlaces.inside(flat(side, r)));
+    }
+
+    /** Inside what shows of a piece on a surface; there is none where it lies further off. */
+    private Optional<PaperPoint> strip(Side side, String id) {
+        Surface s = new Surface(corner.opening().id(), side);
+        long all = corner.opening().along(side);
+        Box near = isFromStart(side) ? new Box(0, 0, Math.min(along, all), corner.opening().reveal()) : new Box(Math.max(0, all - along), 0, all, corner.opening().reveal());
+        return first(side, evidence.stack().on(s).stream().filter(x -> x.piece().id().equals(id))
+                .flatMap(x -> Overlay.intersection(List.of(x.region()), List.of(Region.of(near))).stream()).toList());
     }
 
     /** The outermost membrane on the wall beside the corner. */

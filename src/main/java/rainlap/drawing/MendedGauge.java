@@ -32,12 +32,12 @@ final class MendedGauge {
         return new SectionPlan(plan.letter(), plan.points(), plan.cut(), plan.scale(), turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)));
     }
 
-    /** How far the first piece added reaches along the cut. */
+    /** How far the first piece added reaches along the cut, all of which lies within it. */
     private static Optional<SectionPlan.Gauge> strip(Cut cut, Mended mended) {
         EdgeFrame e = EdgeFrame.of(cut.line());
         for (Face f : mended.evidence().stack().on(Surface.WALL)) {
             Intervals in = mended.added().contains(f.piece().id()) ? e.inside(f.region(), 0) : Intervals.NONE;
-            if (!in.isEmpty()) {
+            if (!in.isEmpty() && in.from(0) > 1 && in.to(0) < cut.length() - 1) {
                 return Optional.of(new SectionPlan.Gauge(Math.round(cut.from() + in.from(0)), 1, Math.round(in.to(0) - in.from(0)), 0));
             }
         }

@@ -200,7 +200,7 @@ final class PageElevation {
     /** A section where it meets the water best, or a corner in oblique view. */
     private Optional<SectionPicture> section(WeakPoint p) {
         Optional<OpeningCorner> corner = CornerView.corner(p, evidence);
-        return corner.map(c -> CornerView.picture(p, c, evidence))
+        return corner.map(c -> new CornerCell(p, "", evidence, c).picture())
                 .or(() -> new SectionPlanner(evidence).plans(p, SectionPlanes.SHARES).stream().findFirst().map(plan -> SectionView.picture(plan, evidence)));
     }
 

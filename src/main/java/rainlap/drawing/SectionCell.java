@@ -74,6 +74,9 @@ final class SectionCell {
         for (int end = clause(says, says.length()); lines.size() > most && end > 0; end = clause(says, end)) {
             lines = TextMetrics.wrap(says.substring(0, end) + ".", width, Looks.PLAIN);
         }
+        if (lines.size() > most && most == 1) {
+            return List.of(TextMetrics.shorten(lines.get(0) + " " + lines.get(1), width, Looks.PLAIN));
+        }
         if (lines.size() > most) {
             List<String> cut = new ArrayList<>(lines.subList(0, most - 1));
             cut.add(TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));

@@ -35,12 +35,32 @@ final class SectionPair {
         drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), plumb ? 4 : 7));
         List<Mark> out = new ArrayList<>(SectionCell.pairHead(cell, plan.letter() + "–" + plan.letter(), drawn.title(), drawn.scale(evidence), plan.points()));
         out.addAll(drawn.marks());
-        out.add(Group.of("mended-" + plan.letter(), should(plan, mended, second)));
+        out.add(Group.of("mended-" + plan.letter(), should(plan, mended, second, plumb ? SectionCell.HEAD : 0)));
         return SectionView.group(plan, out);
     }
 
-    private static List<Mark> should(SectionPlan plan, Mended mended, PaperBox cell) {
-        SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), cell, plan.cut().plumb() ? SectionCell.HEAD : 0);
+    /** A plumb section as drawn, and beside it why there is no other. */
+    static Group without(SectionPlan plan, Evidence evidence, String why, PaperBox cell) {
+        double half = (cell.width() - GAP) / 2;
+        SectionView drawn = new SectionView(plan, evidence, new PaperBox(cell.left(), cell.top(), cell.left() + half, cell.bottom()), SectionCell.HEAD);
+        drawn.caption(DRAWN);
+        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), 4));
+        List<Mark> out = new ArrayList<>(SectionCell.pairHead(cell, plan.letter() + "–" + plan.letter(), drawn.title(), drawn.scale(evidence), plan.points()));
+        out.addAll(drawn.marks());
+        out.addAll(SectionCell.text(TextMetrics.wrap(why, half, Looks.PLAIN), cell.right() - half, cell.top() + SectionCell.HEAD + 6));
+        return SectionView.group(plan, out);
+    }
+
+    /** As it should be alone, where both do not find room together. */
+    static Group mended(SectionPlan plan, Evidence evidence, Mended mended, PaperBox cell) {
+        SectionView view = new SectionView(plan, evidence, cell, SectionCell.HEAD);
+        List<Mark> out = new ArrayList<>(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), view.title(), view.scale(evidence), plan.points()));
+        out.addAll(should(plan, mended, cell, SectionCell.HEAD));
+        return Group.of("mended-" + plan.letter(), out).withData("weak", Integer.toString(plan.first().number()));
+    }
+
+    private static List<Mark> should(SectionPlan plan, Mended mended, PaperBox cell, double head) {
+        SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), cell, head);
         view.caption(SHOULD);
         view.drawMended();
         view.words(TextMetrics.wrap(String.join(" ", mended.what()) + only(plan), view.wordsWidth(), Looks.PLAIN));

@@ -34,6 +34,8 @@ final class SectionPlanner {
     private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order");
     /** Rules on what is turned round an edge: there even nothing is worth a dimension of what is asked. */
     private static final Set<String> TURNED = Set.of("short-return", "short-corner-wrap", "unwrapped-corner");
+    /** Rules on ends of flashings. */
+    private static final Set<String> ENDS = Set.of("no-end-dam", "way-round-an-end");
     /** A longer lap is no lap to dimension: one sheet lies over the other altogether. */
     private static final long LONGEST = 300 * Grid.MM;
     private final Evidence evidence;
@@ -49,7 +51,7 @@ final class SectionPlanner {
                 || isAtInternalCorner(where)) {
             return Optional.empty();
         }
-        boolean plumb = isPlumb(where);
+        boolean plumb = isPlumb(where) && !isEnd(p.finding());
         Point at = where.isLine() ? along(where.line(), share) : middle(where.box());
         Optional<SectionPlan.Gauge> gauge = gauge(p.finding(), at, plumb);
         long reach = gauge.filter(g -> g.sign() != 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
@@ -59,12 +61,15 @@ final class SectionPlanner {
             scale *= 2;
         }
         long length = (plumb ? PLUMB : LEVEL) * scale / 5;
-        long centre = (plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
+        long centre = middle(p.finding(), plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
         return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
     }
 
     /** Cuts at these shares of the weak stretch and within the streams that get in there, those that meet the water first. */
     List<SectionPlan> plans(WeakPoint p, double[] shares) {
+        if (isEnd(p.finding())) {
+            return new ArrayList<>(Arrays.stream(shares).boxed().flatMap(share -> plan(p, share).stream()).toList());
+        }
         WetPlanes water = new WetPlanes(evidence, p);
         List<SectionPlan> wet = new ArrayList<>(), dry = new ArrayList<>();
         Stream.concat(Arrays.stream(shares).boxed(), streams(p, water)).flatMap(share -> plan(p, share).stream())
@@ -93,6 +98,16 @@ final class SectionPlanner {
     private boolean isAtInternalCorner(Place where) {
         return where.isLine() && evidence.elevation().outline().edges().stream().filter(e -> e.role() == EdgeRole.INTERNAL_CORNER)
                 .anyMatch(e -> where.line().stream().allMatch(p -> p.side(e.line().a(), e.line().b()) == 0));
+    }
+
+    /** Where water comes off the end of a ledge at one place, a cut from above shows that end. */
+    private static boolean isEnd(Finding f) {
+        return ENDS.contains(f.rule()) && f.where().box().width() < Grid.MM;
+    }
+
+    /** What is missing at the back of a sill is seen with its front, which is at the opening's edge. */
+    private long middle(Finding f, long at) {
+        return !f.rule().equals("no-back-dam") ? at : evidence.elevation().findOpening(f.where().surface().opening()).map(o -> o.rect().minY()).orElse(at);
     }
 
     /** A stretch that runs more across than up is cut plumb; so is an area wider than high. */

@@ -3,7 +3,9 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import rainlap.material.EndDams;
 import rainlap.material.MaterialKind;
+import rainlap.material.Profile;
 import rainlap.paper.Area;
 import rainlap.paper.Edge;
 import rainlap.paper.Mark;
@@ -17,6 +19,7 @@ final class SectionStrands {
     private static final double FIRST = 1.7;
     private static final double WIDEST_STEP = 3;
     private static final double ROOM = 13;
+    private static final double WIDEST_DRIP = 3;
     private static final double BATTEN = 1.6;
     private static final double BATTEN_PITCH = 0.9;
     private static final double CLADDING_PITCH = 1.6;
@@ -80,7 +83,7 @@ final class SectionStrands {
         List<List<CutStack.Step>> runs = runs(s.steps());
         List<List<PaperPoint>> out = new ArrayList<>();
         List<List<CutStack.Step>> low = new ArrayList<>(runs(s.lowLeg())), high = new ArrayList<>(runs(s.highLeg()));
-        boolean soft = CutStack.goesRound(s.piece());
+        boolean pan = s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() && startsAtTurn(high), soft = CutStack.goesRound(s.piece()) || pan;
         for (List<CutStack.Step> run : runs) {
             List<PaperPoint> path = new ArrayList<>(onWall(run));
             CutStack.Step first = run.get(0), last = run.get(run.size() - 1);
@@ -90,15 +93,43 @@ final class SectionStrands {
                 path.addAll(0, reversed(leg.subList(1, leg.size())));
             }
             if (soft && last.to() >= stack.frameTo() - 1 && startsAtTurn(high)) {
-                List<PaperPoint> leg = leg(high.remove(0), true);
+                List<PaperPoint> leg = backed(s, leg(high.remove(0), true), true);
                 path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
                 path.addAll(leg.subList(1, leg.size()));
             }
-            out.add(s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() ? bent(s, run) : path);
+            out.add(s.piece().material().kind() != MaterialKind.FLASHING || pan ? path : grid.plumb() ? bent(s, run) : dammed(s, run, path));
         }
-        low.forEach(l -> out.add(leg(l, false)));
-        high.forEach(l -> out.add(leg(l, true)));
+        low.forEach(l -> out.add(backed(s, leg(l, false), false)));
+        high.forEach(l -> out.add(backed(s, leg(l, true), true)));
         return out;
+    }
+
+    /** A pan on a sill with its back turned up, where the file says so. */
+    private List<PaperPoint> backed(CutStack.Strand s, List<PaperPoint> leg, boolean atHigh) {
+        double up = s.piece().material().profile().upstandMm().orElse(0);
+        boolean pan = s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() && atHigh && up > 0;
+        if (!pan) {
+            return leg;
+        }
+        List<PaperPoint> out = new ArrayList<>(leg);
+        out.add(leg.get(leg.size() - 1).plus(0, -grid.length(up * 100)));
+        return out;
+    }
+
+    /** A flashing seen from above, its ends turned up as far out as it is deep where the file says so and the cut holds them. */
+    private List<PaperPoint> dammed(CutStack.Strand s, List<CutStack.Step> run, List<PaperPoint> path) {
+        Profile folded = s.piece().material().profile();
+        double out = out(run.stream().mapToInt(CutStack.Step::level).max().orElse(0)), deep = grid.length(folded.depthMm().orElse(0) * 100);
+        boolean high = folded.endDamMm().orElse(0) > 0 && deep > 0;
+        List<PaperPoint> all = new ArrayList<>(path);
+        double from = run.get(0).from(), to = run.get(run.size() - 1).to();
+        if (high && folded.endDams().filter(EndDams::atLeft).isPresent() && from > stack.cut().from() + 1) {
+            all.add(0, grid.at(from, out + deep));
+        }
+        if (high && folded.endDams().filter(EndDams::atRight).isPresent() && to < stack.cut().to() - 1) {
+            all.add(grid.at(to, out + deep));
+        }
+        return all;
     }
 
     private static boolean startsAtTurn(List<List<CutStack.Step>> legs) {
@@ -166,13 +197,15 @@ final class SectionStrands {
     private List<PaperPoint> bent(CutStack.Strand s, List<CutStack.Step> run) {
         double foot = run.get(0).from(), top = run.get(run.size() - 1).to();
         double out = out(run.stream().mapToInt(CutStack.Step::level).max().orElse(0)); // stiff: it stands off by the most that lies beneath it
-        OptionalDouble upstand = s.piece().material().profile().upstandMm(), deep = s.piece().material().profile().depthMm();
-        double shelf = top - upstand.orElse(0) * 100;
-        if (upstand.isPresent() && deep.isPresent() && shelf > foot) {
-            double nose = out + grid.length(deep.getAsDouble() * 100);
-            double fall = Math.min(shelf - foot, Math.tan(Math.toRadians(s.piece().material().profile().fallDeg().orElse(5)))
-                    * deep.getAsDouble() * 100);
-            return List.of(grid.at(foot, nose), grid.at(shelf - fall, nose), grid.at(shelf, out), grid.at(top, out));
+        Profile folded = s.piece().material().profile();
+        OptionalDouble upstand = folded.upstandMm(), deep = folded.depthMm();
+        if (upstand.isPresent() && deep.isPresent()) {
+            double nose = out + grid.length(deep.getAsDouble() * 100), drip = Math.min(grid.length(folded.dripMm().orElse(0) * 100), WIDEST_DRIP);
+            double slope = Math.tan(Math.toRadians(folded.fallDeg().orElse(5))) * deep.getAsDouble() * 100, fall = Math.min(slope, top - foot);
+            double down = folded.turnDownMm().orElse(0) * 100;
+            double shelf = Math.min(top, Math.max(foot + Math.max(0, fall) + down, top - upstand.getAsDouble() * 100)), front = shelf - fall;
+            double lowest = folded.turnDownMm().isPresent() ? front - down : Math.min(foot, front);
+            return List.of(grid.at(lowest, nose + drip), grid.at(Math.min(front, lowest + grid.units(drip)), nose), grid.at(front, nose), grid.at(shelf, out), grid.at(top, out));
         }
         return List.of(grid.at(foot, out + 1.4), grid.at(foot + Math.min(grid.units(1), (top - foot) / 3), out), grid.at(top, out));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rainlap.mend.Mended;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -28,7 +29,6 @@ final class SectionView {
     private static final double BESIDE = 34;
     private static final double LEVEL_FIELD = 54;
     private static final String NOT_HERE = "Water gets in beside this cut.";
-    private static final String NOT_MENDED = "No mended cut is drawn.";
     private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
     private final CutStack stack;
@@ -72,11 +72,14 @@ final class SectionView {
         return Math.max(LEAST_DEPTH, Math.min(depth, depth - (cell.left() - left)));
     }
 
-    static Group of(SectionPlan plan, Evidence evidence, PaperBox cell) {
+    static Group of(SectionPlan plan, Evidence evidence, PaperBox cell, Optional<String> note) {
+        if (plan.cut().plumb() && note.isPresent()) {
+            return SectionPair.without(plan, evidence, note.get(), cell);
+        }
         SectionView view = new SectionView(plan, evidence, cell, SectionCell.HEAD);
         view.out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), view.title(), view.scale(evidence), plan.points()));
         Optional<WaterSigns.Way> way = view.drawCut(evidence);
-        view.words(view.told(way, plan.first().finding().defences() < 2 ? List.of(NOT_MENDED) : List.of(), plan.cut().plumb() ? 4 : 8));
+        view.words(view.told(way, note.stream().toList(), plan.cut().plumb() ? 4 : 8));
         return group(plan, view.out);
     }
 
@@ -91,6 +94,15 @@ final class SectionView {
         SectionView view = new SectionView(plan, evidence, PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT), SectionCell.HEAD);
         view.drawCut(evidence);
         return new SectionPicture(view.out, view.scale(evidence) + (plumb ? "" : ", seen from above"));
+    }
+
+    /** The same cut as it should be. */
+    static SectionPicture picture(SectionPlan plan, Mended mended) {
+        boolean plumb = plan.cut().plumb();
+        double width = plumb ? Slots.SECTIONS.width() / 2 - 1.5 : Slots.SECTIONS.width();
+        SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT), SectionCell.HEAD);
+        view.drawMended();
+        return new SectionPicture(view.out, view.scale(mended.evidence()) + (plumb ? "" : ", seen from above"));
     }
 
     private double beside() {
@@ -177,7 +189,7 @@ final class SectionView {
         for (String n : elsewhere ? Stream.concat(Stream.of(NOT_HERE), note.stream()).toList() : note) {
             notes.addAll(TextMetrics.wrap(n, wordsWidth(), Looks.PLAIN));
         }
-        List<String> lines = new ArrayList<>(SectionCell.sentence(plan.first().finding(), wordsWidth(), most - notes.size()));
+        List<String> lines = new ArrayList<>(most > notes.size() ? SectionCell.sentence(plan.first().finding(), wordsWidth(), most - notes.size()) : List.of());
         lines.addAll(notes);
         return lines;
     }

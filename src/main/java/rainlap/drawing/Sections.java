@@ -5,12 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Point;
 import rainlap.joint.OpeningCorner;
+import rainlap.mend.Answer;
 import rainlap.mend.Mended;
-import rainlap.mend.Mending;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
@@ -25,8 +28,7 @@ final class Sections {
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
     private static final int MOST_BESIDE = 4;
     private static final double HEADING = 10;
-    /** With more defences a weak point is shown as drawn only. */
-    private static final int MOST_DEFENCES = 1;
+    private static final String NO_ROOM = "No mended cut is drawn: there is no room for it on this sheet.";
     /** Two cuts nearer than this and in one direction show the same. */
     private static final long SAME = 60_00;
     private final Evidence evidence;
@@ -122,21 +124,58 @@ final class Sections {
         if (corners.contains(corner)) {
             return;
         }
-        if (isRoom(false, CornerView.HEIGHT)) {
-            SectionColumn column = column(false, CornerView.HEIGHT);
+        if (isRoom(false, CornerCell.HEIGHT)) {
             String letter = next();
             corners.add(corner);
             PaperBox square = view.box(CornerView.square(corner));
             planes.circle(square.middle(), Math.max(square.width(), square.height()) * 0.8 + 3, letter);
-            PaperBox cell = column.take(false, CornerView.HEIGHT);
-            note(column, CornerView.scale(corner, cell));
-            column.add(CornerView.of(p, letter, evidence, cell));
+            CornerCell cell = new CornerCell(p, letter, evidence, corner);
+            Optional<Answer> answer = MendedCuts.ofCorner(p, evidence);
+            ToIntFunction<PaperBox> scale = b -> CornerCell.scale(corner, b);
+            pair(new Pair(answer, false, CornerCell.HEIGHT, CornerCell.pairHeight()), scale, cell::drawn, cell::pair, cell::mended);
         }
+    }
+
+    /**
+     * What stands beside one another.
+     *
+     * @param answer empty where nothing is to be mended
+     * @param half whether one alone takes half the width
+     */
+    private record Pair(Optional<Answer> answer, boolean half, double single, double both) {
+        Optional<Mended> mended() {
+            return answer.flatMap(Answer::mended);
+        }
+
+        Optional<String> note(boolean room) {
+            return mended().isPresent() ? room ? Optional.empty() : Optional.of(NO_ROOM) : answer.flatMap(Answer::sentence);
+        }
+    }
+
+    /** Both together where they fit, else each for itself; without a mended one, or without room for it, the one as drawn says so. */
+    private void pair(Pair p, ToIntFunction<PaperBox> scale, BiFunction<PaperBox, Optional<String>, Mark> drawn, BiFunction<PaperBox, Mended, Mark> pair,
+            BiFunction<PaperBox, Mended, Mark> alone) {
+        if (p.mended().isPresent() && isRoom(false, p.both())) {
+            add(false, p.both(), scale, box -> pair.apply(box, p.mended().get()));
+            return;
+        }
+        boolean room = p.mended().isPresent() && sheets.isPresent();
+        add(p.half() && p.note(room).isEmpty(), p.single(), scale, box -> drawn.apply(box, p.note(room)));
+        if (room) {
+            add(p.half(), p.single(), scale, box -> alone.apply(box, p.mended().get()));
+        }
+    }
+
+    private void add(boolean half, double height, ToIntFunction<PaperBox> scale, Function<PaperBox, Mark> mark) {
+        SectionColumn column = column(half, height);
+        PaperBox box = column.take(half, height);
+        note(column, scale.applyAsInt(box));
+        column.add(mark.apply(box));
     }
 
     private void section(WeakPoint p, boolean plumb, SectionPlanes planes, List<WeakPoint> all) {
         double single = plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
-        if (!isRoom(plumb, single)) {
+        if (!isRoom(plumb && !MendedCuts.isAsked(p), single)) {
             return;
         }
         Optional<SectionPlan> plan = planes.place(p, planner, LETTERS.substring(count, count + 1));
@@ -147,16 +186,9 @@ final class Sections {
         Cut cut = plan.get().cut();
         done.add(new Done(p.finding().rule(), cut));
         SectionPlan shown = plan.get().of(shown(p, cut, all));
-        Optional<Mended> mended = p.finding().defences() > MOST_DEFENCES ? Optional.empty() : Mending.of(evidence, p.finding(), cut.at(), plumb);
-        if (mended.isPresent() && isRoom(false, SectionPair.height(plumb))) {
-            SectionColumn column = column(false, SectionPair.height(plumb));
-            note(column, shown.scale());
-            column.add(SectionPair.of(shown, evidence, mended.get(), column.take(false, SectionPair.height(plumb))));
-        } else {
-            SectionColumn column = column(plumb, single);
-            note(column, shown.scale());
-            column.add(SectionView.of(shown, evidence, column.take(plumb, single)));
-        }
+        Optional<Answer> answer = MendedCuts.of(p, cut, evidence);
+        pair(new Pair(answer, plumb, single, SectionPair.height(plumb)), b -> shown.scale(), (box, note) -> SectionView.of(shown, evidence, box, note),
+                (box, mended) -> SectionPair.of(shown, evidence, mended, box), (box, mended) -> SectionPair.mended(shown, evidence, mended, box));
     }
 
     /** The weak point itself and others whose stretch the same plane crosses at the same place. */

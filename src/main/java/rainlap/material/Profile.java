@@ -56,6 +56,31 @@ public record Profile(
                 first(turnDownMm, other.turnDownMm));
     }
 
+    /** The same with its back turned up otherwise. */
+    public Profile withUpstand(OptionalDouble mm) {
+        return new Profile(depthMm, fallDeg, mm, endDams, endDamMm, dripMm, hemMm, turnDownMm);
+    }
+
+    /** The same with another slope. */
+    public Profile withFall(double deg) {
+        return new Profile(depthMm, OptionalDouble.of(deg), upstandMm, endDams, endDamMm, dripMm, hemMm, turnDownMm);
+    }
+
+    /** The same with other ends turned up. */
+    public Profile withEndDams(EndDams dams, double mm) {
+        return new Profile(depthMm, fallDeg, upstandMm, Optional.of(dams), OptionalDouble.of(mm), dripMm, hemMm, turnDownMm);
+    }
+
+    /** The same with another drip. */
+    public Profile withDrip(double mm) {
+        return new Profile(depthMm, fallDeg, upstandMm, endDams, endDamMm, OptionalDouble.of(mm), hemMm, turnDownMm);
+    }
+
+    /** The same with its front turned down otherwise. */
+    public Profile withTurnDown(double mm) {
+        return new Profile(depthMm, fallDeg, upstandMm, endDams, endDamMm, dripMm, hemMm, OptionalDouble.of(mm));
+    }
+
     private static OptionalDouble first(OptionalDouble mine, OptionalDouble other) {
         return mine.isPresent() ? mine : other;
     }

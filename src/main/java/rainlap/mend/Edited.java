@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
+import rainlap.material.Profile;
 import rainlap.wall.LayingOrder;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
@@ -57,6 +59,26 @@ final class Edited {
             shapes.set(i, new Shape(on, Overlay.union(all)));
             return with(p, shapes, p.under());
         });
+    }
+
+    /** The same piece folded or made otherwise. */
+    void profile(String id, UnaryOperator<Profile> how) {
+        change(id, p -> new Piece(p.id(), p.material().withProfile(how.apply(p.material().profile())), p.shapes(), p.under(), p.bond(), p.cuts()));
+    }
+
+    /** Slits a sheet along a level line between two places; what lies beneath the slit becomes a piece of its own, laid as the sheet was. */
+    String slit(String id, long level, long from, long to) {
+        Piece p = pieces.get(number(id));
+        Box b = p.wallBox().orElseThrow();
+        List<Region> beneath = List.of(Region.of(new Box(from, Math.min(b.minY(), level) - 1, to, level)));
+        List<Shape> lower = p.shapes().stream().filter(s -> s.on().isWall()).map(s -> Overlay.intersection(s.regions(), beneath))
+                .filter(r -> !r.isEmpty()).map(r -> new Shape(Surface.WALL, r)).toList();
+        String name = free(id + " below");
+        takeOff(id, Surface.WALL, beneath);
+        int at = number(id);
+        pieces.add(Math.max(0, at), new Piece(name, p.material(), lower, p.under(), p.bond(), p.cuts()));
+        pieces.replaceAll(o -> o.under().contains(id) ? with(o, o.shapes(), Stream.concat(o.under().stream(), Stream.of(name)).toList()) : o);
+        return name;
     }
 
     /** Takes a piece off an area; all of it where nothing is left. */
@@ -114,13 +136,19 @@ final class Edited {
 
     private boolean meet(String a, String b) {
         Optional<Box> one = pieces.get(number(a)).wallBox(), other = pieces.get(number(b)).wallBox();
-        return one.isPresent() && other.isPresent() && one.get().meets(other.get());
+        return one.isPresent() && other.isPresent() && one.get().overlaps(other.get());
     }
 
     /** Lays a new piece on just after others. */
     void layAfter(List<String> others, Piece p) {
         int last = others.stream().mapToInt(this::number).max().orElse(pieces.size() - 1);
         pieces.add(last + 1, p);
+        added.add(p.id());
+    }
+
+    /** Lays a new piece before all others. */
+    void layFirst(Piece p) {
+        pieces.add(0, p);
         added.add(p.id());
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
+import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.material.MaterialKind;
@@ -61,7 +62,7 @@ final class LapMends {
         return joint(e, f).filter(j -> f.required().isPresent()).map(j -> {
             long asked = Math.round(f.required().getAsDouble() * 100);
             Edited out = new Edited(e.elevation().pieces());
-            out.extend(j.inner().piece().id(), Surface.WALL, Bands.beside(f.where().line(), -INTO, asked));
+            out.extend(j.inner().piece().id(), Surface.WALL, beneath(f.where().line(), asked));
             out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ".");
             return out;
         });
@@ -83,6 +84,11 @@ final class LapMends {
             out.say(inner + " runs on " + (up ? "over " : "beneath ") + outer + " by " + LengthText.mm(asked) + ".");
             return out;
         });
+    }
+
+    /** As far in beneath the outer piece of a joint as asked. */
+    static List<Region> beneath(List<Point> line, long asked) {
+        return Bands.beside(line, -INTO, asked);
     }
 
     static Optional<Joint> joint(Evidence e, Finding f) {

@@ -29,46 +29,89 @@ public final class Mending {
     private static final int MOST_STEPS = 4;
     private final Finding wanted;
     private final Box place;
+    private Set<String> known = Set.of();
+    private String why = "its remedy takes more here than pieces changed or added one by one.";
 
-    private Mending(Finding wanted, Point at, boolean plumb) {
+    private Mending(Finding wanted, Box place) {
         this.wanted = wanted;
-        this.place = plumb ? new Box(at.x() - ACROSS, at.y() - ALONG, at.x() + ACROSS, at.y() + ALONG)
-                : new Box(at.x() - ALONG, at.y() - ACROSS, at.x() + ALONG, at.y() + ACROSS);
+        this.place = place;
     }
 
     /**
-     * The wall mended where a plane cuts it at a weak point; empty where no rule says how, or where what it says does not mend it.
+     * The wall mended where a plane cuts it at a weak point, or why there is none.
      *
      * @param at where the plane crosses the weak point's place
      * @param plumb whether the plane stands
      */
-    public static Optional<Mended> of(Evidence evidence, Finding finding, Point at, boolean plumb) {
-        return Mends.find(finding.rule()).isEmpty() ? Optional.empty()
-                : new Mending(finding, at, plumb).mended(near(evidence, Box.of(List.of(at)).grow(NEAR)));
+    public static Answer of(Evidence evidence, Finding finding, Point at, boolean plumb) {
+        return answer(evidence, finding, plumb ? new Box(at.x() - ACROSS, at.y() - ALONG, at.x() + ACROSS, at.y() + ALONG)
+                : new Box(at.x() - ALONG, at.y() - ACROSS, at.x() + ALONG, at.y() + ACROSS), Box.of(List.of(at)));
     }
 
-    private Optional<Mended> mended(Evidence drawn) {
+    /** The wall mended at a corner of an opening, all of which is looked at. */
+    public static Answer ofCorner(Evidence evidence, Finding finding) {
+        Box place = finding.where().box().grow(ACROSS);
+        return answer(evidence, finding, place, place);
+    }
+
+    /**
+     * Why no cut shows how what a rule finds is mended; empty where one may.
+     *
+     * @throws IllegalArgumentException where nobody has said either
+     */
+    public static Optional<String> why(String rule) {
+        if (Mends.of(rule).isEmpty() == Mends.why(rule).isEmpty()) {
+            throw new IllegalArgumentException(rule + ": has ways to mend it in rainlap.mend.Mends, or a reason there why no cut shows them");
+        }
+        return Mends.why(rule);
+    }
+
+    private static Answer answer(Evidence evidence, Finding finding, Box place, Box near) {
+        Optional<String> refusal = Mends.refusal(evidence, finding);
+        if (refusal.isPresent()) {
+            return Answer.none(refusal.get());
+        }
+        Mending mending = new Mending(finding, place);
+        Evidence part = near(evidence, near.grow(NEAR));
+        return mending.isThere(part) ? mending.answer(part) : mending.answer(Evidence.of(evidence.elevation(), evidence.stage(), evidence.practice()));
+    }
+
+    /** Whether what is wrong shows in a part of the wall, or comes from further off. */
+    private boolean isThere(Evidence part) {
+        return here(part).stream().anyMatch(f -> key(f).equals(key(wanted)));
+    }
+
+    private Answer answer(Evidence drawn) {
         List<Finding> before = here(drawn);
-        Optional<Finding> next = before.stream().filter(f -> key(f).equals(key(wanted))).findFirst();
-        Set<String> known = new HashSet<>(before.stream().map(Mending::key).toList());
+        Optional<Finding> first = before.stream().filter(f -> key(f).equals(key(wanted))).findFirst();
+        known = new HashSet<>(before.stream().map(Mending::key).toList());
         known.remove(key(wanted));
-        List<String> what = new ArrayList<>(), added = new ArrayList<>();
-        Evidence now = drawn;
-        for (int i = 0; i < MOST_STEPS && next.isPresent(); i++) {
-            Optional<Edited> edited = Mends.find(next.get().rule()).isEmpty() ? Optional.empty()
-                    : Mends.find(next.get().rule()).get().of(now, next.get());
-            if (edited.isEmpty() || edited.get().isImpossible()) {
-                return Optional.empty();
-            }
-            what.addAll(edited.get().what());
-            added.addAll(edited.get().added());
-            now = Evidence.of(now.elevation().withPieces(edited.get().pieces()), now.stage(), now.practice());
-            next = here(now).stream().filter(f -> !known.contains(key(f))).findFirst();
-            if (next.isEmpty()) {
-                return Optional.of(new Mended(now, what, added));
+        if (first.isEmpty()) {
+            return Answer.none("the water comes from another wall of the building, and walls are mended one by one.");
+        }
+        return first.flatMap(f -> mended(new Mended(drawn, List.of(), List.of()), f, MOST_STEPS)).map(Answer::of).orElseGet(() -> Answer.none(why));
+    }
+
+    /** The first of the ways to mend a finding after which nothing is wrong that was not before, mending what each brings with it. */
+    private Optional<Mended> mended(Mended now, Finding next, int steps) {
+        for (Mends.Mend mend : steps == 0 ? List.<Mends.Mend>of() : Mends.of(next.rule())) {
+            Optional<Edited> edited = mend.of(now.evidence(), next).filter(e -> !e.isImpossible());
+            if (edited.isPresent()) {
+                Mended done = now.with(edited.get());
+                Optional<Finding> left = here(done.evidence()).stream().filter(f -> !known.contains(key(f))).findFirst();
+                left.ifPresent(this::leaves);
+                Optional<Mended> all = left.isEmpty() ? Optional.of(done) : left.filter(f -> !key(f).equals(key(next))).flatMap(f -> mended(done, f, steps - 1));
+                if (all.isPresent()) {
+                    return all;
+                }
             }
         }
         return Optional.empty();
+    }
+
+    private void leaves(Finding left) {
+        String what = Rules.find(left.rule()).map(r -> r.info().title()).orElse(left.rule()) + (left.pieces().isEmpty() ? "" : " (" + String.join(", ", left.pieces()) + ")");
+        why = "drawn as its rule asks and checked again, the place would " + (key(left).equals(key(wanted)) ? "still have this weak point." : "have another weak point, " + what + ".");
     }
 
     private List<Finding> here(Evidence e) {
@@ -84,10 +127,10 @@ public final class Mending {
     /** The wall with the pieces about a place only. */
     private static Evidence near(Evidence e, Box around) {
         Elevation wall = e.elevation();
-        List<Piece> kept = wall.pieces().stream().filter(p -> p.shapes().stream().anyMatch(s -> s.on().isWall() ? s.box().meets(around)
-                : wall.findOpening(s.on().opening()).map(Opening::rect).filter(r -> r.meets(around)).isPresent())).toList();
+        List<Piece> kept = new ArrayList<>(wall.pieces().stream().filter(p -> p.shapes().stream().anyMatch(s -> s.on().isWall() ? s.box().meets(around)
+                : wall.findOpening(s.on().opening()).map(Opening::rect).filter(r -> r.meets(around)).isPresent())).toList());
         Set<String> ids = new HashSet<>(kept.stream().map(Piece::id).toList());
-        return Evidence.of(wall.withPieces(kept.stream().map(p -> new Piece(p.id(), p.material(), p.shapes(),
-                p.under().stream().filter(ids::contains).toList(), p.bond(), p.cuts())).toList()), e.stage(), e.practice());
+        kept.replaceAll(p -> new Piece(p.id(), p.material(), p.shapes(), p.under().stream().filter(ids::contains).toList(), p.bond(), p.cuts()));
+        return Evidence.of(wall.withPieces(kept), e.stage(), e.practice());
     }
 }

@@ -1,28 +1,74 @@
 package rainlap.mend;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.penetration.NoCollar;
 
-/** How what each rule finds is mended, where a change of pieces on the drawing shows it. */
+/** How what each rule finds is mended, where a change of pieces on the drawing shows it; the ways are tried in turn. */
 final class Mends {
-    private static final Map<String, Mend> BY_RULE = Map.ofEntries(
-            Map.entry("reverse-lap", LapMends::reverse),
-            Map.entry("lap-towards-travel", LapMends::turned),
-            Map.entry("short-course-lap", LapMends::lengthened),
-            Map.entry("short-end-lap", LapMends::lengthened),
-            Map.entry("butt-joint", LapMends::bridged),
-            Map.entry("open-gap", LapMends::bridged),
-            Map.entry("untaped-joint", TapeMends::tape),
-            Map.entry("tape-missed", TapeMends::tape),
-            Map.entry("narrow-tape-cover", TapeMends::tape),
-            Map.entry("untaped-corner", TapeMends::tape),
-            Map.entry("flashing-in-front", OpeningMends::slit),
-            Map.entry("missing-head-flap", OpeningMends::flap),
-            Map.entry("short-return", OpeningMends::returned),
-            Map.entry("short-corner-wrap", EdgeMends::wrapped),
-            Map.entry("unwrapped-corner", EdgeMends::wrapped));
+    private static final Map<String, List<Mend>> BY_RULE = Map.ofEntries(
+            Map.entry("bare-corner", List.of(CornerMends::piece)),
+            Map.entry("bare-wall", List.of(SheetMends::covered)),
+            Map.entry("butt-joint", List.of(LapMends::bridged)),
+            Map.entry("closed-cavity", List.of(EdgeMends::trimmed)),
+            Map.entry("flashing-in-front", List.of(OpeningMends::slit)),
+            Map.entry("flat-capping", List.of(FlashingMends::fallen)),
+            Map.entry("flat-flashing", List.of(FlashingMends::fallen)),
+            Map.entry("flat-sill", List.of(CornerMends::piece)),
+            Map.entry("lap-towards-travel", List.of(LapMends::turned)),
+            Map.entry("lap-towards-weather", List.of(LapMends::turned)),
+            Map.entry("leaks-as-drawn", List.of(WaterMends::reaching, WaterMends::raised, WaterMends::sealed, SheetMends::collared, SheetMends::covered)),
+            Map.entry("missing-head-flap", List.of(OpeningMends::flap)),
+            Map.entry("missing-head-flashing", List.of(FlashingMends::headed, FlashingMends::headedOnStrip)),
+            Map.entry("narrow-tape-cover", List.of(TapeMends::tape)),
+            Map.entry("no-back-dam", List.of(FlashingMends::backed)),
+            Map.entry("no-collar", List.of(SheetMends::collared)),
+            Map.entry("no-drip", List.of(FlashingMends::dripping)),
+            Map.entry("no-end-dam", List.of(FlashingMends::dammed)),
+            Map.entry("one-failure-away", List.of(WaterMends::reaching, SheetMends::covered)),
+            Map.entry("open-gap", List.of(LapMends::bridged)),
+            Map.entry("open-top", List.of(EdgeMends::past)),
+            Map.entry("pan-over-jamb", List.of(CornerMends::down)),
+            Map.entry("reverse-lap", List.of(LapMends::reverse, SheetMends::tucked)),
+            Map.entry("short-capping-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-corner-wrap", List.of(EdgeMends::wrapped)),
+            Map.entry("short-course-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-end-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-flashing-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-return", List.of(OpeningMends::returned, OpeningMends::returnedBehind)),
+            Map.entry("short-sheet-end-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-sheet-side-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-turn-down", List.of(FlashingMends::turnedDown)),
+            Map.entry("short-upstand", List.of(FlashingMends::higher, OpeningMends::flap)),
+            Map.entry("tape-missed", List.of(TapeMends::tape)),
+            Map.entry("uncovered-base", List.of(EdgeMends::past)),
+            Map.entry("uncapped-parapet", List.of(FlashingMends::capped)),
+            Map.entry("unsealed-collar", List.of(TapeMends::over)),
+            Map.entry("untaped-corner", List.of(TapeMends::tape)),
+            Map.entry("untaped-joint", List.of(TapeMends::tape)),
+            Map.entry("unwrapped-corner", List.of(EdgeMends::wrapped)),
+            Map.entry("way-round-an-end", List.of(FlashingMends::dammed)));
+
+    private static final String ALONG = "what is short runs along the wall, where a cut across it shows nothing.";
+    private static final String DAY = "another day or another material mends it, which a cut does not show.";
+    private static final String BATTENS = "its remedy moves battens or cladding over the whole wall.";
+    private static final String FACE = "its remedy takes cladding or trims off and sets them anew.";
+
+    /** Why no cut shows the remedy of the others. */
+    private static final Map<String, String> WHY = Map.ofEntries(
+            Map.entry("attacking-pair", DAY), Map.entry("corrodes-where-wet", DAY), Map.entry("rots-where-wet", DAY), Map.entry("tape-out-of-service", DAY),
+            Map.entry("timber-on-metal-batten", DAY), Map.entry("too-long-in-sun", DAY),
+            Map.entry("end-lap-near-opening", ALONG), Map.entry("unstaggered-laps", ALONG), Map.entry("short-flashing", ALONG),
+            Map.entry("tape-order", "tapes are lifted and stuck down in another order at their ends, which a cut across them does not show."),
+            Map.entry("level-batten", BATTENS), Map.entry("shallow-cavity", BATTENS), Map.entry("open-outlet", BATTENS),
+            Map.entry("water-on-batten", BATTENS), Map.entry("low-cladding", BATTENS), Map.entry("short-cladding", BATTENS),
+            Map.entry("no-room-to-move", FACE), Map.entry("open-face-joint", FACE), Map.entry("trim-against-flow", FACE),
+            Map.entry("closed-sill", "something is taken away, and nothing is laid."),
+            Map.entry("trapped-water", "where the water is to leave is for whoever lays it to choose."),
+            Map.entry("over-height", "the load is too large as a whole."), Map.entry("over-width", "the load is too large as a whole."));
 
     /** A way to mend a finding. */
     interface Mend {
@@ -32,7 +78,18 @@ final class Mends {
 
     private Mends() {}
 
-    static Optional<Mend> find(String rule) {
-        return Optional.ofNullable(BY_RULE.get(rule));
+    static List<Mend> of(String rule) {
+        return BY_RULE.getOrDefault(rule, List.of());
+    }
+
+    /** Why a rule is mended in words only; empty for the others. */
+    static Optional<String> why(String rule) {
+        return Optional.ofNullable(WHY.get(rule));
+    }
+
+    /** Why nothing is drawn whatever the pieces are. */
+    static Optional<String> refusal(Evidence e, Finding f) {
+        boolean hot = e.elevation().penetrations().stream().filter(NoCollar::isHot).anyMatch(p -> p.region().box().meets(f.where().box()));
+        return hot ? Optional.of("clearance round a flue or hot duct is for licensed people and local code to say.") : why(f.rule());
     }
 }

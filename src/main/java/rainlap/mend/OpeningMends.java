@@ -3,24 +3,37 @@ package rainlap.mend;
 import java.util.List;
 import java.util.Optional;
 import rainlap.geom.Box;
+import rainlap.geom.EdgeFrame;
+import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
+import rainlap.geom.Segment;
+import rainlap.material.Bond;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.Place;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
+import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** Flaps over head flashings, and returns. */
 final class OpeningMends {
     /** A strip that turns into an opening runs on so far on the wall: 50 mm. */
     private static final long ONTO_WALL = 5_000;
+
+    /** A sheet that begins further above is not lapped: 1 m. */
+    private static final long SEARCH = 100_000;
+
+    /** More than wind drives water: 1 mm. */
+    private static final long BEYOND = 100;
 
     private OpeningMends() {}
 
@@ -30,18 +43,19 @@ final class OpeningMends {
             return Optional.empty();
         }
         Box edge = f.where().box();
-        return sheetAbove(e, edge, f.pieces().get(0)).map(above -> {
-            long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths(), lap = e.practice().get(Limit.COURSE_LAP).hundredths();
+        return sheetAbove(e, edge).map(above -> {
+            long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths(), lap = Math.max(e.practice().get(Limit.COURSE_LAP).hundredths(), e.trace().drive().rise() + BEYOND);
             Edited out = new Edited(e.elevation().pieces());
-            Region strip = Region.of(new Box(edge.minX(), edge.minY() - over, edge.maxX(), above.foot + lap));
-            String name = out.free("flap"), sheet = above.face.piece().id();
+            long end = e.practice().get(Limit.END_LAP).hundredths();
+            Region strip = Region.of(new Box(edge.minX() - end, edge.minY() - over, edge.maxX() + end, above.foot + lap));
+            String name = out.free("flap"), sheet = above.sheet;
             List<String> beneath = f.pieces().stream().filter(id -> !id.equals(sheet)).toList();
-            out.layAfter(beneath, new Piece(name, above.face.piece().material(), List.of(new Shape(Surface.WALL, List.of(strip))), List.of(),
-                    above.face.piece().bond(), List.of()));
+            out.layAfter(beneath, new Piece(name, above.material, List.of(new Shape(Surface.WALL, List.of(strip))), List.of(),
+                    above.bond, List.of()));
             beneath.forEach(id -> out.bringOutside(name, id));
-            out.bringOutside(sheet, name);
+            out.draw(sheet, name);
             out.say("A strip of membrane over the upstand of " + f.pieces().get(0) + " by " + LengthText.mm(over) + ", its top "
-                    + LengthText.mm(lap) + " up under " + sheet + ".");
+                    + LengthText.mmUp(lap) + " up under " + sheet + ".");
             return out;
         });
     }
@@ -72,38 +86,76 @@ final class OpeningMends {
     }
 
     /** A sheet and the level of its lower edge. */
-    private record Above(Face face, long foot) {}
+    private record Above(String sheet, Material material, Bond bond, long foot) {}
 
-    /** The sheet with the lowest foot above an edge, in the middle of it, that another sheet does not hide there. */
-    private static Optional<Above> sheetAbove(Evidence e, Box edge, String flashing) {
+    /** The sheet that ends the lowest above the middle of an edge, within the next metre. */
+    private static Optional<Above> sheetAbove(Evidence e, Box edge) {
         long middle = (edge.minX() + edge.maxX()) / 2;
+        EdgeFrame up = EdgeFrame.of(new Segment(new Point(middle, edge.maxY()), new Point(middle, edge.maxY() + SEARCH)));
         Optional<Above> best = Optional.empty();
-        for (Face f : e.stack().on(Surface.WALL)) {
-            Box b = f.box();
-            if (f.piece().material().kind() == MaterialKind.MEMBRANE && b.minX() <= edge.minX() && b.maxX() >= edge.maxX() && b.minY() >= edge.maxY()
-                    && f.region().covers(middle, b.minY() + 10) && best.filter(o -> o.foot <= b.minY()).isEmpty()) {
-                best = Optional.of(new Above(f, b.minY()));
+        for (Face f : e.stack().meeting(Surface.WALL, new Box(middle, edge.maxY(), middle, edge.maxY() + SEARCH))) {
+            Intervals in = f.piece().material().kind() == MaterialKind.MEMBRANE ? up.inside(f.region(), 0) : Intervals.NONE;
+            if (!in.isEmpty() && best.filter(o -> o.foot <= edge.maxY() + in.from(0)).isEmpty()) {
+                best = Optional.of(new Above(f.piece().id(), f.piece().material(), f.piece().bond(), edge.maxY() + Math.round(in.from(0))));
             }
         }
         return best;
     }
 
-    /** A strip of flexible tape turned into the reveal, as deep as asked. */
+    /** A strip of flexible tape turned into the reveal, as deep as asked, over what ends there. */
     static Optional<Edited> returned(Evidence e, Finding f) {
+        return strip(e, f, true);
+    }
+
+    /** The same on the frame, before the sheet and the head flashing go over it. */
+    static Optional<Edited> returnedBehind(Evidence e, Finding f) {
+        return strip(e, f, false);
+    }
+
+    private static Optional<Edited> strip(Evidence e, Finding f, boolean over) {
         if (!f.where().isLine() || f.where().line().size() != 2 || f.required().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Opening> opening = e.elevation().findOpening(f.where().surface().opening());
-        return opening.map(o -> {
+        return e.elevation().findOpening(f.where().surface().opening()).map(o -> {
             long deep = Math.round(f.required().getAsDouble() * 100);
             Edited out = new Edited(e.elevation().pieces());
-            List<Region> left = Bands.beside(f.where().line(), 0, deep);
-            Point middle = new Point((left.get(0).box().minX() + left.get(0).box().maxX()) / 2, (left.get(0).box().minY() + left.get(0).box().maxY()) / 2);
-            boolean inLeft = o.rect().contains(middle);
-            List<Region> strip = inLeft ? Bands.beside(f.where().line(), -ONTO_WALL, deep) : Bands.beside(f.where().line(), -deep, ONTO_WALL);
-            TapeMends.lay(e, out, f.pieces().stream().filter(id -> out.number(id) >= 0).toList(), strip, deep + ONTO_WALL);
-            out.say("Flexible tape " + LengthText.mm(deep) + " deep into the reveal and " + LengthText.mm(ONTO_WALL) + " onto the wall.");
+            List<String> beside = f.pieces().stream().filter(id -> out.number(id) >= 0).toList();
+            long onto = over ? ONTO_WALL : first(e);
+            List<Region> strip = strip(o, f.where().line(), deep, onto);
+            if (over) {
+                TapeMends.lay(e, out, beside, strip, deep + onto);
+            } else {
+                TapeMends.layFirst(e, out, strip, deep + onto);
+            }
+            say(out, deep, onto, over);
             return out;
         });
+    }
+
+    private static void say(Edited out, long deep, long onto, boolean over) {
+        out.say("Flexible tape " + LengthText.mm(deep) + " deep into the reveal and " + LengthText.mmUp(onto) + " onto the wall" + (over ? "." : ", before the sheet goes over it."));
+    }
+
+    /** How far a strip beneath all else runs onto the wall: further than wind drives water over it from within the opening. */
+    private static long first(Evidence e) {
+        return Math.max(ONTO_WALL, Math.max(e.trace().drive().rise(), e.trace().drive().creep()) + BEYOND);
+    }
+
+    /** A strip on the frame above an opening, as deep into its head as asked, before all else. */
+    static Optional<Edited> headStrip(Evidence e, Edited out, Place head) {
+        Optional<Opening> opening = e.elevation().openings().stream().filter(o -> head.isLine() && Box.of(List.of(o.edge(Side.HEAD).a(), o.edge(Side.HEAD).b())).contains(head.box())).findFirst();
+        return opening.filter(o -> o.reveal() > 0).map(o -> {
+            long deep = Math.min(o.reveal(), e.practice().get(Limit.RETURN_HEAD).hundredths()), onto = first(e);
+            TapeMends.layFirst(e, out, strip(o, List.of(o.edge(Side.HEAD).a(), o.edge(Side.HEAD).b()), deep, onto), deep + onto);
+            say(out, deep, onto, false);
+            return out;
+        });
+    }
+
+    /** Into the opening as deep as asked, and a little onto the wall. */
+    private static List<Region> strip(Opening o, List<Point> line, long deep, long onto) {
+        Box left = Bands.beside(line, 0, deep).get(0).box();
+        boolean inLeft = o.rect().contains(new Point((left.minX() + left.maxX()) / 2, (left.minY() + left.maxY()) / 2));
+        return inLeft ? Bands.beside(line, -onto, deep) : Bands.beside(line, -deep, onto);
     }
 }

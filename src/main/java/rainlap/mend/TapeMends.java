@@ -13,6 +13,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
@@ -37,11 +38,34 @@ final class TapeMends {
         return Optional.of(out);
     }
 
+    /** Tape over an edge where others stay as they are. */
+    static Optional<Edited> over(Evidence e, Finding f) {
+        return f.where().isLine() ? LapMends.joint(e, f).map(j -> taped(e, j, f.where().line())) : Optional.empty();
+    }
+
+    /** The same over all of a joint. */
+    static Optional<Edited> along(Evidence e, Joint j) {
+        return Optional.of(taped(e, j, j.line()));
+    }
+
+    private static Edited taped(Evidence e, Joint j, List<Point> line) {
+        long cover = e.practice().get(Limit.TAPE_COVER).hundredths();
+        Edited out = new Edited(e.elevation().pieces());
+        lay(e, out, List.of(j.outer().piece().id(), j.inner().piece().id()), Bands.beside(line, -cover - j.gap(), cover), 2 * cover + j.gap());
+        out.say("Tape " + LengthText.mmUp(2 * cover + j.gap()) + " wide over the edge.");
+        return out;
+    }
+
     /** A new tape over pieces that are laid already. */
     static void lay(Evidence e, Edited out, List<String> beneath, List<Region> where, long width) {
         String name = out.free("tape " + LengthText.mmUp(width));
         out.layAfter(beneath, new Piece(name, material(e, width), List.of(new Shape(Surface.WALL, where)), List.of(), Bond.FULL, List.of()));
         beneath.forEach(id -> out.bringOutside(name, id));
+    }
+
+    /** A new tape on the frame, before all else. */
+    static void layFirst(Evidence e, Edited out, List<Region> where, long width) {
+        out.layFirst(new Piece(out.free("tape " + LengthText.mmUp(width)), material(e, width), List.of(new Shape(Surface.WALL, where)), List.of(), Bond.FULL, List.of()));
     }
 
     /** What the wall is taped with, or else any tape as wide. */

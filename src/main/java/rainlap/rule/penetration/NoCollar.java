@@ -84,7 +84,8 @@ public final class NoCollar implements Rule {
         return isHot(p) ? fit + " Clearance round a flue or hot duct is for licensed people and local code: ask them first, and bring no membrane or tape nearer than they say." : fit;
     }
 
-    private static boolean isHot(Penetration p) {
+    /** Whether it is named as one that gets hot. */
+    public static boolean isHot(Penetration p) {
         String kind = p.kind().toLowerCase(Locale.ROOT);
         return HOT.stream().anyMatch(kind::contains);
     }
