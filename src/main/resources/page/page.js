@@ -130,6 +130,7 @@
     }
     draw();
     run(chosen);
+    document.dispatchEvent(new Event('chosen'));
   }
 
   // The chosen mark once more, before all others; the rule's page into its finding.

@@ -45,6 +45,17 @@
     dispatchEvent(new Event('resize'));
   }
 
+  // The chosen place as it should be is drawn when it is asked for.
+  async function should() {
+    const place = one('.f.on [data-should]');
+    if (place) {
+      const answer = await fetch('/should/' + place.dataset.should);
+      place.removeAttribute('data-should');
+      place.innerHTML = answer.ok ? await answer.text() : '';
+    }
+  }
+  document.addEventListener('chosen', should);
+
   const events = new EventSource('/events');
   events.addEventListener('state', event => {
     lost.hidden = true;
@@ -61,4 +72,5 @@
     dispatchEvent(new Event('resize'));
   };
   restore();
+  should();
 })();

@@ -14,12 +14,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import rainlap.page.LivePage;
 
 /** Serves one page to this machine alone, and tells the pages that are open when it has changed. */
 final class PageServer implements AutoCloseable {
     private static final int HEARTBEAT_SECONDS = 15;
     private static final int MOST_LISTENERS = 40;
+    private static final Pattern SHOULD = Pattern.compile("/should/[0-9]{1,6}");
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
         Thread t = new Thread(work, "page");
@@ -80,7 +82,12 @@ final class PageServer implements AutoCloseable {
     }
 
     private void find(HttpExchange x) throws IOException {
-        switch (x.getRequestURI().getPath()) {
+        String path = x.getRequestURI().getPath();
+        if (SHOULD.matcher(path).matches()) {
+            send(x, 200, "text/html", page.should(Integer.parseInt(path.substring(path.lastIndexOf('/') + 1))));
+            return;
+        }
+        switch (path) {
             case "/" -> send(x, 200, "text/html", page.html());
             case "/problems" -> send(x, 200, "text/html", page.panel());
             case "/events" -> events(x);

@@ -40,8 +40,9 @@ public record PageDrawing(PaperBox box, PaperBox paper, int scale, List<Mark> wa
      * @param focus its place with its mark and the water's way to it, on the elevation
      * @param mark as in lists, its middle at 0, 0
      * @param section a cut or view of it; empty where a cut shows nothing
+     * @param mended whether {@link PageSections#should} has the same as it should be, or why not
      */
-    public record Weak(WeakPoint point, PaperBox focus, List<Mark> mark, Optional<SectionPicture> section) {
+    public record Weak(WeakPoint point, PaperBox focus, List<Mark> mark, Optional<SectionPicture> section, boolean mended) {
         public Weak {
             mark = List.copyOf(mark);
         }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
-import rainlap.joint.OpeningCorner;
 import rainlap.paper.Area;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
@@ -42,6 +41,7 @@ final class PageElevation {
     private final Placing placing;
     private final View view;
     private final PageSteps steps;
+    private final PageSections sections;
     private final Occupied taken = new Occupied();
     private final List<Mark> wall = new ArrayList<>();
     private final List<Mark> weak = new ArrayList<>();
@@ -56,6 +56,7 @@ final class PageElevation {
         this.placing = place();
         this.view = placing.view();
         this.steps = new PageSteps(evidence);
+        this.sections = new PageSections(result);
     }
 
     private Placing place() {
@@ -189,19 +190,13 @@ final class PageElevation {
             ways.add(Group.of(way).withClass("way").withData("way", Integer.toString(p.number())));
         }
         PaperBox focus = Stream.concat(marks.stream(), way.stream()).map(Mark::box).reduce(PaperBox::with).orElseThrow();
-        points.add(new PageDrawing.Weak(p, wide(focus), severity.smallMark(new PaperPoint(0, 0), p.number()), section(p)));
+        Optional<SectionPicture> drawn = sections.drawn(p);
+        points.add(new PageDrawing.Weak(p, wide(focus), severity.smallMark(new PaperPoint(0, 0), p.number()), drawn, PageSections.isMended(p, drawn)));
     }
 
     private static PaperBox wide(PaperBox b) {
         double dx = Math.max(6, (LEAST_FOCUS - b.width()) / 2), dy = Math.max(6, (LEAST_FOCUS * 0.7 - b.height()) / 2);
         return new PaperBox(b.left() - dx, b.top() - dy, b.right() + dx, b.bottom() + dy);
-    }
-
-    /** A section where it meets the water best, or a corner in oblique view. */
-    private Optional<SectionPicture> section(WeakPoint p) {
-        Optional<OpeningCorner> corner = CornerView.corner(p, evidence);
-        return corner.map(c -> new CornerCell(p, "", evidence, c).picture())
-                .or(() -> new SectionPlanner(evidence).plans(p, SectionPlanes.SHARES).stream().findFirst().map(plan -> SectionView.picture(plan, evidence)));
     }
 
     private boolean isThere(PageLayer layer) {

@@ -1,8 +1,10 @@
 package rainlap.page;
 
 import java.util.List;
+import java.util.Optional;
 import rainlap.check.Rules;
 import rainlap.drawing.PageDrawing;
+import rainlap.drawing.PageSections;
 import rainlap.drawing.SectionPicture;
 import rainlap.measure.LitresText;
 import rainlap.paper.PageParts;
@@ -17,10 +19,13 @@ final class FindingHtml {
     private static final double MARK = 3.6;
     private final Html out;
     private final Evidence evidence;
+    private final Optional<PageSections> sections;
 
-    FindingHtml(Html out, Evidence evidence) {
+    /** @param sections draws the places as they should be; empty where that is left to be asked for */
+    FindingHtml(Html out, Evidence evidence, Optional<PageSections> sections) {
         this.out = out;
         this.evidence = evidence;
+        this.sections = sections;
     }
 
     void add(PageDrawing.Weak weak) {
@@ -29,11 +34,12 @@ final class FindingHtml {
         out.raw("<li class=\"f\" id=\"weak-" + n + "\" data-weak=\"" + n + "\" data-focus=\"" + PageParts.viewBox(weak.focus()) + "\">\n");
         head(weak, n, f);
         out.raw("<div class=\"b\" id=\"more-" + n + "\">\n<div class=\"two\">");
-        weak.section().ifPresent(s -> section(s, n));
+        weak.section().ifPresent(s -> section(s, "Section at weak point " + n, weak.mended() ? "as drawn, " : "", ""));
+        should(weak, n);
         facts(f);
         out.raw("</div>\n");
         if (weak.section().isEmpty()) {
-            out.element("p class=\"s\"", "No section: a cut through this place would show nothing of it.").line();
+            out.element("p class=\"s\"", "No section, as drawn or as it should be: a cut through this place would show nothing of it.").line();
         }
         out.raw("<h4>What is wrong</h4><p>").text(f.says()).raw("</p>\n");
         way(f);
@@ -73,11 +79,25 @@ final class FindingHtml {
                 .raw(PageParts.svg(marks)).raw("</svg>");
     }
 
-    private void section(SectionPicture s, int n) {
+    private void section(SectionPicture s, String label, String caption, String words) {
         PaperBox box = s.box();
-        out.raw("<figure>");
-        svg(s.marks(), box, "style=\"--w:" + PageParts.number(box.width()) + "\" role=\"img\" aria-label=\"Section at weak point " + n + "\"");
-        out.element("figcaption", s.scale()).raw("</figure>");
+        out.raw("<figure style=\"--w:" + PageParts.number(box.width()) + "\">");
+        svg(s.marks(), box, "role=\"img\" aria-label=\"" + label + "\"");
+        out.raw("<figcaption>").text(caption + s.scale()).raw(words.isEmpty() ? "" : "<span class=\"done\">").text(words).raw(words.isEmpty() ? "" : "</span>").raw("</figcaption></figure>");
+    }
+
+    /** The place as it should be, or where a server will put it. */
+    private void should(PageDrawing.Weak weak, int n) {
+        if (weak.mended()) {
+            out.raw("<div class=\"should\"" + (sections.isPresent() ? "" : " data-should=\"" + n + "\"") + ">");
+            sections.flatMap(s -> s.should(weak.point())).ifPresent(s -> should(s, n));
+            out.raw(sections.isPresent() ? "" : "<p class=\"s\">as it should be: being drawn</p>").raw("</div>");
+        }
+    }
+
+    /** What stands beside a section as drawn. */
+    void should(PageSections.Should s, int n) {
+        s.picture().ifPresentOrElse(p -> section(p, "The same at weak point " + n + " as it should be", "as it should be, ", s.words()), () -> out.element("p class=\"s\"", s.words()));
     }
 
     private void facts(Finding f) {

@@ -1,11 +1,13 @@
 package rainlap.page;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rainlap.check.CheckResult;
 import rainlap.drawing.PageDrawing;
 import rainlap.drawing.PageLayer;
+import rainlap.drawing.PageSections;
 import rainlap.drawing.TitleBlock;
 import rainlap.paper.PageParts;
 import rainlap.report.TerminalTable;
@@ -45,18 +47,26 @@ public final class HtmlPage {
     /** The page as one file that needs nothing else. */
     public static String of(CheckResult result, About about) {
         HtmlPage page = new HtmlPage(result);
-        page.body(about);
+        page.body(about, true);
         return Shell.page(page.name + ": weak points", page.out.toString(), List.of(Shell.resource("page.js")), false);
     }
 
-    /** The same as the body of a page that a server keeps up to date. */
+    /** A weak point's place as it should be, for a page that has left it out; empty where there is no such weak point. */
+    static String should(CheckResult result, int number) {
+        Html out = new Html();
+        result.weakPoints().stream().filter(p -> p.number() == number).findFirst().flatMap(p -> new PageSections(result).should(p))
+                .ifPresent(s -> new FindingHtml(out, result.evidence(), Optional.empty()).should(s, number));
+        return out.toString();
+    }
+
+    /** The same as the body of a page that a server keeps up to date, the places as they should be left to {@link #should}. */
     static String body(CheckResult result, About about) {
         HtmlPage page = new HtmlPage(result);
-        page.body(about);
+        page.body(about, false);
         return page.out.toString();
     }
 
-    private void body(About about) {
+    private void body(About about, boolean whole) {
         out.raw("<header>").raw(about.home()).element("h1", name);
         out.element("p", "seen from outside, " + evidence.stage().word() + " stage, practice " + evidence.practice().id() + ", scale on paper 1:" + drawing.scale());
         out.raw("<p class=\"sum\">").text(capital(TerminalTable.counts(result.weakPoints()))).raw("</p><button type=\"button\" id=\"print\">print</button><span id=\"told\" class=\"unseen\" role=\"status\" aria-live=\"polite\"></span></header>\n<main>\n");
@@ -65,7 +75,7 @@ public final class HtmlPage {
         laying();
         elevation();
         out.raw("</section>\n<aside aria-label=\"Weak points and notes\">\n");
-        list();
+        list(whole ? Optional.of(new PageSections(result)) : Optional.empty());
         out.raw(KEYS).raw(SIGNS);
         new NotesHtml(out, result).add(about.title(), about.file());
         out.raw("</aside>\n</main>\n");
@@ -116,12 +126,12 @@ public final class HtmlPage {
                 + "<button type=\"button\" id=\"whole\">whole wall</button></div></div>\n");
     }
 
-    private void list() {
+    private void list(Optional<PageSections> sections) {
         out.raw("<div class=\"find\"><h2>Weak points, worst first</h2><label><span class=\"unseen\">Search the list</span>"
                 + "<input id=\"search\" type=\"search\" placeholder=\"rule, piece, text\" autocomplete=\"off\"></label>"
                 + "<small id=\"found\" role=\"status\"></small><button type=\"button\" id=\"clear\">clear</button></div>\n");
         out.raw("<p id=\"none\" hidden>No weak point has all these words.</p>\n<ol class=\"list\">\n");
-        FindingHtml findings = new FindingHtml(out, evidence);
+        FindingHtml findings = new FindingHtml(out, evidence, sections);
         drawing.points().forEach(findings::add);
         out.raw("</ol>\n");
         rules();

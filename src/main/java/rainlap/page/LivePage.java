@@ -9,17 +9,18 @@ import rainlap.file.Problem;
  * A page that a server keeps up to date: the last good drawing, and what is wrong with the file as it is now.
  *
  * @param body the drawing's part of the page; empty as long as there was none
+ * @param result that was drawn, for what is drawn only when it is asked for
  * @param problems of the file as last read; none when the drawing is of the file as it is
  * @param drawing counts the drawings, so that a page knows whether it is behind
  */
-public record LivePage(String title, Optional<String> body, List<Problem> problems, int drawing) {
+public record LivePage(String title, Optional<String> body, Optional<CheckResult> result, List<Problem> problems, int drawing) {
     public LivePage {
         problems = List.copyOf(problems);
     }
 
     /** Before anything was read. */
     public static LivePage empty(String file) {
-        return new LivePage(file, Optional.empty(), List.of(), 0);
+        return new LivePage(file, Optional.empty(), Optional.empty(), List.of(), 0);
     }
 
     /**
@@ -28,12 +29,17 @@ public record LivePage(String title, Optional<String> body, List<Problem> proble
      * @throws rainlap.drawing.Sheets.TooLarge when the wall cannot be drawn
      */
     public LivePage drawn(CheckResult result, HtmlPage.About about) {
-        return new LivePage(result.evidence().elevation().name() + ": weak points", Optional.of(HtmlPage.body(result, about)), List.of(), drawing + 1);
+        return new LivePage(result.evidence().elevation().name() + ": weak points", Optional.of(HtmlPage.body(result, about)), Optional.of(result), List.of(), drawing + 1);
     }
 
     /** The same drawing, now behind a file with faults. */
     public LivePage with(List<Problem> faults) {
-        return new LivePage(title, body, faults, drawing);
+        return new LivePage(title, body, result, faults, drawing);
+    }
+
+    /** A weak point's place as it should be, drawn now. */
+    public String should(int number) {
+        return result.map(r -> HtmlPage.should(r, number)).orElse("");
     }
 
     /** The whole page. */

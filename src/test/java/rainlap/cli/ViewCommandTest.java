@@ -142,7 +142,9 @@ class ViewCommandTest {
                 assertEquals("HTTP/1.1 403", raw(r.address(), "GET /events HTTP/1.1\nHost: " + host + "\n\n"), host);
             }
             assertEquals("HTTP/1.1 405", raw(r.address(), "POST / HTTP/1.1\nHost: localhost:PORT\nContent-Length: 0\n\n"));
-            for (String path : List.of("/hut.json", "/../hut.json", "/%2e%2e/hut.json", "/index.html")) {
+            assertEquals("HTTP/1.1 200", raw(r.address(), "GET /should/1 HTTP/1.1\nHost: localhost:PORT\n\n"));
+            assertEquals("HTTP/1.1 403", raw(r.address(), "GET /should/1 HTTP/1.1\nHost: evil.example\n\n"));
+            for (String path : List.of("/should/x", "/should/", "/should/1/2", "/hut.json", "/../hut.json", "/%2e%2e/hut.json", "/index.html")) {
                 assertEquals("HTTP/1.1 404", raw(r.address(), "GET " + path + " HTTP/1.1\nHost: localhost:PORT\n\n"), path);
             }
         }

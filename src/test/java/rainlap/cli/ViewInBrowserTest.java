@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +26,7 @@ class ViewInBrowserTest {
                 { "id": "T1", "material": "foil-tape-75", "line": [[0, 1200], [1900, 1200]] } ] }
             """;
     private static final String TITLE = "document.querySelector('h1') && document.querySelector('h1').textContent";
+    private static final int SAVES = 7;
     @TempDir
     Path folder;
 
@@ -45,6 +45,8 @@ class ViewInBrowserTest {
             Files.writeString(file, WALL.replace("first", "second"));
             b.await(TITLE + " === 'Shed, second'");
             b.await("document.querySelector('.f.on') !== null && !document.querySelector('[data-l=laps]').checked");
+            b.await("document.querySelector('.f.on .should svg') !== null");
+            assertTrue(b.text("document.querySelector('.f.on .should').textContent").contains("as it should be, 1:5"), "asked of the server when it is chosen");
             assertEquals(chosen, b.text("document.querySelector('.f.on .r').textContent"));
 
             Files.writeString(file, WALL.replace("foil-tape-75", "foil-tape-7").replace("first", "third"));
@@ -66,18 +68,20 @@ class ViewInBrowserTest {
         }
     }
 
+    /** The median of several saves; one before them loads the classes. */
     @Test void isThereWithinASecondOfSaving() throws IOException {
         Path file = Path.of(Run.file(folder, "shed.json", WALL));
         try (Browser b = browser(); ViewCommandTest.Running view = ViewCommandTest.Running.start(folder, "view", "shed.json")) {
             b.go(view.address());
             List<Long> millis = new ArrayList<>();
-            for (int i = 0; i < 6; i++) {
+            for (int i = 0; i <= SAVES; i++) {
                 long from = System.nanoTime();
                 Files.writeString(file, WALL.replace("first", "number " + i));
                 b.await(TITLE + " === 'Shed, number " + i + "'");
                 millis.add((System.nanoTime() - from) / 1_000_000);
             }
-            assertTrue(Collections.min(millis) < 1000, millis.toString());
+            List<Long> warm = millis.subList(1, millis.size()).stream().sorted().toList();
+            assertTrue(warm.get(SAVES / 2) < 1000, "milliseconds from saving to the new title in the browser, the first to warm up: " + millis);
         }
     }
 

@@ -81,6 +81,16 @@ class PageInBrowserTest {
         assertEquals("6", browser.text(CHOSEN));
     }
 
+    @Test void aChosenPlaceIsShownAsItShouldBeToo() {
+        fresh().click("#weak-1 .head");
+        assertEquals(2, browser.eval("document.querySelectorAll('#weak-1 figure svg').length").asInt());
+        assertTrue(browser.text("document.querySelector('#weak-1 .should figcaption').textContent").startsWith("as it should be, 1:5"));
+        assertTrue(browser.eval("document.querySelector('#weak-1 .should svg').getBoundingClientRect().height > 50").asBoolean());
+        assertEquals("", browser.text("[...document.querySelectorAll('.f')].filter(f => /^[01]/.test([...f.querySelectorAll('dd')].pop().textContent) && f.querySelector('figure')"
+                + " && !f.querySelector('.should figure') && !f.querySelector('.should p').textContent.startsWith('No mended cut is drawn: ')).map(f => f.id).join()"));
+        assertEquals(0, browser.eval("document.querySelectorAll('[data-should]').length").asInt());
+    }
+
     @Test void keysAloneSuffice() {
         fresh();
         String whole = viewBox();
