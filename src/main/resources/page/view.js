@@ -41,7 +41,7 @@
   }
 
   async function look() {
-    problems.innerHTML = await (await fetch('/problems')).text();
+    problems.innerHTML = await (await fetch('problems')).text();
     dispatchEvent(new Event('resize'));
   }
 
@@ -49,14 +49,14 @@
   async function should() {
     const place = one('.f.on [data-should]');
     if (place) {
-      const answer = await fetch('/should/' + place.dataset.should);
+      const answer = await fetch('should/' + place.dataset.should);
       place.removeAttribute('data-should');
       place.innerHTML = answer.ok ? await answer.text() : '';
     }
   }
   document.addEventListener('chosen', should);
 
-  const events = new EventSource('/events');
+  const events = new EventSource('events');
   events.addEventListener('state', event => {
     lost.hidden = true;
     if (event.data === drawing) {

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArraySet;
@@ -14,31 +15,34 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rainlap.page.LivePage;
+import rainlap.page.Live;
 
-/** Serves one page to this machine alone, and tells the pages that are open when it has changed. */
+/** Serves one page, or an index and those it leads to, to this machine alone, and tells the pages that are open when it has changed. */
 final class PageServer implements AutoCloseable {
     private static final int HEARTBEAT_SECONDS = 15;
     private static final int MOST_LISTENERS = 40;
-    private static final Pattern SHOULD = Pattern.compile("/should/[0-9]{1,6}");
+    /** A page's number where there are several, and what is asked of it. */
+    private static final Pattern PLACE = Pattern.compile("/(?:([0-9]{1,4})/)?(|problems|events|should/[0-9]{1,6})");
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
         Thread t = new Thread(work, "page");
         t.setDaemon(true);
         return t;
     });
-    private final Set<BlockingQueue<LivePage>> listeners = new CopyOnWriteArraySet<>();
-    private volatile LivePage page;
+    private final Set<BlockingQueue<Integer>> listeners = new CopyOnWriteArraySet<>();
+    private volatile Function<String, Optional<Live>> site;
 
     /**
      * Opens a port on loopback; 0 takes any that is free.
      *
      * @throws IOException if the port is taken or may not be opened
      */
-    PageServer(int port, LivePage first) throws IOException {
+    PageServer(int port, Function<String, Optional<Live>> first) throws IOException {
         System.setProperty("sun.net.httpserver.nodelay", "true"); // read once, when the server's classes load: without it each answer waits 40 ms
-        page = first;
+        site = first;
         server = HttpServer.create(new InetSocketAddress(InetAddress.getByAddress("127.0.0.1", new byte[] {127, 0, 0, 1}), port), 0);
         server.setExecutor(threads);
         server.createContext("/", this::answer);
@@ -53,10 +57,10 @@ final class PageServer implements AutoCloseable {
         return "http://127.0.0.1:" + port() + "/";
     }
 
-    /** Shows another state of the page in every browser that has it open. */
-    void show(LivePage next) {
-        page = next;
-        listeners.forEach(l -> l.offer(next));
+    /** Shows another state of the pages in every browser that has one open. */
+    void show(Function<String, Optional<Live>> next) {
+        site = next;
+        next.apply("").ifPresent(p -> listeners.forEach(l -> l.offer(p.drawing())));
     }
 
     private void answer(HttpExchange x) throws IOException {
@@ -82,16 +86,18 @@ final class PageServer implements AutoCloseable {
     }
 
     private void find(HttpExchange x) throws IOException {
-        String path = x.getRequestURI().getPath();
-        if (SHOULD.matcher(path).matches()) {
-            send(x, 200, "text/html", page.should(Integer.parseInt(path.substring(path.lastIndexOf('/') + 1))));
-            return;
-        }
-        switch (path) {
-            case "/" -> send(x, 200, "text/html", page.html());
-            case "/problems" -> send(x, 200, "text/html", page.panel());
-            case "/events" -> events(x);
-            default -> send(x, 404, "text/plain", "There is nothing here.\n");
+        Matcher m = PLACE.matcher(x.getRequestURI().getPath());
+        Optional<Live> page = m.matches() ? site.apply(m.group(1) == null ? "" : m.group(1)) : Optional.empty();
+        if (page.isEmpty()) {
+            send(x, 404, "text/plain", "There is nothing here.\n");
+        } else if (m.group(2).isEmpty()) {
+            send(x, 200, "text/html", page.get().html());
+        } else if (m.group(2).equals("problems")) {
+            send(x, 200, "text/html", page.get().panel());
+        } else if (m.group(2).equals("events")) {
+            events(x, page.get().drawing());
+        } else {
+            send(x, 200, "text/html", page.get().should(Integer.parseInt(m.group(2).substring("should/".length()))));
         }
     }
 
@@ -103,19 +109,19 @@ final class PageServer implements AutoCloseable {
     }
 
     /** The number of the drawing, at once and again whenever something has changed, until the browser goes. */
-    private void events(HttpExchange x) throws IOException {
+    private void events(HttpExchange x, int first) throws IOException {
         if (listeners.size() >= MOST_LISTENERS) {
             send(x, 503, "text/plain", "Too many pages are open.\n");
             return;
         }
-        BlockingQueue<LivePage> news = new LinkedBlockingQueue<>();
+        BlockingQueue<Integer> news = new LinkedBlockingQueue<>();
         listeners.add(news);
         try (OutputStream out = x.getResponseBody()) {
             x.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
             x.sendResponseHeaders(200, 0);
-            LivePage next = page;
+            Integer next = first;
             while (true) {
-                String event = next == null ? ":\n\n" : "event: state\ndata: " + next.drawing() + "\n\n";
+                String event = next == null ? ":\n\n" : "event: state\ndata: " + next + "\n\n";
                 out.write(event.getBytes(StandardCharsets.UTF_8));
                 out.flush();
                 next = news.poll(HEARTBEAT_SECONDS, TimeUnit.SECONDS);

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,24 +19,27 @@ import rainlap.file.ElevationFile;
 import rainlap.file.Problem;
 import rainlap.file.Reading;
 import rainlap.page.HtmlPage;
+import rainlap.page.Live;
 import rainlap.page.LivePage;
 import rainlap.report.PlainText;
 import rainlap.report.TerminalTable;
 import rainlap.wall.Elevation;
 
 @Command(name = "view", sortOptions = false, description = {
-        "Shows an elevation in a browser and draws it anew whenever the file is saved: the page of check --sheet NAME.html, served to this machine alone.",
+        "Shows an elevation or a building in a browser and draws it anew whenever a file of it is saved: the page of check --sheet NAME.html, served to this machine"
+                + " alone; of a building an index, worst first, that leads to each wall's.",
         "",
-        "Faults in the file are shown in the page with line and proposal, above the last good drawing. Ctrl-C stops it. Nothing is written."
+        "Faults in a file are shown in the page with line and proposal, above the last good drawing. Ctrl-C stops it. Nothing is written."
                 + " A practice of your own is read once."},
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n", footerHeading = "%nExamples:%n", footer = {
             "  rainlap view elevations/estuary-hut-north.json",
-            "  rainlap view hut.json --stage finished --port 8420"})
+            "  rainlap view hut.json --stage finished --port 8420",
+            "  rainlap view elevations/buildings/estuary-hut.json"})
 final class ViewCommand implements RainlapCommand {
     private static final int MOST_PORTS = 65_535;
     private final Surroundings around;
 
-    @Parameters(paramLabel = "FILE", description = "An elevation file.")
+    @Parameters(paramLabel = "FILE", description = "An elevation file, or a building file.")
     String file;
 
     @Option(names = "--port", paramLabel = "N", description = "The port to serve at, 1 to 65535. Default: any that is free; the address is printed.")
@@ -60,13 +64,43 @@ final class ViewCommand implements RainlapCommand {
             complain(problems);
             return ExitStatus.BAD_INPUT;
         }
-        try (FileWatch watch = new FileWatch(path)) {
-            LivePage first = drawn(LivePage.empty(file), watch.bytes());
-            serve(watch, first);
+        try {
+            if (BuildingFile.isOne(path)) {
+                BuildingView building = new BuildingView(around, judgedBy, file);
+                tell(building.said());
+                serve(building.pages()::find, () -> {
+                    building.await();
+                    tell(building.said());
+                    return building.pages()::find;
+                });
+            } else {
+                serveOne(path);
+            }
         } catch (IOException e) {
             throw Refusal.usage("the page cannot be served" + (port == null ? "" : " at port " + port) + ": " + e.getMessage(), "choose another --port, or none");
         }
         return ExitStatus.DONE;
+    }
+
+    private void serveOne(Path path) throws IOException {
+        try (FileWatch watch = new FileWatch(path)) {
+            LivePage[] page = {drawn(LivePage.empty(file), watch.bytes())};
+            serve(alone(page[0]), () -> {
+                watch.await();
+                page[0] = drawn(page[0], watch.bytes());
+                return alone(page[0]);
+            });
+        }
+    }
+
+    private static Function<String, Optional<Live>> alone(LivePage page) {
+        return key -> key.isEmpty() ? Optional.of(page) : Optional.empty();
+    }
+
+    private void tell(String line) {
+        if (!line.isEmpty()) {
+            say(line);
+        }
     }
 
     private void check(Path path) {
@@ -77,24 +111,23 @@ final class ViewCommand implements RainlapCommand {
         if (!Files.isRegularFile(path)) {
             throw Refusal.usage("there is no file " + Suggestion.quoted(file), Suggestion.ofFile(path).orElse("name an elevation file"));
         }
-        if (BuildingFile.isOne(path)) {
-            throw Refusal.usage(Suggestion.quoted(file) + " is a building, and view shows one elevation", "name one of its elevations");
-        }
+    }
+
+    /** The next state of what is served, waited for. */
+    private interface Next {
+        Function<String, Optional<Live>> await() throws InterruptedException;
     }
 
     /** Until this thread is interrupted; Ctrl-C ends the process, which closes the server first. */
-    private void serve(FileWatch watch, LivePage first) throws IOException {
-        LivePage page = first;
-        try (PageServer server = new PageServer(port == null ? 0 : port, page)) {
+    private void serve(Function<String, Optional<Live>> first, Next next) throws IOException {
+        try (PageServer server = new PageServer(port == null ? 0 : port, first)) {
             Thread closing = new Thread(() -> close(server));
             Runtime.getRuntime().addShutdownHook(closing);
             say("view: " + server.address());
             say("Ctrl-C stops it");
             try {
                 while (true) {
-                    watch.await();
-                    page = drawn(page, watch.bytes());
-                    server.show(page);
+                    server.show(next.await());
                 }
             } catch (InterruptedException e) {
                 Runtime.getRuntime().removeShutdownHook(closing);

@@ -37,18 +37,23 @@ public final class IndexPage {
 
     /** The page; its order is that of the elevations where two rank alike. */
     public static String of(String title, List<Entry> entries) {
+        return Shell.page(title + ": weak points", body(title, entries), List.of(), false);
+    }
+
+    /** The same as the body of a page that a server keeps up to date. */
+    static String body(String title, List<Entry> entries) {
         Html out = new Html();
         List<Row> rows = entries.stream().flatMap(e -> e.result().weakPoints().stream().map(p -> new Row(e, p))).sorted(WORST_FIRST).toList();
         out.raw("<header>").element("h1", title);
         out.raw("<p class=\"sum\">").text(TerminalTable.counts(rows.stream().map(Row::point).toList())).raw("</p></header>\n<main class=\"index\">\n");
-        out.raw("<section>").element("h2", "Elevations, worst first").raw("<ul>\n");
+        out.raw("<section>").element("h2", "Elevations, worst first").element("p class=\"s\"", "By the fewest defences, then by how many weak points have as few.").raw("<ul>\n");
         worstFirst(entries).forEach(e -> out.raw("<li><a href=\"" + e.link() + "\">").text(e.result().evidence().elevation().name()).raw("</a> <span class=\"s\">")
                 .text(e.file() + ", " + e.result().evidence().stage().word() + " stage, practice " + e.result().evidence().practice().id()).raw("</span><br>")
                 .text(TerminalTable.counts(e.result().weakPoints())).raw("</li>\n"));
-        out.raw("</ul></section>\n<section>").element("h2", "Weak points, worst first");
+        out.raw("</ul></section>\n<section>").element("h2", "Weak points, worst first").element("p class=\"s\"", "By defences, then by litres an hour (l/h).");
         table(out, rows);
         out.raw("</section>\n<p>").text(String.join(" ", TerminalTable.caution())).raw("</p></main>\n");
-        return Shell.page(title + ": weak points", out.toString(), List.of(), false);
+        return out.toString();
     }
 
     private static List<Entry> worstFirst(List<Entry> entries) {

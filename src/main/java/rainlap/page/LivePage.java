@@ -13,7 +13,7 @@ import rainlap.file.Problem;
  * @param problems of the file as last read; none when the drawing is of the file as it is
  * @param drawing counts the drawings, so that a page knows whether it is behind
  */
-public record LivePage(String title, Optional<String> body, Optional<CheckResult> result, List<Problem> problems, int drawing) {
+public record LivePage(String title, Optional<String> body, Optional<CheckResult> result, List<Problem> problems, int drawing) implements Live {
     public LivePage {
         problems = List.copyOf(problems);
     }
@@ -37,29 +37,45 @@ public record LivePage(String title, Optional<String> body, Optional<CheckResult
         return new LivePage(title, body, result, faults, drawing);
     }
 
-    /** A weak point's place as it should be, drawn now. */
+    @Override
     public String should(int number) {
         return result.map(r -> HtmlPage.should(r, number)).orElse("");
     }
 
-    /** The whole page. */
+    @Override
     public String html() {
-        String view = Shell.resource("view.js");
-        String panel = "<div id=\"problems\" role=\"alert\" data-drawing=\"" + drawing + "\">" + panel() + "</div>\n<p id=\"lost\" role=\"alert\" hidden></p>\n";
-        String none = "<main class=\"index\"><p>Nothing is drawn yet. As soon as the file is mended and saved, the wall stands here.</p></main>\n";
-        return Shell.page(title, panel + body.orElse(none), body.isPresent() ? List.of(Shell.resource("page.js"), view) : List.of(view), true);
+        return shell(title, panel(), drawing, body, true);
     }
 
-    /** What is wrong, where, and what would be right; nothing when nothing is. */
+    @Override
     public String panel() {
+        return panel(problems, body.isPresent(), false);
+    }
+
+    /** @param explored whether the body is a wall's, to be explored */
+    static String shell(String title, String panel, int drawing, Optional<String> body, boolean explored) {
+        String view = Shell.resource("view.js");
+        String top = "<div id=\"problems\" role=\"alert\" data-drawing=\"" + drawing + "\">" + panel + "</div>\n<p id=\"lost\" role=\"alert\" hidden></p>\n";
+        String none = "<main class=\"index\"><p>Nothing is drawn yet. As soon as the file is mended and saved, the wall stands here.</p></main>\n";
+        return Shell.page(title, top + body.orElse(none), body.isPresent() && explored ? List.of(Shell.resource("page.js"), view) : List.of(view), true);
+    }
+
+    /**
+     * What is wrong, where, and what would be right; nothing when nothing is.
+     *
+     * @param drawn whether an older drawing stands beneath
+     * @param several whether there are several files, so that each is named
+     */
+    static String panel(List<Problem> problems, boolean drawn, boolean several) {
         if (problems.isEmpty()) {
             return "";
         }
         Html out = new Html();
-        String count = problems.size() + (problems.size() == 1 ? " problem" : " problems") + " in the file as saved.";
-        out.raw("<section class=\"problems\">").element("h2", count + (body.isPresent() ? " The drawing is of the last version without." : "")).raw("<ol>");
+        String count = problems.size() + (problems.size() == 1 ? " problem" : " problems") + (several ? " in the files as saved." : " in the file as saved.");
+        out.raw("<section class=\"problems\">").element("h2", count + (drawn ? " The drawing is of the last version without." : "")).raw("<ol>");
         for (Problem p : problems) {
-            out.raw("<li>").element("b", (p.line() > 0 ? "Line " + p.line() + ", column " + p.column() + ": " : "") + p.what());
+            String place = p.line() > 0 ? "line " + p.line() + ", column " + p.column() + ": " : "";
+            out.raw("<li>").element("b", (several ? p.file() + (place.isEmpty() ? ": " : ", ") + place : place.replaceFirst("^l", "L")) + p.what());
             p.excerpt().ifPresent(e -> out.raw("<pre>").text(e.text() + "\n" + " ".repeat(e.caretAt()) + "^").raw("</pre>"));
             out.raw(p.hint().isEmpty() ? "" : "<span>").text(p.hint()).raw(p.hint().isEmpty() ? "" : "</span>").raw("</li>");
         }

@@ -31,6 +31,7 @@ import rainlap.check.Rules;
 
 class ViewCommandTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final String CORNERED = Run.SOUND.replace("\"free\"", "\"external-corner\"");
     @TempDir
     Path folder;
 
@@ -121,6 +122,35 @@ class ViewCommandTest {
             Files.move(beside, Path.of(file), StandardCopyOption.ATOMIC_MOVE);
             await(() -> get(r.address()).contains("<h1>Mended wall</h1>"));
             assertEquals("", get(r.address() + "problems"));
+        }
+    }
+
+    /** Two walls and their building. */
+    static void building(Path folder) {
+        Run.file(folder, "north.json", CORNERED.replace("Sound wall", "North wall"));
+        Run.file(folder, "east.json", CORNERED.replace("Sound wall", "East wall"));
+        Run.file(folder, "hut.json", "{ \"rainlap\": 1, \"name\": \"Hut\", \"elevations\": [\n  { \"id\": \"north\", \"file\": \"north.json\" },\n  { \"id\": \"east\", \"file\": \"east.json\" } ], \"closed\": false }\n");
+    }
+
+    @Test void aBuildingHasAnIndexThatLeadsToItsWalls() throws IOException {
+        building(folder);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            String index = get(r.address());
+            assertTrue(index.contains("<h1>Hut</h1>") && index.contains("<a href=\"1/\">North wall</a>"), index.substring(0, 200));
+            assertTrue(get(r.address() + "2/").contains("<h1>East wall</h1>"));
+            assertEquals("HTTP/1.1 404", raw(r.address(), "GET /3/ HTTP/1.1\nHost: localhost:PORT\n\n"));
+            assertEquals("HTTP/1.1 403", raw(r.address(), "GET /2/ HTTP/1.1\nHost: evil.example\n\n"));
+            Run.file(folder, "east.json", CORNERED.replace("Sound wall", "Other wall"));
+            await(() -> get(r.address()).contains("Other wall"));
+            assertTrue(get(r.address() + "2/").contains("<h1>Other wall</h1>"));
+            Run.file(folder, "east.json", Run.BAD);
+            await(() -> get(r.address() + "1/problems").contains("2 problems"));
+            assertTrue(get(r.address() + "problems").contains("east.json, line 4, column "), get(r.address() + "problems"));
+            assertTrue(get(r.address() + "2/").contains("<h1>Other wall</h1>"), "the last good state stays");
+            Run.file(folder, "east.json", CORNERED);
+            await(() -> get(r.address()).contains("Sound wall"));
+            Run.file(folder, "hut.json", "{");
+            await(() -> get(r.address() + "problems").contains("hut.json, line 1, column "));
         }
     }
 

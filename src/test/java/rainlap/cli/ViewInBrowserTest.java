@@ -85,6 +85,30 @@ class ViewInBrowserTest {
         }
     }
 
+    @Test void aBuildingIsThereWithinASecondOfSavingOneOfItsWalls() throws IOException {
+        ViewCommandTest.building(folder);
+        String wall = Files.readString(folder.resolve("east.json"));
+        try (Browser b = browser(); ViewCommandTest.Running view = ViewCommandTest.Running.start(folder, "view", "hut.json")) {
+            b.size(1440, 900).go(view.address());
+            List<Long> millis = new ArrayList<>();
+            for (int i = 0; i <= SAVES; i++) {
+                long from = System.nanoTime();
+                Files.writeString(folder.resolve("east.json"), wall.replace("East wall", "number " + i));
+                b.await("document.body !== null && document.body.textContent.includes('number " + i + "')");
+                millis.add((System.nanoTime() - from) / 1_000_000);
+            }
+            List<Long> warm = millis.subList(1, millis.size()).stream().sorted().toList();
+            assertTrue(warm.get(SAVES / 2) < 1000, "milliseconds from saving to the new name in the index, the first to warm up: " + millis);
+            b.screenshot("view-building-1440");
+            b.click(".index a[href='2/']");
+            b.await(TITLE + " === 'number " + SAVES + "'");
+            b.click(".home");
+            b.await(TITLE + " === 'Hut'");
+            assertEquals(List.of(), b.complaints());
+            assertTrue(b.requests().stream().allMatch(r -> r.startsWith(view.address())), b.requests().toString());
+        }
+    }
+
     @Test void saysWhenItIsLost() throws IOException {
         Run.file(folder, "shed.json", WALL.replace("\"M1\",", "\"M1\""));
         try (Browser b = browser()) {
