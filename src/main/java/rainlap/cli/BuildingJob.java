@@ -126,7 +126,7 @@ final class BuildingJob {
 
     /** Where all sheets go, or their index. */
     private SetFiles set(OutputFiles outputs) {
-        SetFiles set = new SetFiles(outputs, options.chosenDpi());
+        SetFiles set = new SetFiles(outputs, options.chosenDpi(), options.chosenPaper());
         if (!options.noSheet && SetFiles.isOnePdf(around.folder(), options.sheet)) {
             set.claimOnePdf(around.folder().resolve(options.sheet));
         } else if (!options.noSheet && !OutputNames.isPage(place("index"))) {

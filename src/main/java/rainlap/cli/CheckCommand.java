@@ -40,7 +40,7 @@ final class CheckCommand implements RainlapCommand {
     String sheet;
 
     @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a3", description = "a3 or a4; it lies or stands as the wall asks. On A4 sections and table follow on"
-            + " sheets of their own. Default: a3.")
+            + " sheets of their own; an index is on A4 too. Default: a3.")
     String paper;
 
     @Option(names = "--no-sheet", description = "Draw nothing.")

@@ -48,7 +48,7 @@ final class CheckJob implements AutoCloseable {
         this.outputs = new OutputFiles(Stream.concat(options.files.stream().filter(f -> !f.equals(STANDARD_INPUT)), options.judgedBy.practiceFile().stream())
                 .map(around.folder()::resolve).toList());
         this.pages = new PageFiles(outputs);
-        this.set = new SetFiles(outputs, options.chosenDpi());
+        this.set = new SetFiles(outputs, options.chosenDpi(), options.chosenPaper());
         this.lists = new ListFiles(outputs, names, options.list);
     }
 

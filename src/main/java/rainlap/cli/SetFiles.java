@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import rainlap.check.CheckResult;
 import rainlap.drawing.SheetSet;
+import rainlap.drawing.Sheets;
 import rainlap.drawing.TitleBlock;
 import rainlap.paper.Sheet;
 
@@ -17,10 +18,12 @@ final class SetFiles {
     private final SheetFiles files;
     private final List<SheetSet.Wall> walls = new ArrayList<>();
     private final List<Path> places = new ArrayList<>();
+    private final Sheets.Paper paper;
     private Optional<Path> index = Optional.empty();
     private Optional<Path> onePdf = Optional.empty();
 
-    SetFiles(OutputFiles outputs, int dpi) {
+    SetFiles(OutputFiles outputs, int dpi, Sheets.Paper paper) {
+        this.paper = paper;
         this.outputs = outputs;
         this.files = new SheetFiles(outputs, dpi);
     }
@@ -54,7 +57,7 @@ final class SetFiles {
         if (walls.isEmpty()) {
             return written;
         }
-        SheetSet set = SheetSet.of(title, block, walls);
+        SheetSet set = SheetSet.of(paper, title, block, walls);
         onePdf.ifPresent(place -> {
             files.write(place, set.all());
             written.add("sheets: " + place);

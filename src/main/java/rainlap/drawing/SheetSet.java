@@ -27,9 +27,14 @@ public record SheetSet(List<Sheet> index, List<List<Sheet>> walls) {
      */
     public record Wall(String name, String place, CheckResult result, List<Sheet> sheets) {}
 
-    /** @param name of the building, or of what the elevations are together */
+    /** With an index on A3. */
     public static SheetSet of(String name, TitleBlock title, List<Wall> walls) {
-        int before = IndexSheets.count(walls.size());
+        return of(Sheets.Paper.A3, name, title, walls);
+    }
+
+    /** @param name of the building, or of what the elevations are together */
+    public static SheetSet of(Sheets.Paper paper, String name, TitleBlock title, List<Wall> walls) {
+        int before = IndexSheets.count(paper, walls.size());
         int all = before + walls.stream().mapToInt(w -> w.sheets().size()).sum();
         List<IndexSheets.Entry> entries = new ArrayList<>();
         List<List<Sheet>> numbered = new ArrayList<>();
@@ -42,7 +47,7 @@ public record SheetSet(List<Sheet> index, List<List<Sheet>> walls) {
             }
             numbered.add(sheets);
         }
-        return new SheetSet(new IndexSheets(name, title, entries, all).sheets(), numbered);
+        return new SheetSet(new IndexSheets(paper, name, title, entries, all).sheets(), numbered);
     }
 
     /** In the order in which they are leafed through. */

@@ -91,6 +91,22 @@ class SheetSetTest {
         }
     }
 
+    /** On A4 that stands, six walls on each; all sheets of the set are as sound as those of A3. */
+    @Test void onA4TheIndexIsA4Too() {
+        List<Shipped> shipped = Shipped.all();
+        SheetSet set = SheetSet.of(Sheets.Paper.A4, "All walls", TitleBlock.BLANK, shipped.stream()
+                .map(s -> new SheetSet.Wall(s.file(), "folder-of-sheets/" + s.file() + ".svg", s.result(), Sheets.of(s.result(), TitleBlock.BLANK, Sheets.Paper.A4))).toList());
+        assertEquals((shipped.size() + 5) / 6, set.index().size());
+        for (Sheet s : set.all()) {
+            assertEquals("A4", s.size().word());
+            assertEquals(List.of(), SheetCheck.of(s), s.title());
+        }
+        assertEquals(shipped.size(), set.index().stream().mapToInt(i -> cells(i).size()).sum());
+        SheetSet two = SheetSet.of(Sheets.Paper.A4, "Two", TitleBlock.BLANK, shipped.subList(0, 2).stream()
+                .map(s -> new SheetSet.Wall(s.file(), "", s.result(), Sheets.of(s.result(), TitleBlock.BLANK))).toList());
+        assertEquals(List.of(), SheetCheck.of(two.index().get(0)));
+    }
+
     @Test void withoutAnIndexNothingIsNumberedAnew() {
         CheckResult result = SampleWall.result();
         List<Sheet> sheets = Sheets.of(result, TitleBlock.BLANK);
