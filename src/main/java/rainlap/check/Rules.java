@@ -7,6 +7,7 @@ import rainlap.rule.cavity.ClosedCavity;
 import rainlap.rule.cavity.LevelBatten;
 import rainlap.rule.cavity.OpenOutlet;
 import rainlap.rule.cavity.ShallowCavity;
+import rainlap.rule.edge.BeadOffTape;
 import rainlap.rule.edge.FlatCapping;
 import rainlap.rule.edge.LowCladding;
 import rainlap.rule.edge.OpenTop;
@@ -74,6 +75,7 @@ public final class Rules {
             new AttackingPair(),
             new BareCorner(),
             new BareWall(),
+            new BeadOffTape(),
             new ButtJoint(),
             new ClosedCavity(),
             new ClosedSill(),

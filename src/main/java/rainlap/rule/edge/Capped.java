@@ -9,6 +9,7 @@ import rainlap.geom.Intervals;
 import rainlap.geom.Profile;
 import rainlap.geom.Segment;
 import rainlap.material.MaterialKind;
+import rainlap.rule.Cappings;
 import rainlap.rule.Cladding;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
@@ -19,7 +20,7 @@ import rainlap.wall.OutlineEdge;
 import rainlap.wall.Surface;
 
 /**
- * A parapet and the cappings over it: trims that cross its edge and lie outside the cladding there. Places along it are grid units from its first end, wall on the left.
+ * A parapet and the cappings over it: trims and flashings that cross its edge and lie outside the cladding there. Places along it are grid units from its first end, wall on the left.
  *
  * @param cappings in the order in which they begin
  */
@@ -40,14 +41,17 @@ record Capped(Evidence evidence, OutlineEdge edge, EdgeFrame frame, List<Face> c
     private static Capped of(Evidence e, OutlineEdge edge) {
         EdgeFrame frame = EdgeFrame.of(edge.line());
         List<Face> cappings = e.stack().meeting(Surface.WALL, edge.line().box().grow(3)).stream()
-                .filter(f -> Cladding.isOf(f, MaterialKind.TRIM) && isAlong(f, frame) && !isBehind(e, f))
+                .filter(f -> Cappings.isAlong(f, frame) && !isBehind(e, frame, f))
                 .sorted(Comparator.comparingDouble((Face f) -> across(f, frame).from(0)).thenComparing(Face::number)).toList();
         return new Capped(e, edge, frame, cappings);
     }
 
-    private static boolean isBehind(Evidence e, Face capping) {
+    /** Behind cladding, or a flashing beneath the trim that caps it all. */
+    private static boolean isBehind(Evidence e, EdgeFrame frame, Face capping) {
+        boolean flashing = Cladding.isOf(capping, MaterialKind.FLASHING);
         return e.stack().meeting(Surface.WALL, capping.box()).stream()
-                .anyMatch(f -> Cladding.is(f) && e.stack().isOutside(f, capping) && f.region().overlaps(capping.region()));
+                .filter(f -> Cladding.is(f) || flashing && Cladding.isOf(f, MaterialKind.TRIM) && Cappings.isAlong(f, frame))
+                .anyMatch(f -> e.stack().isOutside(f, capping) && f.region().overlaps(capping.region()));
     }
 
     private static Intervals across(Face f, EdgeFrame frame) {
@@ -60,22 +64,7 @@ record Capped(Evidence evidence, OutlineEdge edge, EdgeFrame frame, List<Face> c
 
     /** How far a capping comes down over the wall's face, square to the edge. */
     Profile down(Face capping) {
-        return down(capping, frame);
-    }
-
-    private static Profile down(Face f, EdgeFrame frame) {
-        Profile.Builder out = new Profile.Builder();
-        Intervals across = across(f, frame);
-        for (int i = 0; i < across.count(); i++) {
-            out.add(f.runsOn(frame, across.from(i), across.to(i)));
-        }
-        return out.build();
-    }
-
-    /** What lies along the edge, and not only its end there, as a corner trim does. */
-    private static boolean isAlong(Face f, EdgeFrame frame) {
-        Intervals across = across(f, frame);
-        return !across.isEmpty() && across.total() > down(f, frame).least();
+        return Cappings.down(capping, frame);
     }
 
     Place place(double from, double to) {

@@ -17,6 +17,7 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -76,12 +77,19 @@ public final class UntapedCorner implements Rule {
                 l.outside.part(s.from(), s.to()).least())).max().orElse(0));
         List<String> pieces = new ArrayList<>();
         strips.forEach(l -> pieces.add(l.strip.piece().id()));
+        List<String> beads = taped ? List.of() : CornerBeads.of(s.evidence(), s.corner()).stream().filter(b -> !b.bare().intersect(span).isEmpty()).map(b -> b.bead().piece().id()).toList();
+        pieces.addAll(beads);
         pieces.addAll(s.pieces());
         String mm = LengthText.mm(cover);
         return Finding.of(INFO, s.place(), pieces.stream().distinct().toList()).asks(asked).measures(cover)
                 .reads(taped ? mm + " to one side" : "no tape", asked.number() + " each side").defences(1)
                 .says(taped ? "The tape over the " + s.name() + " covers only " + mm + " to one side of the fold" + by(asked)
-                        : "The " + s.name() + " has no tape over the fold along " + s.length() + by(asked), remedy(s, asked));
+                        : "The " + s.name() + " has no tape over the fold along " + s.length() + alone(beads) + by(asked),
+                        (beads.isEmpty() ? "" : "Cut " + PieceWords.list(beads) + " away and clean the sheet. ") + remedy(s, asked) + (beads.isEmpty() ? "" : " Then run the bead along its edges."));
+    }
+
+    private static String alone(List<String> beads) {
+        return beads.isEmpty() ? "" : ": " + PieceWords.does(beads, "lies", "lie") + " there alone, and a bead is no tape";
     }
 
     private static String by(LimitValue asked) {

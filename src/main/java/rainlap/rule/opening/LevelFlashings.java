@@ -14,6 +14,7 @@ import rainlap.geom.Segment;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
+import rainlap.rule.Cappings;
 import rainlap.rule.Evidence;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
@@ -21,7 +22,7 @@ import rainlap.stack.Face;
 import rainlap.wall.Piece;
 import rainlap.wall.Surface;
 
-/** The flashings that lie across the wall: at heads, sills and the base. Those that stand upright, beside a jamb, shed water along themselves. */
+/** The flashings that lie across the wall: at heads, sills and the base, not those that cap a parapet. Those that stand upright, beside a jamb, shed water along themselves. */
 final class LevelFlashings {
     private LevelFlashings() {}
 
@@ -36,7 +37,7 @@ final class LevelFlashings {
         Map<String, Piece> found = new LinkedHashMap<>();
         for (Face f : e.stack().on(Surface.WALL)) {
             Piece p = f.piece();
-            if (p.material().kind() == MaterialKind.FLASHING && isLevel(p)) {
+            if (p.material().kind() == MaterialKind.FLASHING && isLevel(p) && !Cappings.isCapping(e.elevation(), f)) {
                 found.putIfAbsent(p.id(), p);
             }
         }

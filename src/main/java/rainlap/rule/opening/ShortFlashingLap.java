@@ -14,6 +14,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
+import rainlap.rule.Cappings;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MembraneJoints;
@@ -39,19 +40,19 @@ public final class ShortFlashingLap implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        Stream<Outcome> laps = e.jointsHere().stream().filter(j -> isFlashing(j.outer()) && isFlashing(j.inner())
+        Stream<Outcome> laps = e.jointsHere().stream().filter(j -> isFlashing(e, j.outer()) && isFlashing(e, j.inner())
                 && j.kind().isLap() && j.kind() != JointKind.REVERSE_LAP && j.runs().stream().anyMatch(r -> r.faces().facesSideways())).flatMap(j -> judge(e, j));
         List<Outcome> all = Stream.concat(laps, meeting(e)).toList();
         return all.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flashing goes on as another")) : all.stream();
     }
 
-    private static boolean isFlashing(Face f) {
-        return f.piece().material().kind() == MaterialKind.FLASHING;
+    private static boolean isFlashing(Evidence e, Face f) {
+        return f.piece().material().kind() == MaterialKind.FLASHING && !Cappings.isCapping(e.elevation(), f);
     }
 
     /** Flashings that end beside one another: under a sheet those make no joint of their own. */
     private static Stream<Outcome> meeting(Evidence e) {
-        List<Face> all = e.stack().on(Surface.WALL).stream().filter(f -> isFlashing(f) && f.box().width() > f.box().height()).toList();
+        List<Face> all = e.stack().on(Surface.WALL).stream().filter(f -> isFlashing(e, f) && f.box().width() > f.box().height()).toList();
         return all.stream().flatMap(left -> all.stream().filter(right -> isBeside(left.box(), right.box())
                 && all.stream().noneMatch(f -> f.box().minX() < left.box().maxX() && right.box().minX() < f.box().maxX() && isLevelWith(f.box(), left.box())))
                 .map(right -> apart(e, left, right)));
