@@ -49,6 +49,8 @@ public enum Limit {
     EAVE_SHELTER("eave-shelter", "eave that replaces a head flashing", "x",
             "The head flashing may be left out where the eave overhangs by this many times its height above the head."),
     CAVITY_DEPTH("cavity-depth", "depth of the cavity", "The drainage gap between the wrap and the cladding is at least this deep."),
+    CAVITY_OPEN("cavity-open", "open share of the cavity", "x",
+            "Battens leave at least this share of the cavity open, seen from outside."),
     CAVITY_OUTLET("cavity-outlet", "outlet of the cavity", "mm2/m",
             "At the foot of the cladding the cavity is open by at least this many square millimetres in each metre."),
     BATTEN_FALL("batten-fall", "fall of a batten across the cavity", "deg",

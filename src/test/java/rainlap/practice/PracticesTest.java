@@ -95,7 +95,7 @@ class PracticesTest {
             assertFalse(limit.plainName().isBlank());
             assertEquals(Optional.of(limit), Limit.find(limit.id()));
         }
-        assertEquals(List.of("flashing-fall", "sill-fall", "capping-fall", "eave-shelter", "cavity-outlet", "batten-fall", "driving-share"),
+        assertEquals(List.of("flashing-fall", "sill-fall", "capping-fall", "eave-shelter", "cavity-open", "cavity-outlet", "batten-fall", "driving-share"),
                 Arrays.stream(Limit.values()).filter(l -> !l.isLength()).map(Limit::id).toList());
         assertEquals(Optional.empty(), Limit.find("course lap"));
     }

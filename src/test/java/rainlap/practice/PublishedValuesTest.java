@@ -65,6 +65,8 @@ class PublishedValuesTest {
             common/eave-shelter 4 4.7,4.8
             common/driving-share 1 common
             common/cavity-depth 20 7.1
+            common/cavity-open 0.8 7.11
+            ca-obc/cavity-open 0.8 7.11
             common/cavity-outlet 1000 7.3
             common/batten-fall never 7.9
             common/batten-gap 50 7.2

@@ -26,9 +26,10 @@ import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
 import rainlap.wall.Surface;
 
-/** Between wrap and cladding there is no drainage gap, or one less deep than asked. */
+/** Between wrap and cladding there is no drainage gap, or one less deep or less open than asked. */
 public final class ShallowCavity implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("shallow-cavity", "cavity too shallow", RuleInfo.Theme.CAVITY, Limit.CAVITY_DEPTH);
+    static final RuleInfo INFO = RuleInfo.of("shallow-cavity", "cavity too shallow", RuleInfo.Theme.CAVITY,
+            Limit.CAVITY_DEPTH, Limit.CAVITY_OPEN);
 
     @Override
     public RuleInfo info() {
@@ -50,7 +51,7 @@ public final class ShallowCavity implements Rule {
             }
         }
         Stream<Outcome> without = bare.isEmpty() ? Stream.empty() : Stream.of(withoutBattens(e, bare));
-        return Stream.concat(without, depths(e, battens, sheets));
+        return Stream.concat(Stream.concat(without, depths(e, battens, sheets)), FilledCavity.judge(e, sheets));
     }
 
     /** Battens of one depth together: they are mended together. */
