@@ -58,6 +58,7 @@ import rainlap.rule.opening.ShortUpstand;
 import rainlap.rule.penetration.NoCollar;
 import rainlap.rule.penetration.UnsealedCollar;
 import rainlap.rule.tape.NarrowTapeCover;
+import rainlap.rule.tape.ReversedTapeLap;
 import rainlap.rule.tape.TapeMissed;
 import rainlap.rule.tape.TapeOrder;
 import rainlap.rule.tape.UntapedJoint;
@@ -107,6 +108,7 @@ public final class Rules {
             new OverWidth(),
             new PanOverJamb(),
             new ReverseLap(),
+            new ReversedTapeLap(),
             new RotsWhereWet(),
             new ShallowCavity(),
             new ShortCappingLap(),
