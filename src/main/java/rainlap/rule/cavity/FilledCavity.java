@@ -25,6 +25,9 @@ import rainlap.wall.Surface;
 
 /** How much of the cavity, seen from outside, stays open between the battens that lie against what is behind it. */
 final class FilledCavity {
+    /** Areas are sums of many corners: a billionth is nothing. */
+    private static final double NOTHING = 1e-9;
+
     private FilledCavity() {}
 
     static Stream<Outcome> judge(Evidence e, List<Face> sheets) {
@@ -45,8 +48,7 @@ final class FilledCavity {
         double open = 1 - area(filled) / area(clad);
         LimitValue asked = e.practice().get(Limit.CAVITY_OPEN);
         List<String> ids = battens.stream().map(f -> f.piece().id()).distinct().toList();
-        // Areas are sums of many corners: a billionth is nothing.
-        return asked.isMetBy(open + 1e-9) ? new Outcome.Holds(ids) : broken(e, battens, ids, open, asked);
+        return asked.isMetBy(open + NOTHING) ? new Outcome.Holds(ids) : broken(e, battens, ids, open, asked);
     }
 
     private static double area(List<Region> regions) {
@@ -54,17 +56,18 @@ final class FilledCavity {
     }
 
     /** Parts in a hundred, cut off and not rounded: what is too little never reads as enough. */
-    private static String hundredths(double share) {
-        return BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.DOWN).stripTrailingZeros().toPlainString();
+    private static BigDecimal hundredths(double share) {
+        return BigDecimal.valueOf(share * 100 + NOTHING).setScale(1, RoundingMode.DOWN).stripTrailingZeros();
     }
 
     private static Outcome broken(Evidence e, List<Face> battens, List<String> ids, double open, LimitValue asked) {
-        String there = hundredths(open), wanted = hundredths(asked.value());
+        BigDecimal most = hundredths(Math.min(1, asked.value())); // a file may ask for more than all of it
+        String there = hundredths(open).toPlainString(), wanted = most.toPlainString();
         return Finding.of(ShallowCavity.INFO, Place.area(e.elevation(), Surface.WALL, battens.stream().map(Face::region).toList()), ids).asks(asked).figure(open)
                 .reads(there + " of 100 open", wanted + " of 100 open")
                 .says("Between the battens only " + there + " of each 100 parts of the cavity stay open: there is little room for water to run down. "
                         + Asked.sentence(asked, wanted + " of each 100 parts open"),
-                        "Take the cladding off and use fewer or narrower battens, to cover at most " + hundredths(1 - asked.value())
+                        "Take the cladding off and use fewer or narrower battens, to cover at most " + BigDecimal.valueOf(100).subtract(most).toPlainString()
                         + " of each 100 parts of the wall behind it; or set those that lie across on upright ones. Sheet edges cut: wear gloves; work at height from a scaffold or platform.");
     }
 }

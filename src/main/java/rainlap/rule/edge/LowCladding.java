@@ -24,7 +24,7 @@ import rainlap.wall.Surface;
 
 /** The lower edge of the cladding ends nearer to the ground, a deck or a roof than asked. Sheets side by side are one finding. */
 public final class LowCladding implements Rule {
-    static final RuleInfo INFO = RuleInfo.of("low-cladding", "cladding near the ground", RuleInfo.Theme.EDGES,
+    static final RuleInfo INFO = RuleInfo.of("low-cladding", "cladding too low", RuleInfo.Theme.EDGES,
             Limit.GROUND_CLEARANCE, Limit.SANDY_CLEARANCE, Limit.PAVED_CLEARANCE, Limit.DECK_CLEARANCE, Limit.ROOF_CLEARANCE);
     /** The drawing's own tolerance: 1 mm. */
     private static final long LEAST = 100;

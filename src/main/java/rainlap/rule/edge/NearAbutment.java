@@ -59,8 +59,13 @@ record NearAbutment(Evidence evidence, Abutment abutment, EdgeFrame frame, Limit
         return f.box().minX() < abutment.line().b().x() && abutment.line().a().x() < f.box().maxX() && f.box().maxY() > abutment.line().box().minY();
     }
 
+    /** How far up cladding is looked at: all of the wall where a practice asks for more. */
+    private long high() {
+        return Math.min(asked.hundredths(), evidence.elevation().outline().box().height() + 1);
+    }
+
     private Optional<Near> near(Face f) {
-        double length = frame.length(), high = asked.hundredths();
+        double length = frame.length(), high = high();
         Region band = Region.of(List.of(frame.at(0), frame.at(length), frame.at(length, high), frame.at(0, high)));
         if (!f.box().overlaps(band.box())) {
             return Optional.empty();
@@ -69,7 +74,7 @@ record NearAbutment(Evidence evidence, Abutment abutment, EdgeFrame frame, Limit
         double above = points.stream().mapToDouble(p -> frame.t(p.x(), p.y())).min().orElse(high);
         double from = points.stream().mapToDouble(p -> frame.s(p.x(), p.y())).min().orElse(0), to = points.stream().mapToDouble(p -> frame.s(p.x(), p.y())).max().orElse(0);
         long least = Math.max(0, Math.round(above));
-        return least < asked.hundredths() && to - from >= LEAST ? Optional.of(new Near(f, from, to, least)) : Optional.empty();
+        return least < high() && to - from >= LEAST ? Optional.of(new Near(f, from, to, least)) : Optional.empty();
     }
 
     private Outcome broken(List<Near> group) {

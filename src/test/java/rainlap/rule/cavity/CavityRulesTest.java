@@ -39,7 +39,7 @@ class CavityRulesTest {
 
     @Test void aBattenWithoutADepthCannotBeJudged() {
         Elevation e = wall(BASE, piece("B1", "lath", 0, 0, 45, 1600), piece("C1", "sheet", 0, 0, 1800, 1600));
-        assertEquals("cannot tell B1: neither the batten nor its material states its depth", said(new ShallowCavity(), e));
+        assertEquals("cannot tell B1: neither the batten nor its material states its depth\nholds B1", said(new ShallowCavity(), e));
         assertEquals("cannot tell C1: the depth of the battens is not stated", said(new ClosedCavity(), e));
     }
 
@@ -63,7 +63,7 @@ class CavityRulesTest {
         Elevation e = wall(BASE, piece("B1", "deep", 0, 0, 45, 1600), piece("B2", "deep", 1755, 0, 45, 1600), piece("L1", "deep", 0, 300, 1800, 45),
                 piece("C1", "sheet", 0, 0, 1800, 1600));
         assertEquals("holds C1", said(new ClosedCavity(), e));
-        assertEquals("holds L1", said(new ShallowCavity(), e));
+        assertEquals("holds L1\nholds B1 B2", said(new ShallowCavity(), e));
     }
 
     @Test void battensInARingEndTheCount() {
