@@ -63,6 +63,8 @@ final class Mends {
             Map.entry("timber-on-metal-batten", DAY), Map.entry("too-long-in-sun", DAY),
             Map.entry("end-lap-near-opening", ALONG), Map.entry("unstaggered-laps", ALONG), Map.entry("short-flashing", ALONG),
             Map.entry("tape-order", "tapes are lifted and stuck down in another order at their ends, which a cut across them does not show."),
+            Map.entry("reversed-tape-lap", "tapes are lifted and stuck down in another order at their ends, which a cut across them does not show."),
+            Map.entry("bead-off-tape", "something is taken away before it is laid anew."),
             Map.entry("level-batten", BATTENS), Map.entry("shallow-cavity", BATTENS), Map.entry("open-outlet", BATTENS),
             Map.entry("water-on-batten", BATTENS), Map.entry("low-cladding", BATTENS), Map.entry("short-cladding", BATTENS),
             Map.entry("no-room-to-move", FACE), Map.entry("open-face-joint", FACE), Map.entry("trim-against-flow", FACE),

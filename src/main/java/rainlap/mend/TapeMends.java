@@ -31,11 +31,20 @@ final class TapeMends {
         long cover = e.practice().get(Limit.TAPE_COVER).hundredths(), gap = joint.map(Joint::gap).orElse(0L);
         Edited out = new Edited(e.elevation().pieces());
         joint.ifPresent(j -> LapMends.untape(out, j, f));
+        cutBeads(out, f);
         List<String> beneath = Stream.concat(f.pieces().stream(), joint.stream().flatMap(j -> Stream.of(j.outer(), j.inner()).map(x -> x.piece().id())))
                 .filter(id -> out.number(id) >= 0).distinct().toList();
         lay(e, out, beneath, Bands.beside(f.where().line(), -cover - gap, cover), 2 * cover + gap);
         out.say("Tape " + LengthText.mmUp(2 * cover + gap) + " wide over the edge.");
         return Optional.of(out);
+    }
+
+    /** Beads that the finding names are cut away before tape goes over their place. */
+    private static void cutBeads(Edited out, Finding f) {
+        out.pieces().stream().filter(p -> p.material().kind() == MaterialKind.SEALANT && f.pieces().contains(p.id())).toList().forEach(p -> {
+            out.takeOff(p.id(), Surface.WALL, p.shapes().stream().filter(s -> s.on().isWall()).flatMap(s -> s.regions().stream()).toList());
+            out.say("Bead " + p.id() + " cut away.");
+        });
     }
 
     /** Tape over an edge where others stay as they are. */

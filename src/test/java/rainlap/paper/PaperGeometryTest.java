@@ -87,7 +87,7 @@ class PaperGeometryTest {
 
     @Test
     void pensAreThoseOfTheWidthSeries() {
-        assertEquals("0.7 0.5 0.5[1.6, 0.8] 0.35 0.25 0.25[1.6, 0.8] 0.18 0.18[3.2, 0.6, 0.25, 0.6] 0.18[3.2, 0.6, 0.25, 0.6, 0.25, 0.6]",
+        assertEquals("0.7 0.5 0.5[1.6, 0.8] 0.5[6.0, 0.8, 0.5, 0.8, 0.5, 0.8] 0.35 0.25 0.25[1.6, 0.8] 0.18 0.18[3.2, 0.6, 0.25, 0.6] 0.18[3.2, 0.6, 0.25, 0.6, 0.25, 0.6]",
                 Arrays.stream(Pen.values()).map(p -> p.width() + (p.dashes().isEmpty() ? "" : p.dashes().toString()))
                         .collect(Collectors.joining(" ")));
     }

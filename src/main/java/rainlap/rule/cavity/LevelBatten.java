@@ -62,7 +62,7 @@ public final class LevelBatten implements Rule {
         if (b.hasLowPlace() || !fall.isMetBy(b.fallDeg())) {
             return flat(e, b, fall, gap);
         }
-        OptionalLong least = b.gap(e, gap.hundredths());
+        OptionalLong least = b.gap(e, Math.min(gap.hundredths(), e.elevation().outline().box().width()));
         return least.isPresent() && least.getAsLong() < gap.hundredths() ? tight(e, b, least.getAsLong(), fall, gap) : Outcome.Holds.of(id(b));
     }
 

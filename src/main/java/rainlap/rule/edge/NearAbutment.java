@@ -66,6 +66,9 @@ record NearAbutment(Evidence evidence, Abutment abutment, EdgeFrame frame, Limit
 
     private Optional<Near> near(Face f) {
         double length = frame.length(), high = high();
+        if (high < 1) {
+            return Optional.empty();
+        }
         Region band = Region.of(List.of(frame.at(0), frame.at(length), frame.at(length, high), frame.at(0, high)));
         if (!f.box().overlaps(band.box())) {
             return Optional.empty();

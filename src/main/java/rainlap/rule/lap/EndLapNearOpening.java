@@ -43,13 +43,14 @@ public final class EndLapNearOpening implements Rule {
         }
         LimitValue required = e.practice().get(Limit.END_LAP_TO_OPENING);
         BoxTree tree = new BoxTree(openings.stream().map(Opening::rect).toList());
-        return ends.stream().flatMap(j -> judge(e, j, near(tree, j, required).stream().map(openings::get).toList(), required));
+        return ends.stream().flatMap(j -> judge(e, j, near(e, tree, j, required).stream().map(openings::get).toList(), required));
     }
 
-    private static List<Integer> near(BoxTree tree, Joint j, LimitValue required) {
+    private static List<Integer> near(Evidence e, BoxTree tree, Joint j, LimitValue required) {
+        long reach = Math.min(required.hundredths(), e.elevation().outline().box().width() + e.elevation().outline().box().height());
         List<Integer> found = new ArrayList<>();
         for (Segment s : segments(j.line())) {
-            tree.query(s.box().grow(required.hundredths()), found::add);
+            tree.query(s.box().grow(reach), found::add);
         }
         return found.stream().distinct().sorted().toList();
     }
