@@ -40,6 +40,7 @@ import rainlap.rule.material.TapeOutOfService;
 import rainlap.rule.material.TimberOnMetalBatten;
 import rainlap.rule.material.TooLongInSun;
 import rainlap.rule.opening.BareCorner;
+import rainlap.rule.opening.BareThreshold;
 import rainlap.rule.opening.ClosedSill;
 import rainlap.rule.opening.FlashingInFront;
 import rainlap.rule.opening.FlatFlashing;
@@ -75,6 +76,7 @@ public final class Rules {
     private static final List<Rule> ALL = List.of(
             new AttackingPair(),
             new BareCorner(),
+            new BareThreshold(),
             new BareWall(),
             new BeadOffTape(),
             new ButtJoint(),

@@ -30,8 +30,8 @@ final class SectionPlanner {
     /** What is turned inwards may be so deep at 1:5. */
     private static final long DEEPEST = 80 * Grid.MM;
     private static final long MARGIN = 32 * Grid.MM;
-    /** Rules whose length runs along the wall, where a cut square to it shows nothing. */
-    private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order");
+    /** Rules whose length runs along the wall, where a cut square to it shows nothing, and what lies on the base, under which no ground is drawn. */
+    private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order", "bare-threshold");
     /** Rules on what is turned round an edge: there even nothing is worth a dimension of what is asked. */
     private static final Set<String> TURNED = Set.of("short-return", "short-corner-wrap", "unwrapped-corner");
     /** Rules on ends of flashings. */

@@ -69,6 +69,7 @@ final class Mends {
             Map.entry("water-on-batten", BATTENS), Map.entry("low-cladding", BATTENS), Map.entry("short-cladding", BATTENS),
             Map.entry("no-room-to-move", FACE), Map.entry("open-face-joint", FACE), Map.entry("trim-against-flow", FACE),
             Map.entry("closed-sill", "something is taken away, and nothing is laid."),
+            Map.entry("bare-threshold", "a strip laid on a threshold is seen from above, and the ground below it is not drawn in sections."),
             Map.entry("trapped-water", "where the water is to leave is for whoever lays it to choose."),
             Map.entry("over-height", "the load is too large as a whole."), Map.entry("over-width", "the load is too large as a whole."));
 

@@ -2,6 +2,7 @@ package rainlap.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import rainlap.measure.Unbroken;
 
 /**
  * Widths of text in the typeface that ships, from the font's own tables, without kerning and without AWT. Characters it
@@ -46,7 +47,7 @@ public final class TextMetrics {
     public static List<String> wrap(String text, double width, TextStyle style) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : words(PrintableText.of(text), width, style)) {
+        for (String word : Unbroken.parts(PrintableText.of(text), t -> width(t, style) <= width)) {
             String longer = line.length() == 0 ? word : line + " " + word;
             if (width(longer, style) <= width) {
                 line.setLength(0);
@@ -63,21 +64,6 @@ public final class TextMetrics {
             lines.add(line.toString());
         }
         return List.copyOf(lines);
-    }
-
-    /** What may stand on lines of its own: a size such as 90 × 120 and a place such as x 450 stay whole where a line has room for them. */
-    private static List<String> words(String text, double width, TextStyle style) {
-        List<String> out = new ArrayList<>();
-        for (String word : text.split(" ")) {
-            String last = out.isEmpty() ? "" : out.get(out.size() - 1);
-            boolean goesWith = word.equals("×") || last.endsWith("×") || last.equals("x");
-            if (goesWith && !last.isEmpty() && width(last + " " + word, style) <= width) {
-                out.set(out.size() - 1, last + " " + word);
-            } else {
-                out.add(word);
-            }
-        }
-        return out;
     }
 
     /** The text if it fits, else its beginning with an ellipsis. */

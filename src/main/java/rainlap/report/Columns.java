@@ -2,6 +2,7 @@ package rainlap.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import rainlap.measure.Unbroken;
 
 /**
  * Text in columns. A column is as wide as its widest cell, up to a stated most; what is wider goes on beneath, broken at blanks. Figures, which stand at the right, are
@@ -81,7 +82,7 @@ final class Columns {
     static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split(" +")) {
+        for (String word : Unbroken.parts(text.strip(), t -> t.length() <= width)) {
             String rest = word;
             if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
                 lines.add(line.toString());

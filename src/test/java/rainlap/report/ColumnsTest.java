@@ -9,6 +9,7 @@ class ColumnsTest {
     @Test void aLineOfExactlyTheWidthIsNotBroken() {
         assertEquals(List.of("abc def"), Columns.wrap("abc def", 7));
         assertEquals(List.of("abc", "def"), Columns.wrap("abc def", 6));
+        assertEquals(List.of("bare,", "670 × 1.1"), Columns.wrap("bare, 670 × 1.1", 10));
     }
 
     @Test void aWordThatIsTooLongIsCut() {
