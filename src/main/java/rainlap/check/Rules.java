@@ -28,6 +28,7 @@ import rainlap.rule.lap.BareWall;
 import rainlap.rule.lap.ButtJoint;
 import rainlap.rule.lap.EndLapNearOpening;
 import rainlap.rule.lap.LapTowardsTravel;
+import rainlap.rule.lap.LapTowardsWind;
 import rainlap.rule.lap.OpenGap;
 import rainlap.rule.lap.ReverseLap;
 import rainlap.rule.lap.ShortCourseLap;
@@ -90,6 +91,7 @@ public final class Rules {
             new FlatSill(),
             new LapTowardsTravel(),
             new LapTowardsWeather(),
+            new LapTowardsWind(),
             new LeaksAsDrawn(),
             new LevelBatten(),
             new LowCladding(),

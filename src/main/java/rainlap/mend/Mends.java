@@ -20,6 +20,7 @@ final class Mends {
             Map.entry("flat-sill", List.of(CornerMends::piece)),
             Map.entry("lap-towards-travel", List.of(LapMends::turned)),
             Map.entry("lap-towards-weather", List.of(LapMends::turned)),
+            Map.entry("lap-towards-wind", List.of(TapeMends::over, LapMends::turned)),
             Map.entry("leaks-as-drawn", List.of(WaterMends::reaching, WaterMends::raised, WaterMends::sealed, SheetMends::collared, SheetMends::covered)),
             Map.entry("missing-head-flap", List.of(OpeningMends::flap)),
             Map.entry("missing-head-flashing", List.of(FlashingMends::headed, FlashingMends::headedOnStrip)),
