@@ -44,11 +44,15 @@ final class FindingsTable {
     /**
      * @param unnamed pieces whose names found no room on the drawing
      * @param unmarked how many of the last weak points stand in the table only
+     * @param uncut numbers of those of no or one defence that no section shows
      * @param wet frame that is wet but counts as nothing
      */
-    FindingsTable(CheckResult result, List<String> unnamed, int unmarked, List<Place> wet) {
+    FindingsTable(CheckResult result, List<String> unnamed, int unmarked, List<Integer> uncut, List<Place> wet) {
         this.result = result;
         this.closing = new ArrayDeque<>(closing(unnamed, wet));
+        if (!uncut.isEmpty()) {
+            closing.add("Without a section, as no cut across shows it or there is no room: " + uncut.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
+        }
         if (unmarked > 0) {
             closing.add("Not marked on the drawing for want of room, " + unmarked + ": they stand in this table only.");
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -39,6 +40,8 @@ final class Sections {
     private final List<List<SectionColumn>> further = new ArrayList<>();
     private final List<Done> done = new ArrayList<>();
     private final List<OpeningCorner> corners = new ArrayList<>();
+    /** Numbers of the weak points that some section shows. */
+    private final Set<Integer> shown = new TreeSet<>();
     private Optional<SectionColumn> beside = Optional.empty();
 
     /** A section drawn, and the rule it was drawn for. */
@@ -82,10 +85,22 @@ final class Sections {
             if (corner.isPresent()) {
                 corner(p, corner.get(), planes, placing.view());
             } else {
-                planner.plan(p, 0.5).filter(plan -> done.stream().noneMatch(d -> isSame(d, p, plan.cut())))
-                        .ifPresent(plan -> section(p, plan.cut().plumb(), planes, points));
+                planner.plan(p, 0.5).ifPresent(plan -> cut(p, plan, planes, points));
             }
         }
+    }
+
+    private void cut(WeakPoint p, SectionPlan plan, SectionPlanes planes, List<WeakPoint> points) {
+        if (done.stream().anyMatch(d -> isSame(d, p, plan.cut()))) {
+            shown.add(p.number());
+        } else {
+            section(p, plan.cut().plumb(), planes, points);
+        }
+    }
+
+    /** Numbers of those of no or one defence that no section shows: a cut across would not, or its plane found no room. */
+    List<Integer> notShown(List<WeakPoint> points) {
+        return points.stream().filter(p -> p.finding().defences() <= 1).map(WeakPoint::number).filter(n -> !shown.contains(n)).toList();
     }
 
     /** The same rule along the same line, or another at the same place, would show the same once more. */
@@ -122,9 +137,11 @@ final class Sections {
 
     private void corner(WeakPoint p, OpeningCorner corner, SectionPlanes planes, View view) {
         if (corners.contains(corner)) {
+            shown.add(p.number());
             return;
         }
         if (isRoom(false, CornerCell.HEIGHT)) {
+            shown.add(p.number());
             String letter = next();
             corners.add(corner);
             PaperBox square = view.box(CornerView.square(corner));
@@ -186,6 +203,7 @@ final class Sections {
         Cut cut = plan.get().cut();
         done.add(new Done(p.finding().rule(), cut));
         SectionPlan shown = plan.get().of(shown(p, cut, all));
+        shown.points().forEach(o -> this.shown.add(o.number()));
         Optional<Answer> answer = MendedCuts.of(p, cut, evidence);
         pair(new Pair(answer, plumb, single, SectionPair.height(plumb)), b -> shown.scale(), (box, note) -> SectionView.of(shown, evidence, box, note),
                 (box, mended) -> SectionPair.of(shown, evidence, mended, box), (box, mended) -> SectionPair.mended(shown, evidence, mended, box));

@@ -167,7 +167,7 @@ public final class Sheets {
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, wet.leftOut());
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, sections.notShown(result.weakPoints()), wet.leftOut());
         for (Page page : List.copyOf(pages)) {
             for (int slot = 0; slot < page.tables().size() && !table.isDone(); slot++) {
                 page.marks().add(table.part(page.tables().get(slot).apply(table.height(Slots.TABLE)), slot));

@@ -77,8 +77,8 @@ class PageInBrowserTest {
         browser.screenshot("chosen-1440");
         browser.click("#weak-3 .head");
         assertEquals("", browser.text(CHOSEN));
-        browser.click(".wp[data-weak=\"6\"] .mark");
-        assertEquals("6", browser.text(CHOSEN));
+        browser.click(".wp[data-weak=\"7\"] .mark");
+        assertEquals("7", browser.text(CHOSEN));
     }
 
     @Test void aChosenPlaceIsShownAsItShouldBeToo() {
@@ -103,13 +103,13 @@ class PageInBrowserTest {
         assertEquals("3", browser.text(CHOSEN));
         browser.key("Escape");
         assertEquals("", browser.text(CHOSEN));
-        browser.eval("document.querySelector('.wp[data-weak=\"5\"]').focus()");
+        browser.eval("document.querySelector('.wp[data-weak=\"6\"]').focus()");
         browser.key("Tab");
-        assertEquals("6", browser.text("document.activeElement.dataset.weak"));
+        assertEquals("7", browser.text("document.activeElement.dataset.weak"));
         assertEquals("solid", browser.text("getComputedStyle(document.activeElement.querySelector('.mark')).outlineStyle"));
         browser.screenshot("focus-1440");
         browser.key("Enter");
-        assertEquals("6", browser.text(CHOSEN));
+        assertEquals("7", browser.text(CHOSEN));
         String zoomed = viewBox();
         browser.key("ArrowRight");
         assertNotEquals(zoomed, viewBox());
@@ -267,10 +267,10 @@ class PageInBrowserTest {
     }
 
     @Test void theRulesPageComesToTheChosenFinding() {
-        fresh().key("3");
-        assertEquals("end lap too short", browser.text("document.querySelector('#weak-3 details summary').textContent.split(': ')[1]"));
-        browser.click("#weak-3 details summary");
-        assertTrue(browser.text("document.querySelector('#weak-3 details').innerText").contains("common"));
-        assertTrue(browser.eval("document.querySelectorAll('#weak-3 details table tr').length > 3").asBoolean());
+        fresh().key("4");
+        assertEquals("end lap too short", browser.text("document.querySelector('#weak-4 details summary').textContent.split(': ')[1]"));
+        browser.click("#weak-4 details summary");
+        assertTrue(browser.text("document.querySelector('#weak-4 details').innerText").contains("common"));
+        assertTrue(browser.eval("document.querySelectorAll('#weak-4 details table tr').length > 3").asBoolean());
     }
 }
