@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Grid;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -15,6 +17,7 @@ import rainlap.material.Layer;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.stack.Face;
+import rainlap.wall.EdgeRole;
 import rainlap.wall.Opening;
 import rainlap.wall.OutlineEdge;
 import rainlap.wall.Piece;
@@ -22,10 +25,11 @@ import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /**
- * The stack along a cut, computed from the faces it crosses: where the frame lies, how it turns away at an opening or at the wall's end,
+ * The stack along a cut, computed from the faces it crosses: where the frame lies, how it turns away at an opening or at the wall's end, or towards the eye at an internal corner,
  * and how far from the frame each piece lies at each place. Places are grid units along the cut's axis.
  */
 final class CutStack {
+    private static final double THRESHOLD = 30 * Grid.MM;
     private final Evidence evidence;
     private final Cut cut;
     private final boolean withFace;
@@ -34,14 +38,16 @@ final class CutStack {
     private double frameTo;
     private Optional<Turn> low = Optional.empty();
     private Optional<Turn> high = Optional.empty();
+    private boolean threshold;
 
     /**
      * Where the frame's face turns inwards.
      *
      * @param opening the opening, or empty at the end of the wall
      * @param side of the opening
+     * @param outwards towards the eye, as at an internal corner of the building
      */
-    record Turn(Optional<Opening> opening, Side side) {}
+    record Turn(Optional<Opening> opening, Side side, boolean outwards) {}
 
     /** A stretch of a piece and how far it stands off the frame, in pieces: see {@link CutLevels}. */
     record Step(double from, double to, int level) {}
@@ -59,7 +65,7 @@ final class CutStack {
         }
 
         int highest() {
-            return java.util.stream.Stream.of(steps, lowLeg, highLeg).flatMap(List::stream).mapToInt(Step::level).max().orElse(0);
+            return Stream.of(steps, lowLeg, highLeg).flatMap(List::stream).mapToInt(Step::level).max().orElse(0);
         }
     }
 
@@ -77,7 +83,7 @@ final class CutStack {
     /** @param withFace whether battens, cladding and trims are cut too */
     static CutStack of(Evidence evidence, Cut cut, boolean withFace) {
         CutStack stack = new CutStack(evidence, cut, withFace);
-        stack.findFrame();
+        stack.onFoot().ifPresentOrElse(stack::standOn, stack::findFrame);
         Map<Integer, Intervals> onWall = stack.onWall();
         Map<Integer, Intervals> lowLeg = stack.low.map(t -> stack.leg(t, false)).orElse(Map.of());
         Map<Integer, Intervals> highLeg = stack.high.map(t -> stack.leg(t, true)).orElse(Map.of());
@@ -122,6 +128,31 @@ final class CutStack {
         return high;
     }
 
+    /** Whether it is cut through an opening whose foot is the foot of the wall. */
+    boolean isThreshold() {
+        return threshold;
+    }
+
+    boolean turnsOutwards() {
+        return Stream.of(low, high).flatMap(Optional::stream).anyMatch(Turn::outwards);
+    }
+
+    /** An opening that stands on the foot of the wall, where the plane meets its sill and no wall beneath. */
+    private Optional<Opening> onFoot() {
+        long x = cut.at().x(), y = cut.at().y();
+        return evidence.elevation().openings().stream().filter(o -> cut.plumb() && o.rect().minY() == y && o.rect().minX() <= x && x <= o.rect().maxX())
+                .filter(o -> !evidence.elevation().outline().region().covers(x, y - (double) Grid.MM)).findFirst();
+    }
+
+    /** Nothing is known of what carries a threshold: some frame is drawn beneath it. */
+    private void standOn(Opening o) {
+        threshold = true;
+        frameTo = o.rect().minY();
+        frameFrom = frameTo - THRESHOLD;
+        low = Optional.of(new Turn(Optional.empty(), Side.WALL, false));
+        high = Optional.of(new Turn(Optional.of(o), Side.SILL, false));
+    }
+
     /** The stretch of frame at or nearest to the place of interest, within the cut. */
     private void findFrame() {
         EdgeFrame e = EdgeFrame.of(cut.line());
@@ -150,14 +181,14 @@ final class CutStack {
             long a = cut.plumb() ? o.rect().minX() : o.rect().minY(), b = cut.plumb() ? o.rect().maxX() : o.rect().maxY();
             if (Math.abs(edge - place) < 1 && a <= cut.across() && cut.across() <= b) {
                 Side side = cut.plumb() ? atHigh ? Side.SILL : Side.HEAD : atHigh ? Side.LEFT : Side.RIGHT;
-                return Optional.of(new Turn(Optional.of(o), side));
+                return Optional.of(new Turn(Optional.of(o), side, false));
             }
         }
         for (OutlineEdge edge : evidence.elevation().outline().edges()) {
             Segment s = edge.line();
             long a = cut.plumb() ? s.a().y() : s.a().x(), b = cut.plumb() ? s.b().y() : s.b().x();
             if (a == b && Math.abs(a - place) < 1) {
-                return Optional.of(new Turn(Optional.empty(), Side.WALL));
+                return Optional.of(new Turn(Optional.empty(), Side.WALL, edge.role() == EdgeRole.INTERNAL_CORNER && !cut.plumb()));
             }
         }
         return Optional.empty();
@@ -176,7 +207,7 @@ final class CutStack {
             if (withFace || f.piece().material().layer() == Layer.WRAP) {
                 Intervals in = e.inside(f.region(), 0).shifted(cut.from());
                 boolean soft = goesRound(f.piece());
-                Intervals part = soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
+                Intervals part = soft && threshold ? Intervals.NONE : soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
                         low.isPresent() ? frameFrom : cut.from(), high.isPresent() ? frameTo : cut.to())) : in;
                 out.merge(f.number(), part, Intervals::union);
             }
@@ -204,7 +235,7 @@ final class CutStack {
     }
 
     private Map<Integer, Intervals> pastEnd(boolean atHigh) {
-        long edge = Math.round(atHigh ? frameTo : frameFrom);
+        long edge = Math.round(atHigh || threshold ? frameTo : frameFrom);
         long far = atHigh ? cut.to() : cut.from();
         Point a = cut.plumb() ? new Point(cut.across(), edge) : new Point(edge, cut.across());
         Point b = cut.plumb() ? new Point(cut.across(), far) : new Point(far, cut.across());

@@ -97,8 +97,8 @@ final class ElevationView {
         written.addAll(List.of(planes.group(), labels.group()));
         ElevationWays ways = new ElevationWays(evidence, view, drawn, written);
         Group water = Group.of("water", clipped(ways.draw(places.stream().map(WeakPlaces.Drawn::point).toList(), taken))).withClass("layer");
-        if (!onSheet && sections.isBeside()) {
-            taken.add(sections.takeBeside().box());
+        if (!onSheet && sections.room().isBeside()) {
+            taken.add(sections.room().takeBeside().box());
         }
         Room room = new Room(taken, obstacles.toText(false), shown());
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());

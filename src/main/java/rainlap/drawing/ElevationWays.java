@@ -78,7 +78,7 @@ final class ElevationWays {
 
     /** The place along the arrival from which the way keeps clearest of all else. */
     private Optional<WaterSigns.Way> place(Arrival a, Box near, Occupied taken) {
-        return Arrays.stream(SHARES).mapToObj(share -> way(a, near, share)).filter(w -> isClear(w.points()) && !isCrowded(w.points(), taken))
+        return Arrays.stream(SHARES).mapToObj(share -> way(way, a, near, share)).filter(w -> isClear(w.points()) && !isCrowded(w.points(), taken))
                .min(Comparator.comparingInt(w -> met(w.points(), taken)));
     }
 
@@ -110,7 +110,8 @@ final class ElevationWays {
         return met + (taken.isFree(PaperBox.around(line.get(line.size() - 1), DROP, DROP)) ? 0 : 1);
     }
 
-    private WaterSigns.Way way(Arrival a, Box near, double share) {
+    /** The way of an arrival that ends by a place, on paper. */
+    static WaterSigns.Way way(WayPoints way, Arrival a, Box near, double share) {
         List<Step> path = a.path();
         List<Point> at = way.points(path, a.surface(), near, share);
         int failure = 0;

@@ -51,7 +51,7 @@ final class FindingsTable {
         this.result = result;
         this.closing = new ArrayDeque<>(closing(unnamed, wet));
         if (!uncut.isEmpty()) {
-            closing.add("Without a section, as no cut across shows it or there is no room: " + uncut.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
+            closing.add("Without a section, as a sheet shows no more of them or no plane cuts it: " + uncut.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         }
         if (unmarked > 0) {
             closing.add("Not marked on the drawing for want of room, " + unmarked + ": they stand in this table only.");

@@ -29,6 +29,10 @@ final class MendedCuts {
         return isAsked(p) ? Optional.of(Mending.ofCorner(evidence, p.finding())) : Optional.empty();
     }
 
+    static Optional<Answer> ofView(WeakPoint p, Evidence evidence) {
+        return isAsked(p) ? Optional.of(Mending.ofView(evidence, p.finding())) : Optional.empty();
+    }
+
     /** A cut that looks the same as before shows nothing. */
     private static Answer shown(Answer answer, Cut cut, Evidence evidence) {
         boolean same = answer.mended().map(Mended::evidence).filter(e -> strips(e, cut).equals(strips(evidence, cut))).isPresent();

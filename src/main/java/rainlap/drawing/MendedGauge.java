@@ -29,7 +29,7 @@ final class MendedGauge {
                 .map(g -> new SectionPlan.Gauge(g.from(), 0, g.asked(), 0));
         Optional<SectionPlan.Gauge> strip = strip(plan.cut(), mended), lap = lap(plan, mended.evidence());
         boolean tape = Rules.find(plan.first().finding().rule()).filter(r -> r.info().theme() == RuleInfo.Theme.TAPE).isPresent();
-        return new SectionPlan(plan.letter(), plan.points(), plan.cut(), plan.scale(), turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)));
+        return plan.with(turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)));
     }
 
     /** How far the first piece added reaches along the cut, all of which lies within it. */

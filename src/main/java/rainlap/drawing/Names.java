@@ -56,13 +56,18 @@ final class Names {
 
     Group marks() {
         evidence.elevation().openings().stream().filter(o -> window.overlaps(o.rect())).forEach(o -> under(o.id(), () -> opening(o)));
+        return Group.of("names", rest());
+    }
+
+    /** Of penetrations and pieces alone. */
+    List<Mark> rest() {
         evidence.elevation().penetrations().stream().filter(p -> window.contains(p.region().box())).forEach(p -> under(p.id(), () -> penetration(p)));
         Map<String, List<Face>> byPiece = new LinkedHashMap<>();
         visibility.on(Surface.WALL).stream().filter(f -> window.overlaps(f.box())).forEach(f -> byPiece.computeIfAbsent(f.piece().id(), id -> new ArrayList<>()).add(f));
         List<String> order = byPiece.keySet().stream()
                 .sorted(Comparator.comparingInt((String id) -> isSheet(byPiece.get(id).get(0)) ? 0 : 1)).toList();
         order.forEach(id -> under(id, () -> piece(id, byPiece.get(id))));
-        return Group.of("names", out);
+        return out;
     }
 
     private void under(String id, Runnable naming) {

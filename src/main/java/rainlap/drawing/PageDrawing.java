@@ -1,7 +1,6 @@
 package rainlap.drawing;
 
 import java.util.List;
-import java.util.Optional;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Mark;
@@ -39,10 +38,10 @@ public record PageDrawing(PaperBox box, PaperBox paper, int scale, List<Mark> wa
      *
      * @param focus its place with its mark and the water's way to it, on the elevation
      * @param mark as in lists, its middle at 0, 0
-     * @param section a cut or view of it; empty where a cut shows nothing
+     * @param section a cut or view of it
      * @param mended whether {@link PageSections#should} has the same as it should be, or why not
      */
-    public record Weak(WeakPoint point, PaperBox focus, List<Mark> mark, Optional<SectionPicture> section, boolean mended) {
+    public record Weak(WeakPoint point, PaperBox focus, List<Mark> mark, SectionPicture section, boolean mended) {
         public Weak {
             mark = List.copyOf(mark);
         }

@@ -190,8 +190,7 @@ final class PageElevation {
             ways.add(Group.of(way).withClass("way").withData("way", Integer.toString(p.number())));
         }
         PaperBox focus = Stream.concat(marks.stream(), way.stream()).map(Mark::box).reduce(PaperBox::with).orElseThrow();
-        Optional<SectionPicture> drawn = sections.drawn(p);
-        points.add(new PageDrawing.Weak(p, wide(focus), severity.smallMark(new PaperPoint(0, 0), p.number()), drawn, PageSections.isMended(p, drawn)));
+        points.add(new PageDrawing.Weak(p, wide(focus), severity.smallMark(new PaperPoint(0, 0), p.number()), sections.drawn(p), PageSections.isMended(p)));
     }
 
     private static PaperBox wide(PaperBox b) {

@@ -3,11 +3,10 @@ package rainlap.drawing;
 import java.util.Optional;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
-import rainlap.joint.OpeningCorner;
 import rainlap.mend.Answer;
 import rainlap.rule.Evidence;
 
-/** What a page shows of weak points beside their places: a cut or a corner as drawn, and the same as it should be. */
+/** What a page shows of weak points beside their places: a cut or a close view as drawn, and the same as it should be. */
 public final class PageSections {
     private final Evidence evidence;
 
@@ -23,27 +22,32 @@ public final class PageSections {
      */
     public record Should(Optional<SectionPicture> picture, String words) {}
 
-    /** A section where it meets the water best, or a corner in oblique view; empty where a cut shows nothing. */
-    Optional<SectionPicture> drawn(WeakPoint p) {
-        return CornerView.corner(p, evidence).map(c -> new CornerCell(p, "", evidence, c).picture()).or(() -> plan(p).map(plan -> SectionView.picture(plan, evidence)));
+    /** A section where it meets the water best, or a place seen close to. */
+    SectionPicture drawn(WeakPoint p) {
+        return CloseUp.of(p, evidence).map(c -> cell(c).picture()).orElseGet(() -> SectionView.picture(plan(p), evidence));
     }
 
-    private Optional<SectionPlan> plan(WeakPoint p) {
-        return new SectionPlanner(evidence).plans(p, SectionPlanes.SHARES).stream().findFirst();
+    private static CloseUpCell cell(CloseUp view) {
+        return new CloseUpCell(view, "", Optional.empty());
     }
 
-    /** Whether it is shown as it should be: with a section, and few defences. */
-    static boolean isMended(WeakPoint p, Optional<SectionPicture> drawn) {
-        return drawn.isPresent() && MendedCuts.isAsked(p);
+    private SectionPlan plan(WeakPoint p) {
+        return new SectionPlanner(evidence).plans(p, SectionPlanes.SHARES).get(0);
+    }
+
+    /** Whether it is shown as it should be: with few defences. */
+    static boolean isMended(WeakPoint p) {
+        return MendedCuts.isAsked(p);
     }
 
     /** The same as it should be, checked again; it takes time. Empty where nothing is shown as drawn, or nothing is to be mended. */
     public Optional<Should> should(WeakPoint p) {
-        Optional<OpeningCorner> corner = CornerView.corner(p, evidence);
-        if (corner.isPresent()) {
-            return MendedCuts.ofCorner(p, evidence).map(a -> should(a, a.mended().map(m -> new CornerCell(p, "", evidence, corner.get()).picture(m))));
+        Optional<CloseUp> closeUp = CloseUp.of(p, evidence);
+        if (closeUp.isPresent()) {
+            return closeUp.get().answer().map(a -> should(a, a.mended().map(m -> cell(closeUp.get()).picture(m))));
         }
-        return plan(p).flatMap(plan -> MendedCuts.of(p, plan.cut(), evidence).map(a -> should(a, a.mended().map(m -> SectionView.picture(plan, m)))));
+        SectionPlan plan = plan(p);
+        return MendedCuts.of(p, plan.cut(), evidence).map(a -> should(a, a.mended().map(m -> SectionView.picture(plan, m))));
     }
 
     private static Should should(Answer answer, Optional<SectionPicture> picture) {

@@ -35,7 +35,7 @@ public final class Picture {
         Sections sections = Sections.besideOnly(result.evidence());
         Group elevation = new ElevationView(result.evidence(), WetPlaces.of(result), Bay.whole(extents, placing), shown).marks(sections);
         List<Mark> marks = new ArrayList<>(List.of(elevation));
-        marks.add(sections.takeBeside());
+        marks.add(sections.room().takeBeside());
         return new Picture(new Sheet(SheetSize.A3, result.evidence().elevation().name(), "en", marks));
     }
 

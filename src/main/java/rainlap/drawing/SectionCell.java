@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Mark;
@@ -83,6 +84,24 @@ final class SectionCell {
             return cut;
         }
         return lines;
+    }
+
+    /**
+     * What a finding says as far as notes leave room, and the notes; of notes without room the end is cut off.
+     *
+     * @param spare a note that is left out first
+     */
+    static List<String> told(Finding f, List<String> notes, Optional<String> spare, double width, int most) {
+        List<String> lines = notes.stream().flatMap(n -> TextMetrics.wrap(n, width, Looks.PLAIN).stream()).toList();
+        List<String> first = spare.map(n -> TextMetrics.wrap(n, width, Looks.PLAIN)).filter(n -> n.size() + lines.size() < most).orElse(List.of());
+        int left = most - first.size() - lines.size();
+        List<String> out = new ArrayList<>(left > 0 ? sentence(f, width, left) : List.of());
+        out.addAll(first);
+        out.addAll(lines.subList(0, Math.min(lines.size(), most)));
+        if (lines.size() > most) {
+            out.set(most - 1, TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));
+        }
+        return out;
     }
 
     /** Where the last clause before a place begins; -1 where there is none. A place in figures, {@code +320, x 1800}, is no clause. */

@@ -73,21 +73,22 @@ final class SectionGauges {
         return g.asked() > 0 ? LengthText.mmBeside(g.measured(), g.asked()) : LengthText.mm(g.measured());
     }
 
-    /** Lengths from a turn inwards, beyond what is turned there. */
+    /** Lengths from a turn inwards, or towards the eye at an internal corner, beyond what is turned there. */
     private void inwards(SectionPlan.Gauge g, List<Mark> out) {
         boolean high = stack.high().isPresent() && Math.abs(stack.frameTo() - g.from()) <= 100;
         boolean low = stack.low().isPresent() && Math.abs(stack.frameFrom() - g.from()) <= 100;
         if (!high && !low) {
             return;
         }
-        double turn = high ? stack.frameTo() : stack.frameFrom(), sign = high ? 1 : -1;
+        boolean outwards = (high ? stack.high() : stack.low()).filter(CutStack.Turn::outwards).isPresent();
+        double turn = high ? stack.frameTo() : stack.frameFrom(), sign = high == outwards ? -1 : 1, far = outwards ? 1 : -1;
         double row = furthest + FIRST;
         if (g.measured() > 0) {
-            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), -grid.length(g.measured())), text(g), out);
+            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), far * grid.length(g.measured())), text(g), out);
             row += NEXT;
         }
         if (g.asked() > 0) {
-            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), -grid.length(g.asked())),
+            line(grid.at(turn + sign * grid.units(row), 0), grid.at(turn + sign * grid.units(row), far * grid.length(g.asked())),
                     LengthText.mm(g.asked()) + " asked", out);
         }
     }
@@ -101,6 +102,10 @@ final class SectionGauges {
         for (double shift : width + 1.6 > l ? new double[] {past, -past} : new double[] {0, past, -past}) {
             PaperPoint m = a.towards(b, 0.5).plus(ux * shift, uy * shift);
             candidates.add(upright ? Text.of(m.x() - 0.9, m.y(), words, style) : Text.of(m.x(), m.y() - 0.9, words, style));
+        }
+        if (upright && stack.turnsOutwards()) { // long words beside a short line, away from the other wall
+            boolean left = stack.high().filter(CutStack.Turn::outwards).isPresent();
+            candidates.add(Text.of(a.x() + (left ? -2.2 : 2.2), Math.max(a.y(), b.y()) - 1, words, left ? Looks.PLAIN.end() : Looks.PLAIN));
         }
         PaperBox line = PaperBox.of(List.of(a, b)).grown(1.4);
         Optional<Text> figure = candidates.stream().filter(t -> room.isFree(t.box())).findFirst();

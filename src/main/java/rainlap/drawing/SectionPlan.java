@@ -3,22 +3,44 @@ package rainlap.drawing;
 import java.util.List;
 import java.util.Optional;
 import rainlap.check.WeakPoint;
+import rainlap.rule.Place;
 
 /**
  * A section to be drawn.
  *
- * @param letter of the plane; blank where the plane found no room on the elevation
+ * @param letter of the plane
  * @param points the weak points it shows, worst first
  * @param gauge what is dimensioned
+ * @param place where it is, in words; empty where its letter stands on the elevation
  */
-record SectionPlan(String letter, List<WeakPoint> points, Cut cut, int scale, Optional<Gauge> gauge) {
+record SectionPlan(String letter, List<WeakPoint> points, Cut cut, int scale, Optional<Gauge> gauge, Optional<String> place) {
     SectionPlan {
         points = List.copyOf(points);
     }
 
     /** The same section for these weak points. */
     SectionPlan of(List<WeakPoint> others) {
-        return new SectionPlan(letter, others, cut, scale, gauge);
+        return new SectionPlan(letter, others, cut, scale, gauge, place);
+    }
+
+    /** The same section with a letter that stands on the elevation. */
+    SectionPlan marked(String by) {
+        return new SectionPlan(by, points, cut, scale, gauge, Optional.empty());
+    }
+
+    /** The same with a letter that finds no room there. */
+    SectionPlan unmarked(String by) {
+        return new SectionPlan(by, points, cut, scale, gauge, Optional.of(noRoom("x " + Place.mm(cut.at().x()) + ", " + Place.level(cut.at().y()))));
+    }
+
+    /** The same with something else dimensioned. */
+    SectionPlan with(Optional<Gauge> other) {
+        return new SectionPlan(letter, points, cut, scale, other, place);
+    }
+
+    /** Tells a place that is not marked. */
+    static String noRoom(String at) {
+        return "Not marked; at " + at + ".";
     }
 
     WeakPoint first() {

@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
+import rainlap.paper.Area;
 import rainlap.paper.Disc;
 import rainlap.paper.Group;
+import rainlap.paper.Halo;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
+import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
+import rainlap.paper.SheetCheck;
 import rainlap.paper.Text;
 import rainlap.paper.TextStyle;
 import rainlap.paper.Tone;
@@ -26,12 +31,17 @@ final class SectionPlanes {
     private static final double LONGEST_HALF = 9;
     private static final double ARM = 3.6;
     private static final double APART = 5;
+    /** How far a letter alone may stand from its place, and how far off its leader ends, printed mm. */
+    private static final double[] AWAY = {6, 8, 10, 13, 16};
+    private static final int ANGLES = 12;
+    private static final double CLEAR = 1.2;
+    private static final double GAP = 0.7;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
     private final View view;
     private final Occupied taken;
     private final PaperBox drawing;
     private final List<Mark> out = new ArrayList<>();
-    private final List<Circle> circles = new ArrayList<>();
+    private final List<CloseUp.Circle> circles = new ArrayList<>();
 
     SectionPlanes(View view, Occupied taken, PaperBox drawing) {
         this.view = view;
@@ -48,20 +58,41 @@ final class SectionPlanes {
             for (double half : LEAST_HALVES) {
                 Optional<SectionPlan> drawn = plans.stream().filter(plan -> draw(plan, letter, half, clear)).findFirst();
                 if (drawn.isPresent()) {
-                    return drawn.map(plan -> with(plan, letter));
+                    return drawn.map(plan -> plan.marked(letter));
                 }
             }
         }
-        return Optional.empty();
+        return MendedCuts.isAsked(p) ? plans.stream().filter(plan -> lettered(view.at(plan.cut().at()), letter)).findFirst().map(plan -> plan.marked(letter)) : Optional.empty();
+    }
+
+    /** A letter near a place with a leader to it, where the plane itself finds no room. */
+    private boolean lettered(PaperPoint at, String letter) {
+        for (double away : AWAY) {
+            for (int i = 0; i < ANGLES; i++) {
+                double a = 2 * Math.PI * (i + 0.5) / ANGLES, ux = Math.cos(a), uy = Math.sin(a);
+                Text text = Text.centred(at.plus(away * ux, away * uy), letter, LETTER);
+                PaperPoint tip = at.plus(CLEAR * ux, CLEAR * uy);
+                PaperSegment leader = new PaperSegment(nearest(text.box().grown(GAP), tip), tip);
+                Area head = Symbols.arrowHead(tip, -ux, -uy);
+                if (drawing.holds(text.box()) && Stream.of(text.box(), head.box()).allMatch(taken::isFree) && taken.isFree(leader)) {
+                    Polyline line = Polyline.of(Looks.NARROW, leader.from(), leader.to());
+                    taken.add(text.box());
+                    taken.add(head.box());
+                    taken.add(line);
+                    out.add(new Halo(line, Tone.WHITE, 0.9));
+                    out.add(Group.of(List.of(line)).withClass(SheetCheck.LEADER));
+                    out.add(head);
+                    out.addAll(Symbols.haloed(text, Tone.WHITE));
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Where the length that is short varies, the shortest comes first; whole millimetres. */
     private static long shortest(SectionPlan plan) {
         return plan.gauge().map(g -> g.measured() / 100).orElse(0L);
-    }
-
-    private static SectionPlan with(SectionPlan p, String letter) {
-        return new SectionPlan(letter, p.points(), p.cut(), p.scale(), p.gauge());
     }
 
     private boolean draw(SectionPlan plan, String letter, double least, double clear) {
@@ -103,9 +134,18 @@ final class SectionPlanes {
         out.add(Symbols.arrowHead(tip, plumb ? -1 : 0, plumb ? 0 : 1));
     }
 
-    /** A circle with its letter round a corner that is drawn apart; the letter nearer to no other circle, where there is room. */
-    void circle(PaperPoint middle, double radius, String letter) {
-        out.add(Disc.ring(middle, radius, Looks.CENTRE));
+    private static PaperPoint nearest(PaperBox b, PaperPoint p) {
+        return new PaperPoint(Math.max(b.left(), Math.min(b.right(), p.x())), Math.max(b.top(), Math.min(b.bottom(), p.y())));
+    }
+
+    /** A circle with its letter round a place that is drawn apart; false where the letter finds no room. */
+    boolean circle(CloseUp place, String letter) {
+        CloseUp.Circle c = place.circle(view);
+        return circle(c.middle(), c.radius(), letter);
+    }
+
+    /** The letter nearer to no other circle, where there is room. */
+    boolean circle(PaperPoint middle, double radius, String letter) {
         List<Text> free = new ArrayList<>();
         for (double angle : new double[] {-45, 45, -135, 135, 0, 180, -90, 90}) {
             double a = Math.toRadians(angle), away = radius + 2.6;
@@ -114,15 +154,17 @@ final class SectionPlanes {
                 free.add(t);
             }
         }
-        free.stream().filter(t -> circles.stream().noneMatch(c -> t.box().middle().distance(c.middle()) < c.radius() + APART)).findFirst()
-                .or(() -> free.stream().findFirst()).ifPresent(t -> {
-                    taken.add(t.box());
-                    out.addAll(Symbols.haloed(t, Tone.WHITE));
-                });
-        circles.add(new Circle(middle, radius));
+        Optional<Text> best = free.stream().filter(t -> circles.stream().noneMatch(c -> t.box().middle().distance(c.middle()) < c.radius() + APART)).findFirst()
+                .or(() -> free.stream().findFirst());
+        if (best.isEmpty()) {
+            return lettered(middle, letter);
+        }
+        out.add(Disc.ring(middle, radius, Looks.CENTRE));
+        taken.add(best.get().box());
+        out.addAll(Symbols.haloed(best.get(), Tone.WHITE));
+        circles.add(new CloseUp.Circle(middle, radius));
+        return true;
     }
-
-    private record Circle(PaperPoint middle, double radius) {}
 
     boolean isEmpty() {
         return out.isEmpty();

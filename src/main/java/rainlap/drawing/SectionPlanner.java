@@ -30,8 +30,6 @@ final class SectionPlanner {
     /** What is turned inwards may be so deep at 1:5. */
     private static final long DEEPEST = 80 * Grid.MM;
     private static final long MARGIN = 32 * Grid.MM;
-    /** Rules whose length runs along the wall, where a cut square to it shows nothing, and what lies on the base, under which no ground is drawn. */
-    private static final Set<String> UNCUT = Set.of("short-flashing", "unstaggered-laps", "end-lap-near-opening", "tape-order", "bare-threshold");
     /** Rules on what is turned round an edge: there even nothing is worth a dimension of what is asked. */
     private static final Set<String> TURNED = Set.of("short-return", "short-corner-wrap", "unwrapped-corner");
     /** Rules on ends of flashings. */
@@ -44,15 +42,11 @@ final class SectionPlanner {
         this.evidence = evidence;
     }
 
-    /** The cut for a weak point with its letter still open; empty for an area that no cut shows. */
-    Optional<SectionPlan> plan(WeakPoint p, double share) {
+    /** The cut for a weak point with its letter still open. */
+    SectionPlan plan(WeakPoint p, double share) {
         Place where = p.finding().where();
-        if (!where.isLine() && !where.surface().isWall() || UNCUT.contains(p.finding().rule())
-                || isAtInternalCorner(where)) {
-            return Optional.empty();
-        }
         boolean plumb = isPlumb(where) && !isEnd(p.finding());
-        Point at = where.isLine() ? along(where.line(), share) : middle(where.box());
+        Point at = where.isLine() ? along(where.line(), share) : where.surface().isWall() ? middle(where.box()) : atEdge(where);
         Optional<SectionPlan.Gauge> gauge = gauge(p.finding(), at, plumb);
         long reach = gauge.filter(g -> g.sign() != 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
         long inwards = gauge.filter(g -> g.sign() == 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
@@ -61,18 +55,18 @@ final class SectionPlanner {
             scale *= 2;
         }
         long length = (plumb ? PLUMB : LEVEL) * scale / 5;
-        long centre = middle(p.finding(), plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2;
-        return Optional.of(new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge));
+        long centre = middle(p.finding(), plumb ? at.y() : at.x()) + gauge.map(SectionPlan.Gauge::sign).orElse(0) * reach / 2 - (plumb ? 0 : internal(at) * length / 5);
+        return new SectionPlan("", List.of(p), new Cut(plumb, at, centre - length / 2, centre + length / 2), scale, gauge, Optional.empty());
     }
 
     /** Cuts at these shares of the weak stretch and within the streams that get in there, those that meet the water first. */
     List<SectionPlan> plans(WeakPoint p, double[] shares) {
         if (isEnd(p.finding())) {
-            return new ArrayList<>(Arrays.stream(shares).boxed().flatMap(share -> plan(p, share).stream()).toList());
+            return new ArrayList<>(Arrays.stream(shares).mapToObj(share -> plan(p, share)).toList());
         }
         WetPlanes water = new WetPlanes(evidence, p);
         List<SectionPlan> wet = new ArrayList<>(), dry = new ArrayList<>();
-        Stream.concat(Arrays.stream(shares).boxed(), streams(p, water)).flatMap(share -> plan(p, share).stream())
+        Stream.concat(Arrays.stream(shares).boxed(), streams(p, water)).map(share -> plan(p, share))
                 .forEach(plan -> (water.isWet(plan.cut()) ? wet : dry).add(plan));
         wet.addAll(dry);
         return wet;
@@ -94,10 +88,11 @@ final class SectionPlanner {
                 .anyMatch(p -> f.pieces().contains(p.id()) && p.material().layer() != Layer.WRAP));
     }
 
-    /** There the wall turns towards the eye, which a cut through this wall alone does not show. */
-    private boolean isAtInternalCorner(Place where) {
-        return where.isLine() && evidence.elevation().outline().edges().stream().filter(e -> e.role() == EdgeRole.INTERNAL_CORNER)
-                .anyMatch(e -> where.line().stream().allMatch(p -> p.side(e.line().a(), e.line().b()) == 0));
+    /** 1 at an internal corner on the right, -1 on the left, 0 elsewhere: room is left on the wall for what is dimensioned on the other one. */
+    private long internal(Point at) {
+        Box wall = evidence.elevation().outline().box();
+        boolean there = evidence.elevation().outline().edges().stream().anyMatch(e -> e.role() == EdgeRole.INTERNAL_CORNER && e.line().box().grow(Grid.MM).contains(at));
+        return there ? Long.signum(2 * at.x() - wall.minX() - wall.maxX()) : 0;
     }
 
     /** Where water comes off the end of a ledge at one place, a cut from above shows that end. */
@@ -110,8 +105,18 @@ final class SectionPlanner {
         return !f.rule().equals("no-back-dam") ? at : evidence.elevation().findOpening(f.where().surface().opening()).map(o -> o.rect().minY()).orElse(at);
     }
 
-    /** A stretch that runs more across than up is cut plumb; so is an area wider than high. */
+    /** The middle of an area of a reveal, out at the opening's edge. */
+    private Point atEdge(Place where) {
+        Point m = middle(where.box());
+        return evidence.elevation().findOpening(where.surface().opening()).map(o -> o.edge(where.surface().side()))
+                .map(s -> where.surface().side().isJamb() ? new Point(s.a().x(), m.y()) : new Point(m.x(), s.a().y())).orElse(m);
+    }
+
+    /** A stretch that runs more across than up is cut plumb; so is an area wider than high, and all of a sill or head. */
     private static boolean isPlumb(Place where) {
+        if (!where.isLine() && !where.surface().isWall()) {
+            return !where.surface().side().isJamb();
+        }
         if (where.isLine()) {
             Point a = where.line().get(0), b = where.line().get(where.line().size() - 1);
             return Math.abs(b.x() - a.x()) >= Math.abs(b.y() - a.y());

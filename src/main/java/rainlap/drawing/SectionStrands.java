@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rainlap.material.EndDams;
 import rainlap.material.MaterialKind;
@@ -9,6 +10,7 @@ import rainlap.material.Profile;
 import rainlap.paper.Area;
 import rainlap.paper.Edge;
 import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperRegion;
 import rainlap.paper.Pen;
@@ -23,16 +25,22 @@ final class SectionStrands {
     private static final double BATTEN = 1.6;
     private static final double BATTEN_PITCH = 0.9;
     private static final double CLADDING_PITCH = 1.6;
+    /** Towards the eye at an internal corner: how far the other wall is drawn and how thick, and what shows of a short leg, printed mm. */
+    private static final double REACH = 17;
+    private static final double OTHER = 5;
+    private static final double LEAST_LEG = 2;
     private final CutStack stack;
     private final SectionGrid grid;
     private final double step;
     private final double depth;
+    private final double reach;
 
     /** @param depth how far inwards the drawing goes, printed mm */
     SectionStrands(CutStack stack, SectionGrid grid, double depth) {
         this.stack = stack;
         this.grid = grid;
         this.depth = depth;
+        this.reach = Math.max(REACH, depth);
         int most = stack.strands().stream().mapToInt(CutStack.Strand::highest).max().orElse(0);
         this.step = most == 0 ? WIDEST_STEP : Math.min(WIDEST_STEP, ROOM / most);
     }
@@ -90,11 +98,17 @@ final class SectionStrands {
             if (soft && first.from() <= stack.frameFrom() + 1 && startsAtTurn(low)) {
                 List<PaperPoint> leg = leg(low.remove(0), false);
                 path.set(0, corner(leg.get(0), out(first.level())));
+                leg = turned(stack.low()) ? towardsEye(path, leg, -1) : leg;
                 path.addAll(0, reversed(leg.subList(1, leg.size())));
             }
             if (soft && last.to() >= stack.frameTo() - 1 && startsAtTurn(high)) {
                 List<PaperPoint> leg = backed(s, leg(high.remove(0), true), true);
                 path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
+                if (turned(stack.high())) {
+                    java.util.Collections.reverse(path);
+                    leg = towardsEye(path, leg, 1);
+                    java.util.Collections.reverse(path);
+                }
                 path.addAll(leg.subList(1, leg.size()));
             }
             out.add(s.piece().material().kind() != MaterialKind.FLASHING || pan ? path : grid.plumb() ? bent(s, run) : dammed(s, run, path));
@@ -132,6 +146,26 @@ final class SectionStrands {
         return all;
     }
 
+    /**
+     * At an internal corner what lies there takes room from both legs of a piece: each is drawn so long that it shows.
+     *
+     * @param path along the wall from the corner, of which points in what lies at the corner are left out
+     * @return the leg
+     */
+    private static List<PaperPoint> towardsEye(List<PaperPoint> path, List<PaperPoint> leg, int sign) {
+        PaperPoint corner = path.get(0);
+        while (path.size() > 2 && (corner.x() - path.get(1).x()) * sign < LEAST_LEG) {
+            path.remove(1);
+        }
+        PaperPoint next = path.get(1);
+        path.set(1, (corner.x() - next.x()) * sign < LEAST_LEG ? new PaperPoint(corner.x() - sign * LEAST_LEG, next.y()) : next);
+        return leg.stream().map(p -> new PaperPoint(p.x(), Math.max(p.y(), corner.y() + LEAST_LEG))).toList();
+    }
+
+    private static boolean turned(Optional<CutStack.Turn> turn) {
+        return turn.filter(CutStack.Turn::outwards).isPresent();
+    }
+
     private static boolean startsAtTurn(List<List<CutStack.Step>> legs) {
         return !legs.isEmpty() && legs.get(0).get(0).from() < 1;
     }
@@ -167,6 +201,9 @@ final class SectionStrands {
     private List<PaperPoint> leg(List<CutStack.Step> run, boolean atHigh) {
         double turn = atHigh ? stack.frameTo() : stack.frameFrom();
         int sign = atHigh ? 1 : -1;
+        if (turned(atHigh ? stack.high() : stack.low())) {
+            return sloped(run).stream().map(p -> grid.at(turn - sign * grid.units(p[1]), Math.min(reach, grid.length(p[0])))).toList();
+        }
         return sloped(run).stream()
                 .map(p -> grid.at(turn + sign * grid.units(p[1]), -Math.min(depth, grid.length(p[0])))).toList();
     }
@@ -215,16 +252,36 @@ final class SectionStrands {
         double from = stack.frameFrom(), to = stack.frameTo();
         PaperRegion body = PaperRegion.of(grid.at(from, 0), grid.at(to, 0), grid.at(to, -depth), grid.at(from, -depth));
         List<PaperPoint> face = new ArrayList<>(List.of(grid.at(from, 0), grid.at(to, 0)));
-        if (stack.low().isPresent()) {
-            face.add(0, grid.at(from, -depth));
-        }
-        if (stack.high().isPresent()) {
-            face.add(grid.at(to, -depth));
-        }
+        stack.low().ifPresent(t -> face.add(0, grid.at(from, t.outwards() ? reach + 1 : -depth)));
+        stack.high().ifPresent(t -> face.add(grid.at(to, t.outwards() ? reach + 1 : -depth)));
         double middle = (from + to) / 2, zig = Math.min(grid.units(1), (to - from) / 8);
         List<PaperPoint> broken = List.of(grid.at(from, -depth), grid.at(middle - 2 * zig, -depth), grid.at(middle - zig, -depth + 1.2),
                 grid.at(middle + zig, -depth - 1.2), grid.at(middle + 2 * zig, -depth), grid.at(to, -depth));
-        return List.of(Area.filled(body, Tone.WHITE), rainlap.paper.Hatch.of(body, 45, 2, Looks.FRAME_HATCH),
-                new rainlap.paper.Polyline(face, Looks.WIDE), new rainlap.paper.Polyline(broken, Looks.THIN));
+        List<Mark> out = new ArrayList<>(List.of(Area.filled(body, Tone.WHITE), rainlap.paper.Hatch.of(body, 45, 2, Looks.FRAME_HATCH)));
+        out.addAll(turned(stack.low()) ? otherWall(from, -1) : List.of());
+        out.addAll(turned(stack.high()) ? otherWall(to, 1) : List.of());
+        out.addAll(List.of(new rainlap.paper.Polyline(face, Looks.WIDE), new rainlap.paper.Polyline(broken, Looks.THIN)));
+        return out;
+    }
+
+    /** The frame of the wall that comes towards the eye at an internal corner, broken off behind and before. */
+    private List<Mark> otherWall(double at, int sign) {
+        PaperRegion body = PaperRegion.of(otherBox(at, sign));
+        PaperBox b = otherBox(at, sign);
+        double back = sign > 0 ? b.right() : b.left();
+        return List.of(Area.filled(body, Tone.WHITE), rainlap.paper.Hatch.of(body, 135, 2, Looks.FRAME_HATCH),
+                new rainlap.paper.Polyline(List.of(new PaperPoint(back, b.top()), new PaperPoint(back, b.bottom()), new PaperPoint(sign > 0 ? b.left() : b.right(), b.bottom())), Looks.THIN));
+    }
+
+    private PaperBox otherBox(double at, int sign) {
+        return PaperBox.of(List.of(grid.at(at, -depth), grid.at(at + sign * grid.units(OTHER), reach + 1)));
+    }
+
+    /** What other walls take of the drawing. */
+    List<PaperBox> otherWalls() {
+        List<PaperBox> out = new ArrayList<>();
+        stack.low().filter(CutStack.Turn::outwards).ifPresent(t -> out.add(otherBox(stack.frameFrom(), -1)));
+        stack.high().filter(CutStack.Turn::outwards).ifPresent(t -> out.add(otherBox(stack.frameTo(), 1)));
+        return out;
     }
 }

@@ -15,6 +15,7 @@ import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.wall.Opening;
 import rainlap.wall.Stage;
 import rainlap.water.Arrival;
 
@@ -29,6 +30,8 @@ final class SectionView {
     private static final double BESIDE = 34;
     private static final double LEVEL_FIELD = 54;
     private static final String NOT_HERE = "Water gets in beside this cut.";
+    private static final String FOOT = "Frame below not to scale.";
+    private static final String OTHER_WALL = "Of the other wall only what this one's pieces cover is drawn.";
     private static final String TRAPPED = "trapped-water";
     private final SectionPlan plan;
     private final CutStack stack;
@@ -110,12 +113,12 @@ final class SectionView {
     }
 
     private boolean legs() {
-        return stack.low().isPresent() || stack.high().isPresent();
+        return Stream.of(stack.low(), stack.high()).flatMap(Optional::stream).anyMatch(t -> !t.outwards());
     }
 
     /** As deep as what is turned inwards, within the room there is. */
     private double depth() {
-        double longest = 0;
+        double longest = stack.isThreshold() ? stack.high().flatMap(CutStack.Turn::opening).map(Opening::reveal).orElse(0L) : 0;
         for (CutStack.Strand s : stack.strands()) {
             for (CutStack.Step step : s.lowLeg()) {
                 longest = Math.max(longest, step.to());
@@ -163,6 +166,7 @@ final class SectionView {
         out.addAll(strands.marks());
         out.addAll(pipes.marks());
         pipes.marks().forEach(m -> drawn.add(m.box()));
+        strands.otherWalls().forEach(drawn::add);
     }
 
     private SectionGauges gauges() {
@@ -182,16 +186,12 @@ final class SectionView {
         return out;
     }
 
-    /** What a finding says, and that its water does not show where it gets in elsewhere. */
+    /** What a finding says, what a reader must know of the cut, and that its water does not show where it gets in elsewhere. */
     List<String> told(Optional<WaterSigns.Way> way, List<String> note, int most) {
         boolean elsewhere = way.isEmpty() && !plan.first().finding().path().isEmpty();
-        List<String> notes = new ArrayList<>();
-        for (String n : elsewhere ? Stream.concat(Stream.of(NOT_HERE), note.stream()).toList() : note) {
-            notes.addAll(TextMetrics.wrap(n, wordsWidth(), Looks.PLAIN));
-        }
-        List<String> lines = new ArrayList<>(most > notes.size() ? SectionCell.sentence(plan.first().finding(), wordsWidth(), most - notes.size()) : List.of());
-        lines.addAll(notes);
-        return lines;
+        Stream<String> known = stack.isThreshold() ? Stream.of(FOOT) : stack.turnsOutwards() ? Stream.of(OTHER_WALL) : Stream.empty();
+        List<String> notes = Stream.of(plan.place().stream(), known, note.stream()).flatMap(s -> s).toList();
+        return SectionCell.told(plan.first().finding(), notes, elsewhere ? Optional.of(NOT_HERE) : Optional.empty(), wordsWidth(), most);
     }
 
     double wordsWidth() {
@@ -232,8 +232,10 @@ final class SectionView {
     private void outside() {
         boolean plumb = plan.cut().plumb();
         for (double share : new double[] {0.5, 0.7, 0.3, 0.85, 0.15, 0.95, 0.05}) {
+            double low = Math.min(grid.face() + strands.furthest() + 5 + 12 * share, cell.bottom() - 1);
+            boolean onLeft = stack.high().filter(CutStack.Turn::outwards).isPresent(); // on the right it would stand inside the other wall
             Text t = plumb ? Text.of(cell.left(), field.top() + share * field.height(), "outside", Looks.SECOND)
-                    : Text.of(field.right() - 4, Math.min(grid.face() + strands.furthest() + 5 + 12 * share, cell.bottom() - 1), "outside", Looks.SECOND.end());
+                    : onLeft ? Text.of(field.left() + 4, low, "outside", Looks.SECOND) : Text.of(field.right() - 4, low, "outside", Looks.SECOND.end());
             if (taken.isFree(t.box()) && drawn.isFree(t.box()) && t.box().right() < (plumb ? grid.face() - strands.furthest() - 1 : cell.right())) {
                 taken.add(t.box());
                 out.add(t);

@@ -181,7 +181,7 @@ final class SectionWater {
     /** Rain straight on to a frame that lies bare at or beside the place of interest, or past a turn beyond what is folded there. */
     Optional<WaterSigns.Way> bare() {
         OptionalDouble place = gaps.bare(cut.centre());
-        if (place.isPresent()) {
+        if (place.isPresent() && !stack.isThreshold()) {
             long along = Math.round(place.getAsDouble());
             Point p = cut.plumb() ? new Point(cut.across(), along) : new Point(along, cut.across());
             return evidence.trace().defences(Surface.WALL, p) > 0 ? Optional.empty() : onTo(grid.at(along, OUTSIDE), grid.at(along, TOUCH));

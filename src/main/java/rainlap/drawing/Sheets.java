@@ -69,6 +69,7 @@ public final class Sheets {
         }
         Sheets sheets = new Sheets(result, title, bays.get(0).placing().layout().size());
         sheets.elevations(bays);
+        sheets.sections.rest(result.weakPoints());
         sheets.behind(bays.stream().anyMatch(Sheets::isAlone));
         sheets.tables();
         return sheets.finished();
@@ -115,7 +116,7 @@ public final class Sheets {
             shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
             view = new ElevationView(result.evidence(), wet, bay, shown);
         }
-        List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.takeBeside()));
+        List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.room().takeBeside()));
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
         hasPlanes |= view.hasPlanes();
@@ -123,7 +124,7 @@ public final class Sheets {
         if (!isAlone(bay)) {
             marks.addAll(key(shown, view.hasPlanes()));
         }
-        String also = sections.scalesBeside();
+        String also = sections.room().scalesBeside();
         double title = bay.placing().title(bay.extents());
         pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
                 isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height))));
@@ -149,7 +150,7 @@ public final class Sheets {
 
     /** The sheets behind the elevations: further sections, and on the first the legend where it found no place before. */
     private void behind(boolean withKey) {
-        List<Group> further = sections.further();
+        List<Group> further = sections.room().further();
         for (int i = 0; i < Math.max(further.size(), withKey ? 1 : 0); i++) {
             List<Mark> marks = new ArrayList<>();
             Optional<Group> cuts = i < further.size() ? Optional.of(further.get(i)) : Optional.empty();
@@ -160,7 +161,7 @@ public final class Sheets {
                 marks.addAll(key(result.weakPoints(), hasPlanes));
             }
             List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
-            pages.add(new Page(cuts.isPresent() ? sections.scalesFurther() : "", marks,
+            pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther() : "", marks,
                     table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList()));
         }
     }

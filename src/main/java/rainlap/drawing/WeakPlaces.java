@@ -27,11 +27,18 @@ final class WeakPlaces {
     private final List<PaperSegment> drawn = new ArrayList<>();
 
     private final PaperBox window;
+    private final boolean close;
 
     /** @param window what of the wall is shown, on paper */
     WeakPlaces(View view, PaperBox window) {
+        this(view, window, false);
+    }
+
+    /** @param close whether areas of reveals are large enough for what lies there to be seen */
+    WeakPlaces(View view, PaperBox window, boolean close) {
         this.view = view;
         this.window = window.grown(0.01);
+        this.close = close;
     }
 
     /**
@@ -113,7 +120,7 @@ final class WeakPlaces {
     private Drawn areas(WeakPoint p, Severity severity, Occupied taken) {
         List<Mark> out = new ArrayList<>();
         List<PaperPoint> sites = new ArrayList<>();
-        boolean solid = !p.finding().where().surface().isWall();
+        boolean solid = !close && !p.finding().where().surface().isWall();
         for (Region r : p.finding().where().area()) {
             PaperRegion region = view.region(r);
             PaperBox b = region.box();

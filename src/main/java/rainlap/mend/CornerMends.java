@@ -93,6 +93,29 @@ final class CornerMends {
                 && 2 * f.box().width() >= c.opening().along(c.jamb())).map(Face::piece).map(Piece::id).distinct().toList();
     }
 
+    /** One strip of the wall's own tape over all of a threshold and up both jambs, laid on the frame before all else: jambs and corners go down over its ends. */
+    static Optional<Edited> threshold(Evidence e, Finding f) {
+        return e.elevation().pieces().stream().map(Piece::material).filter(m -> m.kind() == MaterialKind.TAPE).distinct()
+                .max(Comparator.comparingDouble(m -> m.widthMm().orElse(0))).flatMap(m -> threshold(e, f, m));
+    }
+
+    /** The same of a tape as wide as the reveal is deep. */
+    static Optional<Edited> thresholdAnew(Evidence e, Finding f) {
+        return Catalogue.builtIn().ofKind(MaterialKind.TAPE).stream().filter(m -> e.elevation().findOpening(f.where().surface().opening())
+                .filter(o -> m.widthMm().orElse(0) * 100 >= o.reveal()).isPresent()).findFirst().flatMap(m -> threshold(e, f, m));
+    }
+
+    private static Optional<Edited> threshold(Evidence e, Finding f, Material tape) {
+        return e.elevation().findOpening(f.where().surface().opening()).map(o -> {
+            long up = Math.min(o.along(Side.LEFT), e.practice().get(Limit.SILL_TURN_UP).hundredths()), along = o.along(Side.SILL), deep = o.reveal();
+            Edited out = new Edited(e.elevation().pieces());
+            out.layFirst(new Piece(out.free("sill strip"), tape, List.of(new Shape(new Surface(o.id(), Side.SILL), List.of(Region.of(new Box(0, 0, along, deep)))),
+                    on(o, Side.LEFT, true, up, deep), on(o, Side.RIGHT, true, up, deep)), List.of(), tape.bond(), List.of()));
+            out.say("Flexible tape over all of the threshold, " + LengthText.mm(along) + " × " + LengthText.mm(deep) + " and " + LengthText.mm(up) + " up both jambs, beneath all that goes down over its ends.");
+            return out;
+        });
+    }
+
     /** The strips on the jamb freed and stuck down over the pan's end. */
     static Optional<Edited> down(Evidence e, Finding f) {
         Edited out = new Edited(e.elevation().pieces());

@@ -78,6 +78,20 @@ final class FlashingMends {
         }));
     }
 
+    /** Of a head flashing that ends too soon: one that runs on past the jamb as far as asked, and its dam with it. */
+    static Optional<Edited> longer(Evidence e, Finding f) {
+        Edited out = new Edited(e.elevation().pieces());
+        if (f.required().isEmpty() || out.number(first(f)) < 0) {
+            return Optional.empty();
+        }
+        long asked = Math.round(f.required().getAsDouble() * 100), more = asked - Math.round(f.measured().orElse(0) * 100);
+        Box at = f.where().box(), b = out.pieces().get(out.number(first(f))).wallBox().orElseThrow();
+        boolean left = Math.abs(at.minX() - b.minX()) + Math.abs(at.maxX() - b.minX()) < Math.abs(at.minX() - b.maxX()) + Math.abs(at.maxX() - b.maxX());
+        out.extend(first(f), Surface.WALL, List.of(Region.of(left ? new Box(b.minX() - more, b.minY(), b.minX(), b.maxY()) : new Box(b.maxX(), b.minY(), b.maxX() + more, b.maxY()))));
+        out.say("One in place of " + first(f) + " that runs " + LengthText.mm(asked) + " past the " + (left ? "left" : "right") + " jamb.");
+        return Optional.of(out);
+    }
+
     /** Of a head flashing whose own upstand is too low: a higher one. */
     static Optional<Edited> higher(Evidence e, Finding f) {
         LimitValue asked = e.practice().get(Limit.HEAD_UPSTAND);

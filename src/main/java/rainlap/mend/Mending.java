@@ -25,6 +25,8 @@ public final class Mending {
     /** Along the plane of a cut a changed wall may be wrong so far from the place: 200 mm. */
     private static final long ALONG = 200 * Grid.MM;
     private static final long ACROSS = Grid.MM;
+    /** In a view from outside it may be wrong nowhere within: 400 mm. */
+    private static final long SEEN = 400 * Grid.MM;
     /** A change may bring something else with it, and that another thing. */
     private static final int MOST_STEPS = 4;
     private final Finding wanted;
@@ -51,6 +53,12 @@ public final class Mending {
     /** The wall mended at a corner of an opening, all of which is looked at. */
     public static Answer ofCorner(Evidence evidence, Finding finding) {
         Box place = finding.where().box().grow(ACROSS);
+        return answer(evidence, finding, place, place);
+    }
+
+    /** The wall mended about a place that is seen from outside: what is moved is looked at where it comes to lie too. */
+    public static Answer ofView(Evidence evidence, Finding finding) {
+        Box place = finding.where().box().grow(SEEN);
         return answer(evidence, finding, place, place);
     }
 

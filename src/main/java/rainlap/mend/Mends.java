@@ -11,9 +11,11 @@ import rainlap.rule.penetration.NoCollar;
 final class Mends {
     private static final Map<String, List<Mend>> BY_RULE = Map.ofEntries(
             Map.entry("bare-corner", List.of(CornerMends::piece)),
+            Map.entry("bare-threshold", List.of(CornerMends::threshold, CornerMends::thresholdAnew)),
             Map.entry("bare-wall", List.of(SheetMends::covered)),
             Map.entry("butt-joint", List.of(LapMends::bridged)),
             Map.entry("closed-cavity", List.of(EdgeMends::trimmed)),
+            Map.entry("end-lap-near-opening", List.of(EndLapMends::moved)),
             Map.entry("flashing-in-front", List.of(OpeningMends::slit)),
             Map.entry("flat-capping", List.of(FlashingMends::fallen)),
             Map.entry("flat-flashing", List.of(FlashingMends::fallen)),
@@ -38,6 +40,7 @@ final class Mends {
             Map.entry("short-corner-wrap", List.of(EdgeMends::wrapped)),
             Map.entry("short-course-lap", List.of(LapMends::lengthened)),
             Map.entry("short-end-lap", List.of(LapMends::lengthened)),
+            Map.entry("short-flashing", List.of(FlashingMends::longer)),
             Map.entry("short-flashing-lap", List.of(LapMends::lengthened)),
             Map.entry("short-return", List.of(OpeningMends::returned, OpeningMends::returnedBehind)),
             Map.entry("short-sheet-end-lap", List.of(LapMends::lengthened)),
@@ -45,15 +48,16 @@ final class Mends {
             Map.entry("short-turn-down", List.of(FlashingMends::turnedDown)),
             Map.entry("short-upstand", List.of(FlashingMends::higher, OpeningMends::flap)),
             Map.entry("tape-missed", List.of(TapeMends::tape)),
+            Map.entry("tape-order", List.of(TapeMends::ordered)),
             Map.entry("uncovered-base", List.of(EdgeMends::past)),
             Map.entry("uncapped-parapet", List.of(FlashingMends::capped)),
+            Map.entry("unstaggered-laps", List.of(EndLapMends::moved)),
             Map.entry("unsealed-collar", List.of(TapeMends::over)),
             Map.entry("untaped-corner", List.of(TapeMends::tape)),
             Map.entry("untaped-joint", List.of(TapeMends::tape)),
             Map.entry("unwrapped-corner", List.of(EdgeMends::wrapped)),
             Map.entry("way-round-an-end", List.of(FlashingMends::dammed)));
 
-    private static final String ALONG = "what is short runs along the wall, where a cut across it shows nothing.";
     private static final String DAY = "another day or another material mends it, which a cut does not show.";
     private static final String BATTENS = "its remedy moves battens or cladding over the whole wall.";
     private static final String FACE = "its remedy takes cladding or trims off and sets them anew.";
@@ -62,15 +66,12 @@ final class Mends {
     private static final Map<String, String> WHY = Map.ofEntries(
             Map.entry("attacking-pair", DAY), Map.entry("corrodes-where-wet", DAY), Map.entry("rots-where-wet", DAY), Map.entry("tape-out-of-service", DAY),
             Map.entry("timber-on-metal-batten", DAY), Map.entry("too-long-in-sun", DAY),
-            Map.entry("end-lap-near-opening", ALONG), Map.entry("unstaggered-laps", ALONG), Map.entry("short-flashing", ALONG),
-            Map.entry("tape-order", "tapes are lifted and stuck down in another order at their ends, which a cut across them does not show."),
             Map.entry("reversed-tape-lap", "tapes are lifted and stuck down in another order at their ends, which a cut across them does not show."),
             Map.entry("bead-off-tape", "something is taken away before it is laid anew."),
             Map.entry("level-batten", BATTENS), Map.entry("shallow-cavity", BATTENS), Map.entry("open-outlet", BATTENS),
             Map.entry("water-on-batten", BATTENS), Map.entry("low-cladding", BATTENS), Map.entry("short-cladding", BATTENS),
             Map.entry("no-room-to-move", FACE), Map.entry("open-face-joint", FACE), Map.entry("trim-against-flow", FACE),
             Map.entry("closed-sill", "something is taken away, and nothing is laid."),
-            Map.entry("bare-threshold", "a strip laid on a threshold is seen from above, and the ground below it is not drawn in sections."),
             Map.entry("trapped-water", "where the water is to leave is for whoever lays it to choose."),
             Map.entry("over-height", "the load is too large as a whole."), Map.entry("over-width", "the load is too large as a whole."));
 

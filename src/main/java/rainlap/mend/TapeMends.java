@@ -47,6 +47,18 @@ final class TapeMends {
         });
     }
 
+    /** Two strips that cross stuck down again, the one that water reaches first over the other: a finding names it last. */
+    static Optional<Edited> ordered(Evidence e, Finding f) {
+        Edited out = new Edited(e.elevation().pieces());
+        if (f.pieces().size() != 2 || f.pieces().stream().anyMatch(id -> out.number(id) < 0)) {
+            return Optional.empty();
+        }
+        String lower = f.pieces().get(0), upper = f.pieces().get(1);
+        out.draw(upper, lower);
+        out.say(upper + " over " + lower + " where they cross.");
+        return Optional.of(out);
+    }
+
     /** Tape over an edge where others stay as they are. */
     static Optional<Edited> over(Evidence e, Finding f) {
         return f.where().isLine() ? LapMends.joint(e, f).map(j -> taped(e, j, f.where().line())) : Optional.empty();

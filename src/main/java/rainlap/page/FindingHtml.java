@@ -34,13 +34,10 @@ final class FindingHtml {
         out.raw("<li class=\"f\" id=\"weak-" + n + "\" data-weak=\"" + n + "\" data-focus=\"" + PageParts.viewBox(weak.focus()) + "\">\n");
         head(weak, n, f);
         out.raw("<div class=\"b\" id=\"more-" + n + "\">\n<div class=\"two\">");
-        weak.section().ifPresent(s -> section(s, "Section at weak point " + n, weak.mended() ? "as drawn, " : "", ""));
+        section(weak.section(), "Section at weak point " + n, weak.mended() ? "as drawn, " : "", "");
         should(weak, n);
         facts(f);
         out.raw("</div>\n");
-        if (weak.section().isEmpty()) {
-            out.element("p class=\"s\"", "No section, as drawn or as it should be: a cut through this place would show nothing of it.").line();
-        }
         out.raw("<h4>What is wrong</h4><p>").text(f.says()).raw("</p>\n");
         way(f);
         rule(f);

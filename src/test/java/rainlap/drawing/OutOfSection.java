@@ -22,7 +22,7 @@ final class OutOfSection {
     static List<String> of(List<Mark> marks) {
         List<String> out = new ArrayList<>();
         for (Mark m : marks) {
-            if (m instanceof Group g && g.id().filter(id -> id.matches("section-.")).isPresent()) {
+            if (m instanceof Group g && g.id().filter(id -> id.matches("section-[A-Z]+")).isPresent()) {
                 OutOfSection section = new OutOfSection();
                 section.collect(g.marks(), false);
                 PaperBox all = PaperBox.of(section.drawn).grown(RAIN);

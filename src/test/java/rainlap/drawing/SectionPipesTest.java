@@ -53,7 +53,7 @@ class SectionPipesTest {
     void waterRunsInBeneathThePipeAndDownTheFrame() {
         CheckResult r = result("bakery-trailer-rear.json");
         WeakPoint p = point(r, "leaks-as-drawn");
-        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).orElseThrow().cut());
+        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).cut());
         SectionPipes pipes = new SectionPipes(r.evidence(), s.stack, s.grid, s.strands.furthest(), 8);
         WaterSigns.Way way = pipes.way(p.finding()).orElseThrow();
         assertEquals(List.of(), way.failed());
@@ -69,7 +69,7 @@ class SectionPipesTest {
     void noPipeIsDrawnWhereNoneIsCut() {
         CheckResult r = result("bakery-trailer-rear.json");
         WeakPoint p = point(r, "narrow-tape-cover");
-        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).orElseThrow().cut());
+        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).cut());
         SectionPipes pipes = new SectionPipes(r.evidence(), s.stack, s.grid, s.strands.furthest(), 8);
         assertEquals(List.of(), pipes.marks());
         assertEquals(Optional.empty(), pipes.way(p.finding()));
@@ -98,7 +98,7 @@ class SectionPipesTest {
     void trappedWaterEndsWhereItStands() {
         CheckResult r = result("estuary-hut-west.json");
         WeakPoint p = r.weakPoints().stream().filter(w -> w.finding().rule().equals("trapped-water") && w.finding().pieces().contains("D1")).findFirst().orElseThrow();
-        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).orElseThrow().cut());
+        Section s = new Section(r.evidence(), new SectionPlanner(r.evidence()).plan(p, 0.5).cut());
         WaterSigns.Way way = new SectionWater(r.evidence(), s.stack, s.grid, s.strands, 8).standing(p.finding()).orElseThrow();
         PaperPoint last = way.points().get(way.points().size() - 1);
         assertEquals(s.level(1012), last.y(), 0.01, "at the closed edge");

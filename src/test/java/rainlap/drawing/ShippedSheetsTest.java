@@ -84,7 +84,7 @@ class ShippedSheetsTest {
     @Test
     void theTableGoesOnBesideItsFirstPart() {
         List<Sheet> sheets = Sheets.of(result("bakery-trailer-rear.json", Stage.WRAP), TitleBlock.BLANK);
-        assertEquals(2, sheets.size());
+        assertEquals(3, sheets.size());
         assertEquals(List.of("findings", "findings-2"), tables(sheets.get(1)));
     }
 

@@ -35,7 +35,7 @@ class WetPlanesTest {
         WeakPoint p = point("reverse-lap");
         SectionPlanner planner = new SectionPlanner(RESULT.evidence());
         WetPlanes water = new WetPlanes(RESULT.evidence(), p);
-        assertFalse(water.isWet(planner.plan(p, 0.5).orElseThrow().cut()), "half way it is dry");
+        assertFalse(water.isWet(planner.plan(p, 0.5).cut()), "half way it is dry");
         Cut cut = planner.plans(p, new double[] {0.5}).get(0).cut();
         assertTrue(water.isWet(cut));
         assertTrue(cut.across() >= Grid.of(2973) && cut.across() <= Grid.of(3048), () -> "x " + cut.across());
