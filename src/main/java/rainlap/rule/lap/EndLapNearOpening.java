@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
@@ -76,8 +77,18 @@ public final class EndLapNearOpening implements Rule {
                 .reads(drawn + " from " + o.id(), Asked.briefly(required)).joint(j.id())
                 .says("The end lap " + pieces + " comes within " + drawn + " of the " + jamb.inWords() + " line of " + o.id() + ", at "
                         + where.inWords() + ". " + Asked.sentence(required),
-                        "Move the end lap " + LengthText.mmUp(required.hundredths() - least) + " further to the "
+                        "Move the end lap " + LengthText.mmUp(further(j, o.edge(jamb), least, required.hundredths())) + " further to the "
                         + (toLeft ? "left" : "right") + ", so that its edge keeps " + required.number() + " from " + o.id() + ".");
+    }
+
+    /** How far level, so that it is as far away straight: above and below an opening that is more than what is short. */
+    private static long further(Joint j, Segment jamb, long least, long required) {
+        Box line = Box.of(j.line());
+        if (line.width() > 0) {
+            return required - least;
+        }
+        double beside = Math.max(0, Math.max(jamb.box().minY() - line.maxY(), line.minY() - jamb.box().maxY()));
+        return (long) Math.ceil(Math.sqrt(Math.max(0, (double) required * required - beside * beside))) - Math.abs(line.minX() - jamb.a().x());
     }
 
     private static double distance(Joint j, Segment jamb) {

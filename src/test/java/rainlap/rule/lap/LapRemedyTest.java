@@ -45,6 +45,19 @@ class LapRemedyTest {
         assertTrue(remedies.get(1).startsWith("Slip a strip 304 wide"), remedies.get(1));
     }
 
+    /** 90 beside the corner and 80 above it: moved by the 30 that are short it would be 144 away. */
+    @Test
+    void anEndLapAboveACornerIsMovedFurtherThanWhatIsShort() {
+        String remedy = remedies(new EndLapNearOpening(), aboveACorner(1110)).get(0);
+        assertTrue(remedy.startsWith("Move the end lap 37 further to the left"), remedy);
+        assertEquals(List.of(), remedies(new EndLapNearOpening(), aboveACorner(1110 - 37)));
+        assertEquals(1, remedies(new EndLapNearOpening(), aboveACorner(1110 - 36)).size());
+    }
+
+    private static Drawn aboveACorner(double edge) {
+        return wall().window("W", 1200, 400, 400, 400, 0).sheet("M1", 0, 0, 2000, 1000).sheet("Ma", 0, 880, edge + 150, 900).sheet("Mb", edge, 880, 2000 - edge, 900);
+    }
+
     private static Drawn covered(double from, double height) {
         return wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).sheet("M1", 0, from, 2000, height);
     }
