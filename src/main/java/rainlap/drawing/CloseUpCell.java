@@ -47,7 +47,7 @@ final class CloseUpCell {
     }
 
     private List<Mark> head(PaperBox cell) {
-        return SectionCell.head(cell, letter, view.title(), words(cell), List.of(view.point()));
+        return SectionCell.head(cell, letter, view.title(), words(cell), List.of(view.point()), field(cell).left() - 0.5);
     }
 
     private String words(PaperBox cell) {

@@ -46,8 +46,13 @@ final class CutStack {
      * @param opening the opening, or empty at the end of the wall
      * @param side of the opening
      * @param outwards towards the eye, as at an internal corner of the building
+     * @param parapet whether a capping lies over it
      */
-    record Turn(Optional<Opening> opening, Side side, boolean outwards) {}
+    record Turn(Optional<Opening> opening, Side side, boolean outwards, boolean parapet) {
+        Turn(Optional<Opening> opening, Side side) {
+            this(opening, side, false, false);
+        }
+    }
 
     /** A stretch of a piece and how far it stands off the frame, in pieces: see {@link CutLevels}. */
     record Step(double from, double to, int level) {}
@@ -149,8 +154,8 @@ final class CutStack {
         threshold = true;
         frameTo = o.rect().minY();
         frameFrom = frameTo - THRESHOLD;
-        low = Optional.of(new Turn(Optional.empty(), Side.WALL, false));
-        high = Optional.of(new Turn(Optional.of(o), Side.SILL, false));
+        low = Optional.of(new Turn(Optional.empty(), Side.WALL));
+        high = Optional.of(new Turn(Optional.of(o), Side.SILL));
     }
 
     /** The stretch of frame at or nearest to the place of interest, within the cut. */
@@ -181,14 +186,14 @@ final class CutStack {
             long a = cut.plumb() ? o.rect().minX() : o.rect().minY(), b = cut.plumb() ? o.rect().maxX() : o.rect().maxY();
             if (Math.abs(edge - place) < 1 && a <= cut.across() && cut.across() <= b) {
                 Side side = cut.plumb() ? atHigh ? Side.SILL : Side.HEAD : atHigh ? Side.LEFT : Side.RIGHT;
-                return Optional.of(new Turn(Optional.of(o), side, false));
+                return Optional.of(new Turn(Optional.of(o), side));
             }
         }
         for (OutlineEdge edge : evidence.elevation().outline().edges()) {
             Segment s = edge.line();
             long a = cut.plumb() ? s.a().y() : s.a().x(), b = cut.plumb() ? s.b().y() : s.b().x();
             if (a == b && Math.abs(a - place) < 1) {
-                return Optional.of(new Turn(Optional.empty(), Side.WALL, edge.role() == EdgeRole.INTERNAL_CORNER && !cut.plumb()));
+                return Optional.of(new Turn(Optional.empty(), Side.WALL, edge.role() == EdgeRole.INTERNAL_CORNER && !cut.plumb(), edge.role() == EdgeRole.PARAPET && cut.plumb() && atHigh));
             }
         }
         return Optional.empty();
@@ -199,6 +204,12 @@ final class CutStack {
         return p.material().kind().folds() || p.material().kind() == MaterialKind.SEALANT;
     }
 
+    /** Whether a stiff piece is folded over the top of a parapet. */
+    boolean caps(Piece p) {
+        MaterialKind kind = p.material().kind();
+        return high.filter(Turn::parapet).isPresent() && (kind == MaterialKind.TRIM || kind == MaterialKind.FLASHING);
+    }
+
     /** What each piece covers along the cut; soft pieces only as far as the frame goes. */
     private Map<Integer, Intervals> onWall() {
         EdgeFrame e = EdgeFrame.of(cut.line());
@@ -206,7 +217,7 @@ final class CutStack {
         for (Face f : evidence.stack().meeting(Surface.WALL, cut.line().box())) {
             if (withFace || f.piece().material().layer() == Layer.WRAP) {
                 Intervals in = e.inside(f.region(), 0).shifted(cut.from());
-                boolean soft = goesRound(f.piece());
+                boolean soft = goesRound(f.piece()) || caps(f.piece());
                 Intervals part = soft && threshold ? Intervals.NONE : soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
                         low.isPresent() ? frameFrom : cut.from(), high.isPresent() ? frameTo : cut.to())) : in;
                 out.merge(f.number(), part, Intervals::union);
@@ -245,7 +256,7 @@ final class CutStack {
         }
         EdgeFrame e = EdgeFrame.of(new Segment(a, b));
         for (Face f : evidence.stack().meeting(Surface.WALL, new Segment(a, b).box())) {
-            if (goesRound(f.piece())) {
+            if (goesRound(f.piece()) || withFace && atHigh && caps(f.piece())) {
                 out.merge(f.number(), e.inside(f.region(), 0), Intervals::union);
             }
         }

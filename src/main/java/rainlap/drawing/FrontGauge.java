@@ -39,8 +39,15 @@ final class FrontGauge {
         String words = g.asked() > 0 ? LengthText.mmBeside(Math.abs(g.measured()), g.asked()) + (g.measured() < 0 ? " short" : "") : LengthText.mm(g.measured());
         PaperPoint from = view.at(g.from()), to = view.at(g.to());
         double row = picture.bottom() + FIRST;
+        PaperPoint asked = from.plus(g.sign() * view.length(g.asked()), 0);
+        String both = words + (g.asked() > 0 ? ", " + LengthText.mm(g.asked()) + " asked" : "");
+        if (!Stream.of(from, to, g.isLevel() ? asked : to).allMatch(picture::holds)) {
+            words(both, row, out);
+            return;
+        }
         if (!g.isLevel()) {
-            aslant(from, to, words + (g.asked() > 0 ? ", " + LengthText.mm(g.asked()) + " asked, both straight" : ", straight"), row, out);
+            aslant(from, to, out);
+            words(both + (g.asked() > 0 ? ", both straight" : ", straight"), row, out);
             return;
         }
         if (g.measured() != 0) {
@@ -48,7 +55,7 @@ final class FrontGauge {
             row += NEXT;
         }
         if (g.asked() > 0) {
-            row(from, from.plus(g.sign() * view.length(g.asked()), 0), LengthText.mm(g.asked()) + " asked", row, out);
+            row(from, asked, LengthText.mm(g.asked()) + " asked", row, out);
         }
     }
 
@@ -69,13 +76,17 @@ final class FrontGauge {
         out.add(Text.of(x, inside ? y - OVER : y + 1.25, words, style));
     }
 
-    private void aslant(PaperPoint a, PaperPoint b, String words, double y, List<Mark> out) {
+    private void aslant(PaperPoint a, PaperPoint b, List<Mark> out) {
         Polyline line = Polyline.of(Looks.THIN, a, b);
         out.add(new Halo(line, Tone.WHITE, 0.9));
         out.add(line);
         taken.add(line);
         out.add(Symbols.stroke(a.x(), a.y()));
         out.add(Symbols.stroke(b.x(), b.y()));
+    }
+
+    /** Figures without a line, under the view's right end. */
+    private void words(String words, double y, List<Mark> out) {
         out.add(Text.of(Math.max(field.left(), picture.right() - TextMetrics.width(words, Looks.PLAIN)), y, words, Looks.PLAIN));
     }
 }

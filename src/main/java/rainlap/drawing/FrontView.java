@@ -38,6 +38,8 @@ final class FrontView implements CloseUp {
     /** Beneath the head of its cell, and room that a view from outside does not need on the right. */
     private static final double TOP = 3;
     private static final double RIGHT = 7.5;
+    /** Of the circle round it on an elevation, printed mm. */
+    private static final double WIDEST = 12;
     private static final double[] SHARES = {0.5, 0.75, 0.25, 0.9, 0.1};
     private static final String NOT_HERE = "Water gets in beside this view.";
     private final WeakPoint point;
@@ -98,7 +100,7 @@ final class FrontView implements CloseUp {
     @Override
     public Circle circle(View elevation) {
         double across = Math.max(elevation.length(place.width()), span.isEmpty() ? elevation.length(place.height()) : 0);
-        return new Circle(elevation.at(middle()), Math.max(4.5, across * 0.6 + 1.5));
+        return new Circle(elevation.at(middle()), Math.min(WIDEST, Math.max(4.5, across * 0.6 + 1.5)));
     }
 
     @Override

@@ -12,6 +12,7 @@ import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
 import rainlap.joint.Run;
+import rainlap.material.MaterialKind;
 import rainlap.mend.Mended;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
@@ -29,14 +30,31 @@ final class MendedGauge {
                 .map(g -> new SectionPlan.Gauge(g.from(), 0, g.asked(), 0));
         Optional<SectionPlan.Gauge> strip = strip(plan.cut(), mended), lap = lap(plan, mended.evidence());
         boolean tape = Rules.find(plan.first().finding().rule()).filter(r -> r.info().theme() == RuleInfo.Theme.TAPE).isPresent();
-        return plan.with(turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)));
+        return plan.with(turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)).or(() -> overlap(plan, mended.evidence())));
+    }
+
+    /** How far two pieces that are no sheets of one layer lie over one another, as cappings do. */
+    private static Optional<SectionPlan.Gauge> overlap(SectionPlan plan, Evidence e) {
+        Finding f = plan.first().finding();
+        EdgeFrame line = EdgeFrame.of(plan.cut().line());
+        if (f.pieces().size() != 2 || f.required().isEmpty() || !f.unit().equals("mm")) {
+            return Optional.empty();
+        }
+        Intervals both = along(line, f.pieces().get(0), e).intersect(along(line, f.pieces().get(1), e));
+        return both.count() != 1 || both.from(0) < 1 || both.to(0) > plan.cut().length() - 1 ? Optional.empty()
+                : Optional.of(new SectionPlan.Gauge(Math.round(plan.cut().from() + both.from(0)), 1, Math.round(both.total()), 0));
+    }
+
+    private static Intervals along(EdgeFrame line, String id, Evidence e) {
+        return e.stack().on(Surface.WALL).stream().filter(f -> f.piece().id().equals(id)).map(f -> line.inside(f.region(), 0)).reduce(Intervals.NONE, Intervals::union);
     }
 
     /** How far the first piece added reaches along the cut, all of which lies within it. */
     private static Optional<SectionPlan.Gauge> strip(Cut cut, Mended mended) {
         EdgeFrame e = EdgeFrame.of(cut.line());
         for (Face f : mended.evidence().stack().on(Surface.WALL)) {
-            Intervals in = mended.added().contains(f.piece().id()) ? e.inside(f.region(), 0) : Intervals.NONE;
+            boolean strip = mended.added().contains(f.piece().id()) && f.piece().material().kind() != MaterialKind.SEALANT;
+            Intervals in = strip ? e.inside(f.region(), 0) : Intervals.NONE;
             if (!in.isEmpty() && in.from(0) > 1 && in.to(0) < cut.length() - 1) {
                 return Optional.of(new SectionPlan.Gauge(Math.round(cut.from() + in.from(0)), 1, Math.round(in.to(0) - in.from(0)), 0));
             }

@@ -21,12 +21,17 @@ final class SectionCell {
 
     /** Letter and title, marks on the right, the scale beneath. */
     static List<Mark> head(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points) {
+        return head(cell, letter, name, scale, points, cell.right());
+    }
+
+    /** @param beside where a picture begins beside the scale: a title that goes on over it stands higher */
+    static List<Mark> head(PaperBox cell, String letter, String name, String scale, List<WeakPoint> points, double beside) {
         List<Mark> out = new ArrayList<>();
         double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2, right = marks(cell, x, name, points, out);
         out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
         List<String> lines = TextMetrics.wrap(name, right - x - 0.5, Looks.STRONG);
         if (lines.size() == 1) {
-            out.add(Text.of(x, cell.top() + 6.6, name, Looks.STRONG));
+            out.add(Text.of(x, cell.top() + (x + TextMetrics.width(name, Looks.STRONG) > beside ? 4.6 : 6.6), name, Looks.STRONG));
         } else {
             out.add(Text.of(x, cell.top() + 3.4, lines.get(0), Looks.STRONG));
             out.add(Text.of(x, cell.top() + 7.1, TextMetrics.shorten(String.join(" ", lines.subList(1, lines.size())), right - x - 0.5,

@@ -31,10 +31,10 @@ final class SectionPlanes {
     private static final double LONGEST_HALF = 9;
     private static final double ARM = 3.6;
     private static final double APART = 5;
-    /** How far a letter alone may stand from its place, and how far off its leader ends, printed mm. */
-    private static final double[] AWAY = {6, 8, 10, 13, 16};
-    private static final int ANGLES = 12;
-    private static final double CLEAR = 1.2;
+    /** How far off its place the leader of a letter alone may end, so that it stops short of what is drawn there, and how much further the letter stands, printed mm. */
+    private static final double[] CLEAR = {1.2, 2.4, 3.6, 4.8, 7, 9};
+    private static final double[] AWAY = {5, 7, 10, 14};
+    private static final int ANGLES = 16;
     private static final double GAP = 0.7;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
     private final View view;
@@ -65,29 +65,38 @@ final class SectionPlanes {
         return MendedCuts.isAsked(p) ? plans.stream().filter(plan -> lettered(view.at(plan.cut().at()), letter)).findFirst().map(plan -> plan.marked(letter)) : Optional.empty();
     }
 
-    /** A letter near a place with a leader to it, where the plane itself finds no room. */
+    /** A letter near a place with a leader to it, where the plane itself finds no room: the nearest that is free, and its leader's end as near as can be. */
     private boolean lettered(PaperPoint at, String letter) {
         for (double away : AWAY) {
-            for (int i = 0; i < ANGLES; i++) {
-                double a = 2 * Math.PI * (i + 0.5) / ANGLES, ux = Math.cos(a), uy = Math.sin(a);
-                Text text = Text.centred(at.plus(away * ux, away * uy), letter, LETTER);
-                PaperPoint tip = at.plus(CLEAR * ux, CLEAR * uy);
-                PaperSegment leader = new PaperSegment(nearest(text.box().grown(GAP), tip), tip);
-                Area head = Symbols.arrowHead(tip, -ux, -uy);
-                if (drawing.holds(text.box()) && Stream.of(text.box(), head.box()).allMatch(taken::isFree) && taken.isFree(leader)) {
-                    Polyline line = Polyline.of(Looks.NARROW, leader.from(), leader.to());
-                    taken.add(text.box());
-                    taken.add(head.box());
-                    taken.add(line);
-                    out.add(new Halo(line, Tone.WHITE, 0.9));
-                    out.add(Group.of(List.of(line)).withClass(SheetCheck.LEADER));
-                    out.add(head);
-                    out.addAll(Symbols.haloed(text, Tone.WHITE));
-                    return true;
+            for (double clear : CLEAR) {
+                for (int i = 0; i < ANGLES; i++) {
+                    double a = 2 * Math.PI * (i + 0.5) / ANGLES;
+                    if (lettered(at, Math.cos(a), Math.sin(a), clear, clear + away, letter)) {
+                        return true;
+                    }
                 }
             }
         }
         return false;
+    }
+
+    private boolean lettered(PaperPoint at, double ux, double uy, double clear, double away, String letter) {
+        Text text = Text.centred(at.plus(away * ux, away * uy), letter, LETTER);
+        PaperPoint tip = at.plus(clear * ux, clear * uy);
+        PaperSegment leader = new PaperSegment(nearest(text.box().grown(GAP), tip), tip);
+        Area head = Symbols.arrowHead(tip, -ux, -uy);
+        if (!drawing.holds(text.box()) || !Stream.of(text.box(), head.box()).allMatch(taken::isFree) || !taken.isFree(leader)) {
+            return false;
+        }
+        Polyline line = Polyline.of(Looks.NARROW, leader.from(), leader.to());
+        taken.add(text.box());
+        taken.add(head.box());
+        taken.add(line);
+        out.add(new Halo(line, Tone.WHITE, 0.9));
+        out.add(Group.of(List.of(line)).withClass(SheetCheck.LEADER));
+        out.add(head);
+        out.addAll(Symbols.haloed(text, Tone.WHITE));
+        return true;
     }
 
     /** Where the length that is short varies, the shortest comes first; whole millimetres. */
@@ -156,7 +165,7 @@ final class SectionPlanes {
         }
         Optional<Text> best = free.stream().filter(t -> circles.stream().noneMatch(c -> t.box().middle().distance(c.middle()) < c.radius() + APART)).findFirst()
                 .or(() -> free.stream().findFirst());
-        if (best.isEmpty()) {
+        if (best.isEmpty() || !drawing.holds(PaperBox.around(middle, 2 * radius, 2 * radius))) {
             return lettered(middle, letter);
         }
         out.add(Disc.ring(middle, radius, Looks.CENTRE));

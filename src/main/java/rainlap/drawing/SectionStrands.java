@@ -91,7 +91,7 @@ final class SectionStrands {
         List<List<CutStack.Step>> runs = runs(s.steps());
         List<List<PaperPoint>> out = new ArrayList<>();
         List<List<CutStack.Step>> low = new ArrayList<>(runs(s.lowLeg())), high = new ArrayList<>(runs(s.highLeg()));
-        boolean pan = s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() && startsAtTurn(high), soft = CutStack.goesRound(s.piece()) || pan;
+        boolean pan = s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() && startsAtTurn(high), caps = stack.caps(s.piece()), soft = CutStack.goesRound(s.piece()) || pan || caps;
         for (List<CutStack.Step> run : runs) {
             List<PaperPoint> path = new ArrayList<>(onWall(run));
             CutStack.Step first = run.get(0), last = run.get(run.size() - 1);
@@ -102,7 +102,7 @@ final class SectionStrands {
                 path.addAll(0, reversed(leg.subList(1, leg.size())));
             }
             if (soft && last.to() >= stack.frameTo() - 1 && startsAtTurn(high)) {
-                List<PaperPoint> leg = backed(s, leg(high.remove(0), true), true);
+                List<PaperPoint> leg = backed(s, fallen(s, leg(high.remove(0), true)), true);
                 path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
                 if (turned(stack.high())) {
                     java.util.Collections.reverse(path);
@@ -111,11 +111,18 @@ final class SectionStrands {
                 }
                 path.addAll(leg.subList(1, leg.size()));
             }
-            out.add(s.piece().material().kind() != MaterialKind.FLASHING || pan ? path : grid.plumb() ? bent(s, run) : dammed(s, run, path));
+            out.add(s.piece().material().kind() != MaterialKind.FLASHING || pan || caps ? path : grid.plumb() ? bent(s, run) : dammed(s, run, path));
         }
         low.forEach(l -> out.add(backed(s, leg(l, false), false)));
         high.forEach(l -> out.add(backed(s, leg(l, true), true)));
         return out;
+    }
+
+    /** A capping that falls to the roof, or the wrong way, on a packer: its higher side stands off. */
+    private List<PaperPoint> fallen(CutStack.Strand s, List<PaperPoint> leg) {
+        double fall = stack.caps(s.piece()) ? Math.tan(Math.toRadians(s.piece().material().profile().fallDeg().orElse(0))) : 0;
+        double front = leg.get(0).x(), back = leg.get(leg.size() - 1).x();
+        return leg.stream().map(p -> p.plus(0, -Math.abs(fall) * (fall > 0 ? back - p.x() : p.x() - front))).toList();
     }
 
     /** A pan on a sill with its back turned up, where the file says so. */

@@ -31,6 +31,8 @@ final class FlashingMends {
 
     /** A sloped edge is drawn on a grid: 1 mm more than asked. */
     private static final long BEYOND = 100;
+    /** Half the width of a bead of sealant: 5 mm. */
+    private static final long BEAD = 500;
 
     private FlashingMends() {}
 
@@ -50,6 +52,12 @@ final class FlashingMends {
     static Optional<Edited> fallen(Evidence e, Finding f) {
         return f.required().isEmpty() ? Optional.empty() : folded(e, f, p -> p.material().profile().withFall(f.required().getAsDouble()),
                 first(f) + " folded to fall " + AngleText.deg(f.required().getAsDouble()) + " outwards.");
+    }
+
+    /** A capping, whose top falls to the roof. */
+    static Optional<Edited> packed(Evidence e, Finding f) {
+        return f.required().isEmpty() ? Optional.empty() : folded(e, f, p -> p.material().profile().withFall(f.required().getAsDouble()),
+                first(f) + " on a sloped packer, to fall " + AngleText.deg(f.required().getAsDouble()) + " to the roof.");
     }
 
     static Optional<Edited> dripping(Evidence e, Finding f) {
@@ -141,6 +149,29 @@ final class FlashingMends {
         Edited out = new Edited(e.elevation().pieces());
         out.extend(first(f), Surface.WALL, Bands.beside(f.where().line(), -1, asked + BEYOND));
         out.say(first(f) + " comes down " + LengthText.mm(asked) + " over the face.");
+        return Optional.of(out);
+    }
+
+    /** Of two cappings the inner one runs on beneath the outer one as far as asked, with a bead between. */
+    static Optional<Edited> lapped(Evidence e, Finding f) {
+        Edited out = new Edited(e.elevation().pieces());
+        if (f.required().isEmpty() || f.pieces().size() != 2 || f.pieces().stream().anyMatch(id -> out.number(id) < 0)) {
+            return Optional.empty();
+        }
+        String outer = f.pieces().get(0), inner = f.pieces().get(1);
+        long asked = Math.round(f.required().getAsDouble() * 100);
+        Box a = out.pieces().get(out.number(outer)).wallBox().orElseThrow(), b = out.pieces().get(out.number(inner)).wallBox().orElseThrow();
+        boolean right = b.minX() < a.minX(); // the inner one runs on to the right
+        Box lap = right ? new Box(a.minX(), b.minY(), a.minX() + asked, b.maxY()) : new Box(a.maxX() - asked, b.minY(), a.maxX(), b.maxY());
+        out.extend(inner, Surface.WALL, List.of(Region.of(lap)));
+        Material bead = Catalogue.builtIn().ofKind(MaterialKind.SEALANT).stream().findFirst().orElseGet(() -> Material.of("sealant", MaterialKind.SEALANT));
+        long middle = (lap.minX() + lap.maxX()) / 2;
+        String name = out.free("sealant");
+        out.layAfter(List.of(inner), new Piece(name, bead, List.of(new Shape(Surface.WALL, List.of(Region.of(new Box(middle - BEAD, lap.minY(), middle + BEAD, lap.maxY()))))), List.of(),
+                bead.bond(), List.of()));
+        out.bringOutside(name, inner);
+        out.bringOutside(outer, name);
+        out.say(outer + " laps " + inner + " by " + LengthText.mm(asked) + ", with sealant between.");
         return Optional.of(out);
     }
 

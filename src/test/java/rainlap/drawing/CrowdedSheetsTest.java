@@ -55,6 +55,23 @@ class CrowdedSheetsTest {
         }
     }
 
+    /** Each of no or one defence is in a section, by itself or with others at its place; further letters are two. */
+    @Test
+    void everyWeakPointOfFewDefencesHasItsSection() {
+        int most = 0;
+        for (Case c : CASES) {
+            List<String> words = new ArrayList<>();
+            c.sheets().forEach(s -> words(s.marks(), words));
+            assertEquals(List.of(), words.stream().filter(w -> w.startsWith("Without a section")).toList(), "seed " + c.seed());
+            Map<String, Integer> ids = new HashMap<>();
+            c.sheets().forEach(s -> count(s.marks(), ids));
+            int sections = (int) ids.keySet().stream().filter(id -> id.startsWith("section-") && !id.equals("section-planes")).count();
+            most = Math.max(most, sections);
+            assertTrue(sections <= SectionLetters.SINGLE || ids.containsKey("section-AA"), "seed " + c.seed());
+        }
+        assertTrue(most > SectionLetters.SINGLE, "only " + most);
+    }
+
     @Test
     void whatWasNotCheckedAlwaysClosesTheTable() {
         for (Case c : CASES) {

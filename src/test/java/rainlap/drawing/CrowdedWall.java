@@ -43,7 +43,7 @@ import rainlap.wall.Surface;
 final class CrowdedWall {
     private static final List<String> ODD = List.of("漢字の名前がとても長い部材", "<b>&\"M\"</b>", "x".repeat(90), "M 1 \u0001\t2", "Ünïcode ß €", "-", "𝔐𝔞𝔱");
     private static final List<String> RULES = List.of("reverse-lap", "short-end-lap", "tape-missed", "bare-corner", "short-return", "no-such-rule",
-            "short-corner-wrap", "bare-wall");
+            "short-corner-wrap", "bare-wall", "short-flashing", "tape-order", "unstaggered-laps", "end-lap-near-opening", "bare-threshold");
     private static final MaterialKind[] KINDS = {MaterialKind.TAPE, MaterialKind.CORNER_PIECE, MaterialKind.FLASHING, MaterialKind.BATTEN,
         MaterialKind.CLADDING, MaterialKind.TRIM, MaterialKind.COLLAR, MaterialKind.SEALANT, MaterialKind.FRAME};
     private final Random random;
