@@ -26,7 +26,10 @@ public final class Crop {
         List<Mark> out = new ArrayList<>();
         for (Mark m : marks) {
             if (m instanceof Group g) {
-                out.add(new Group(g.id(), g.classes(), g.title(), g.data(), all(g.marks())));
+                List<Mark> left = all(g.marks());
+                if (!left.isEmpty()) {
+                    out.add(new Group(g.id(), g.classes(), g.title(), g.data(), left));
+                }
             } else if (m instanceof Clip c) {
                 out.add(new Clip(c.region(), all(c.marks())));
             } else if (m instanceof Halo h) {
@@ -36,7 +39,10 @@ public final class Crop {
             } else if (m instanceof Polyline line) {
                 pieces(line.points()).forEach(p -> out.add(new Polyline(p, line.edge())));
             } else if (m instanceof Strokes s) {
-                out.add(new Strokes(s.segments().stream().flatMap(x -> segment(x).stream()).toList(), s.edge()));
+                List<PaperSegment> left = s.segments().stream().flatMap(x -> segment(x).stream()).toList();
+                if (!left.isEmpty()) {
+                    out.add(new Strokes(left, s.edge()));
+                }
             } else if (box.holds(m.box())) {
                 out.add(m);
             }

@@ -29,7 +29,8 @@ class CropTest {
 
     @Test
     void nothingIsLeftOfWhatLiesOutside() {
-        List<Mark> out = List.of(Polyline.line(11, 0, 20, 20, LINE), Area.filled(PaperRegion.of(new PaperBox(-9, -9, -1, -1)), Tone.WHITE), Disc.ring(new PaperPoint(10, 5), 1, LINE));
+        List<Mark> out = List.of(Polyline.line(11, 0, 20, 20, LINE), Area.filled(PaperRegion.of(new PaperBox(-9, -9, -1, -1)), Tone.WHITE), Disc.ring(new PaperPoint(10, 5), 1, LINE),
+                Group.of(List.of(new Strokes(List.of(PaperSegment.of(20, 1, 30, 1)), LINE))));
         assertEquals(List.of(), Crop.to(BOX, out));
     }
 
