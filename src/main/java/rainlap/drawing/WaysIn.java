@@ -20,9 +20,11 @@ final class WaysIn {
     /** A way touches a place that it passes this near by, grid units. */
     private static final long NEAR = 100;
     private final Evidence evidence;
+    private final List<Arrival> arrivals;
 
     WaysIn(Evidence evidence) {
         this.evidence = evidence;
+        this.arrivals = evidence.trace().arrivals();
     }
 
     /** A part of a way and how much it shares with the place; whether the finding itself tells of it. */
@@ -43,7 +45,7 @@ final class WaysIn {
             return List.of();
         }
         boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
-        return evidence.trace().arrivals().stream().flatMap(a -> legs(a, f, place, traced).stream())
+        return arrivals.stream().flatMap(a -> legs(a, f, place, traced).stream())
                 .filter(l -> l.way().defences() <= f.defences())
                 .sorted(Comparator.comparingInt((Leg l) -> l.way().defences()).thenComparingLong(l -> -l.shared()).thenComparing(l -> !l.own())
                         .thenComparing(l -> !l.fromRain()).thenComparingInt(l -> l.way().path().size()))

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import rainlap.geom.Ends;
 import rainlap.geom.Point;
 import rainlap.wall.Surface;
 
@@ -17,7 +18,7 @@ import rainlap.wall.Surface;
  */
 public record Arrival(int defences, boolean first, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
     public Arrival {
-        where = List.copyOf(where);
+        where = Ends.copyOf(where);
         path = List.copyOf(path);
     }
 

@@ -17,7 +17,7 @@ public final class Trace {
     private final Elevation elevation;
     private final Drive drive;
     private final Supplier<List<Reach>> reach;
-    private final List<Arrival> arrivals;
+    private final Kept arrivals;
     private final List<Standing> trapped;
     private final List<OnBatten> onBattens;
     private final Optional<DrivingRain> rain;
@@ -37,7 +37,7 @@ public final class Trace {
         balance = runoff.map(Runoff::balance);
         litres = runoff.map(r -> new Litres(elevation, r.met()));
         litresAtJoints = runoff.map(r -> joints.stream().mapToDouble(j -> met(r.met(), j)).toArray()).orElse(new double[0]);
-        arrivals = litres.map(l -> found.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(found);
+        arrivals = new Kept(litres.map(l -> found.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(found));
         this.reach = new Reaches(waters.grounds())::all;
     }
 
@@ -48,7 +48,7 @@ public final class Trace {
         this.rain = alone.rain;
         this.balance = alone.balance;
         this.litres = unfolded.litres;
-        this.arrivals = unfolded.arrivals.stream().flatMap(a -> wall.arrival(a).stream()).toList();
+        this.arrivals = new Kept(unfolded.arrivals().stream().flatMap(a -> wall.arrival(a).stream()).toList());
         this.trapped = unfolded.trapped.stream().flatMap(s -> wall.standing(s).stream()).toList();
         this.onBattens = unfolded.onBattens.stream().flatMap(b -> wall.onBatten(b).stream()).toList();
         this.litresAtJoints = litres.map(l -> joints.all().stream().mapToDouble(j -> j.surface().isWall() ? l.atEdge(j.outer().piece().id(), j.line())
@@ -104,9 +104,12 @@ public final class Trace {
         return reach.get();
     }
 
-    /** Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
+    /**
+     * Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. Made again when nobody holds them
+     * any more: who asks for them often holds on to them.
+     */
     public List<Arrival> arrivals() {
-        return arrivals;
+        return arrivals.all();
     }
 
     /** Water that, as drawn, stands and cannot get out. */
@@ -146,7 +149,7 @@ public final class Trace {
 
     /** By what means water reaches the frame as drawn that the balance does not count, in words. */
     public List<String> besides() {
-        return Besides.of(arrivals, reach.get());
+        return Besides.of(arrivals(), reach.get());
     }
 
     /** How much water meets which place; empty where no rain is stated. */
