@@ -19,7 +19,6 @@ final class Reaches {
                 wet.trim();
                 parts.add(new Part(g, wet));
             }
-            g.cells.clear();
         }
     }
 
@@ -38,12 +37,12 @@ final class Reaches {
                 Patchwork.regions(p.wet.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
     }
 
-    /** A patch stays wet until more water comes at a higher level. */
+    /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */
     private static void add(Cell c, Patches out) {
         List<Patch> wet = c.pile.depth() == 0 ? List.of(Skyline.all(c)) : List.of();
         int since = 0;
         for (int level = 0; level <= Flow.MOST; level++) {
-            if (isWetter(c, level)) {
+            if (c.pile.depth() > 0 && c.isWetAt(level)) {
                 add(wet, since, level - 1, out);
                 wet = Skyline.of(c, level);
                 since = level;
@@ -56,15 +55,5 @@ final class Reaches {
         for (int i = 0; i < wet.size() && first <= last; i++) {
             out.add(wet.get(i), first, last);
         }
-    }
-
-    /** Whether more water has come at this level than at those before; what is bare is wet as it is. */
-    private static boolean isWetter(Cell c, int level) {
-        for (Wet w : c.pile.depth() > 0 ? c.onFrame() : List.<Wet>of()) {
-            if (w.cost() == level) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -36,11 +36,17 @@ final class Waters {
         openings = stack.elevation().openings();
         grounds.add(wall);
         stack.elevation().openings().forEach(o -> grounds.addAll(Glue.reveals(o)));
-        grounds.forEach(g -> Carving.carve(g, stack));
+        crew.inRuns(grounds.subList(1, grounds.size()), run -> carve(run, stack));
+        Carving.carve(wall, stack, crew);
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
         flows = new Flows(grounds, coat, drive, strip);
         flows.run(crew, source);
+    }
+
+    private static List<Ground> carve(List<Ground> reveals, Stack stack) {
+        reveals.forEach(g -> Carving.carve(g, stack, Crew.ALONE));
+        return reveals;
     }
 
     private void glue(Ground wall, List<Opening> openings) {
@@ -83,6 +89,11 @@ final class Waters {
         Runoff r = new Runoff(coat, creep, litresPerM2Hour);
         r.run(grounds, openings);
         return r;
+    }
+
+    /** Gives their room back: what was followed is told, and what is kept knows its surface. */
+    void forgetCells() {
+        grounds.forEach(g -> g.cells.clear());
     }
 
     List<Ground> grounds() {
