@@ -2,6 +2,8 @@ package rainlap.drawing;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
@@ -45,11 +47,18 @@ final class WaysIn {
             return List.of();
         }
         boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
-        return arrivals.stream().flatMap(a -> legs(a, f, place, traced).stream())
+        return Stream.concat(alone(f).stream(), arrivals.stream()).flatMap(a -> legs(a, f, place, traced).stream())
                 .filter(l -> l.way().defences() <= f.defences())
                 .sorted(Comparator.comparingInt((Leg l) -> l.way().defences()).thenComparingLong(l -> -l.shared()).thenComparing(l -> !l.own())
                         .thenComparing(l -> !l.fromRain()).thenComparingInt(l -> l.way().path().size()))
                 .map(Leg::way).distinct().toList();
+    }
+
+    /** The way that a finding tells, where it shows only with rain at its place alone, and so is none of the wall's. */
+    private Optional<Arrival> alone(Finding f) {
+        Step last = f.path().get(f.path().size() - 1);
+        return arrivals.stream().anyMatch(a -> a.path().equals(f.path())) ? Optional.empty()
+                : Optional.of(new Arrival(f.defences(), true, last.on(), last.where(), f.path(), f.litresPerHour()));
     }
 
     private List<Leg> legs(Arrival a, Finding f, Box place, boolean traced) {

@@ -22,6 +22,11 @@ public record Arrival(int defences, boolean first, Surface surface, List<Point> 
         path = List.copyOf(path);
     }
 
+    /** Whether the water had been on the frame before: then it is told where it came there first. */
+    public boolean comesFromTheFrame() {
+        return path.subList(0, path.size() - 1).stream().anyMatch(s -> s.layer().equals(Step.FRAME));
+    }
+
     Arrival withLitres(double perHour) {
         return new Arrival(defences, first, surface, where, path, OptionalDouble.of(perHour));
     }

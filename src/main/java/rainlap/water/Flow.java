@@ -3,7 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 import rainlap.material.Edge;
 import rainlap.wall.Side;
 import rainlap.water.How.Move;
@@ -43,19 +43,15 @@ final class Flow {
         cells.add(c);
     }
 
-    /** Lets it rain in some cells; from those beside them, rain comes to them alone. */
-    boolean rain(Predicate<Cell> source) {
+    boolean rain(Rain rain) {
         cells.forEach(Cell::settleHeight);
         cells.sort(Comparator.comparingDouble((Cell c) -> c.height).reversed());
         for (int i = 0; i < cells.size(); i++) {
             cells.get(i).number = i;
         }
         for (Cell c : cells) {
-            if (!source.test(c)) {
-                c.towards(source).ifPresent(beside -> moves(beside.rain()));
-                continue;
-            }
-            moves(c.rain());
+            Optional<Wet> wet = rain.on(c);
+            (wet.isPresent() ? wet : rain.beside(c).map(Cell::rain)).ifPresent(this::moves);
         }
         return true;
     }

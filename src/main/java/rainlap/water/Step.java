@@ -27,6 +27,14 @@ public record Step(Kind kind, String layer, String piece, boolean failure, Surfa
         where = Ends.copyOf(where);
     }
 
+    /** Whether it gets further in by it: under, behind or round the end of a piece. */
+    public boolean entersBehind() {
+        return switch (kind) {
+            case RUN_BEHIND, LIFT_UNDER, PUSH_UNDER, OVERRUN, SPREAD_UNDER, OFF_A_LEDGE, ALONG_A_PIPE -> true;
+            case RAIN, DROP, LIFT_ON, PUSH_ON, RUN_ALONG, SPREAD -> false;
+        };
+    }
+
     /** In words, but for where. */
     public String why() {
         String onto = layer.equals(FRAME) ? "the frame" : layer;

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -22,16 +21,15 @@ final class Waters {
 
     /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
-        this(stack, drive, crew, c -> true);
+        this(stack, drive, crew, Rain.EVERYWHERE);
     }
 
-    /** @param source the cells that water comes to from outside */
-    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source) {
-        this(stack, drive, crew, source, Flows.WIDE);
+    Waters(Stack stack, Drive drive, Crew crew, Rain rain) {
+        this(stack, drive, crew, rain, Flows.WIDE);
     }
 
     /** @param strip how wide the strips are that are followed one by one */
-    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source, long strip) {
+    Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
@@ -41,7 +39,7 @@ final class Waters {
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
         flows = new Flows(grounds, coat, drive, strip);
-        flows.run(crew, source);
+        flows.run(crew, rain);
     }
 
     private static List<Ground> carve(List<Ground> reveals, Stack stack) {
