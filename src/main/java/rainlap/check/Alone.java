@@ -14,7 +14,8 @@ import rainlap.water.Inflow;
 
 /**
  * What a place lets in by itself. Where water of another leak runs by, it wets what the place would let in only after some failure, and so the place's own way does not show: then
- * the water is followed once more, with rain at the place alone, over the part of the wall round it.
+ * the water is followed once more, with rain at the place alone, over the part of the wall round it. So it is, too, where a rule reckons with few failures and no way tells of
+ * them: of several ways round one pipe only one is told.
  */
 final class Alone {
     /** So much of the wall is looked at to each side and above, and so much below: ways to the frame that lead further are not told. */
@@ -42,7 +43,8 @@ final class Alone {
         Optional<Arrival> own = through.worst(f.where(), f.pieces(), f.joint().isPresent());
         int least = own.map(Arrival::defences).orElse(Finding.MANY);
         boolean hidden = least > 0 && by.worst(f.where(), f.pieces(), false).filter(a -> a.defences() < least).isPresent();
-        return hidden ? rainedOn(f).filter(a -> a.defences() < least).or(() -> own) : own;
+        boolean untold = own.isEmpty() && f.defences() < Finding.MANY;
+        return hidden || untold ? rainedOn(f).filter(a -> a.defences() < least).or(() -> own) : own;
     }
 
     private Optional<Arrival> rainedOn(Finding f) {

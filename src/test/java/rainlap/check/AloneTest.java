@@ -44,6 +44,19 @@ class AloneTest {
         assertEquals(laps(found("", 1190)), laps(found(PIPE, 1190)));
     }
 
+    /** A collar stuck by nothing lets water in by its left and by its right edge alike. */
+    @Test void equalPlacesAreToldAlike() {
+        String pieces = """
+                {"id":"M1","material":"foil-membrane","rect":[0,-40,2400,2540]},{"id":"C","material":"pipe-collar","rect":[1075,475,250,250]}""";
+        String pipe = "\"penetrations\":[{\"id\":\"P1\",\"kind\":\"pipe\",\"circle\":[1200,600,50]}],";
+        Elevation e = ElevationFile.read("wall.json", WALL.formatted(pipe, pieces).getBytes(StandardCharsets.UTF_8)).elevation().orElseThrow();
+        List<String> sides = Checker.check(e, Stage.WRAP, Practices.common()).weakPoints().stream().map(WeakPoint::finding).filter(f -> f.rule().equals("unsealed-collar"))
+                .filter(f -> f.where().box().width() == 0).map(f -> f.defences() + " " + f.litresPerHour() + f.path().stream().map(Step::why).toList()).toList();
+        assertEquals(2, sides.size());
+        assertEquals(sides.get(0), sides.get(1));
+        assertTrue(sides.get(0).contains("wind pushes it sideways under C"), sides.get(0));
+    }
+
     @Test void theWorstIsWhereRainComesIn() {
         List<Finding> found = found(PIPE, 1000);
         assertEquals("open-gap", found.get(0).rule());
