@@ -12,9 +12,9 @@ import rainlap.water.Arrival;
  * Findings of dimensions and of the trace at the same place are one weak point.
  *
  * <ol>
- * <li>Each finding of dimensions gets the least defences of the ways that pass its place, and the steps of that way. Ways that have got under or run over one of its pieces by then go
- * before ways that only come by, and of equal ones that which shares most of the place. Where the frame lies bare at the place, on the wall or in the reveal beyond the
- * edge of an opening that the place runs along, rain wets it, and there are none.
+ * <li>Where the frame lies bare at the place of a finding of dimensions, on the wall or in the reveal beyond the edge of an opening that the place runs along, rain wets it,
+ * and there are no defences. Else it gets the least defences of the ways that get in at its place, and the steps of that way; see {@link Alone}. Ways that have got under or run over one of its
+ * pieces by then go before others, and of equal ones that which shares most of the place.
  * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
  * of dimensions says that water stands, nor where, and who mends the edge by which it got in may not mend the closed foot that holds it.
  * <li>Water that lies on a batten is left out where a rule of the cavity names that batten as what closes the cavity there. Where none does, that a batten lies across the
@@ -50,8 +50,8 @@ final class OnePlace {
         if (dimensions.isEmpty()) {
             return led;
         }
-        Passing passing = new Passing(e);
-        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.ofPlace(withWay(e, passing, f))).toList());
+        Alone alone = new Alone(e);
+        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.ofPlace(withWay(e, alone, f))).toList());
         Passed passed = new Passed(e, out);
         out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();
@@ -59,15 +59,12 @@ final class OnePlace {
         return out;
     }
 
-    private static Finding withWay(Evidence e, Passing passing, Finding f) {
-        Optional<Arrival> worst = passing.worst(f.where(), f.pieces());
-        if (worst.filter(a -> a.defences() == 0).isEmpty()) {
-            Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
-            if (bare.isPresent()) {
-                return bare.get();
-            }
+    private static Finding withWay(Evidence e, Alone alone, Finding f) {
+        Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
+        if (bare.isPresent()) {
+            return bare.get();
         }
-        return worst.filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
+        return alone.worst(f).filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
     }
 
     private boolean isWet(Finding f) {

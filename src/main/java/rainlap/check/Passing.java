@@ -11,7 +11,6 @@ import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
-import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
@@ -19,12 +18,15 @@ import rainlap.water.Arrival;
 import rainlap.water.Step;
 
 /**
- * Which ways of the water pass a place: their arrival, or a line they cross, comes within {@link #NEAR} of it. Ways have their beginnings in common, and
- * all that passes by one step of it is judged by the worst that does: so a high wall costs no more a piece than a low one.
+ * Which ways of the water get through at a place: a line by which they come under or behind a piece, or onto the frame, comes within {@link #NEAR} of it.
+ * Water that only falls, or runs along, past a place does not get in there; nor does what has been on the frame before: it got in where it came there first. Ways have
+ * their beginnings in common, and all that passes by one step of it is judged by the worst that does: so a high wall costs no more a piece than a low one.
  */
 final class Passing {
     /** 10 mm. */
     static final long NEAR = 1_000;
+    /** As much as a line shares that crosses a place, or ends at it. */
+    private static final long TOUCH = 2 * NEAR;
 
     private final Elevation elevation;
     private final List<Passer> passers = new ArrayList<>();
@@ -59,20 +61,30 @@ final class Passing {
 
     private static final Comparator<Arrival> WORST = Comparator.comparingInt(Arrival::defences).thenComparingInt(a -> a.path().size());
 
-    Passing(Evidence e) {
-        this.elevation = e.elevation();
+    private Passing(Elevation elevation, List<Arrival> ways, boolean anyhow) {
+        this.elevation = elevation;
         Map<Step, Passer> known = new IdentityHashMap<>();
-        for (Arrival a : e.trace().arrivals()) {
+        for (Arrival a : ways) {
             int size = a.path().size();
             Passer end = new Passer(passers.size(), size, a);
             passers.add(end);
             mark(end, Place.line(elevation, a.surface(), a.where()).line(), a.surface());
             int i = size - 1;
-            while (i >= (size > 1 ? 1 : 0) && pass(a, i, known)) {
+            while (i >= (size > 1 ? 1 : 0) && (!anyhow && !getsIn(a.path(), i) || pass(a, i, known))) {
                 i--;
             }
         }
         this.tree = new BoxTree(marks.stream().map(m -> m.line.box()).toList());
+    }
+
+    /** Ways that get through where they pass. */
+    static Passing through(Elevation elevation, List<Arrival> ways) {
+        return new Passing(elevation, ways.stream().filter(a -> !a.comesFromTheFrame()).toList(), false);
+    }
+
+    /** Ways that pass anyhow, those too that only run by. */
+    static Passing by(Elevation elevation, List<Arrival> ways) {
+        return new Passing(elevation, ways, true);
     }
 
     /** Whether a way is the worst so far that has its step i; then it may be so for the steps before. Where rain falls is no mark if anything follows: it falls everywhere. */
@@ -102,10 +114,12 @@ final class Passing {
 
     /**
      * The worst way that passes a place. Ways that get under or run over one of the pieces, there or before, go before ways that only come by; of equal
-     * defences that which shares most of the place, of one that only touches its end next to nothing; then the shortest.
+     * defences that which shares most of the place; then the shortest.
+     *
+     * @param joint whether the place is that of a joint: what only touches an end of it, or crosses it, gets in at what lies there
      */
-    Optional<Arrival> worst(Place place, List<String> pieces) {
-        Map<Passer, Long> shared = shared(place);
+    Optional<Arrival> worst(Place place, List<String> pieces, boolean joint) {
+        Map<Passer, Long> shared = shared(place, joint);
         Map<Passer, Long> named = new TreeMap<>(BY_NUMBER);
         shared.forEach((p, s) -> {
             if (p.names(pieces)) {
@@ -121,16 +135,27 @@ final class Passing {
     private static final Comparator<Passer> BY_NUMBER = Comparator.comparingInt(p -> p.number);
 
     /** What passes a place, and how much of it shares each, grid units. */
-    private Map<Passer, Long> shared(Place place) {
+    private Map<Passer, Long> shared(Place place, boolean joint) {
         Map<Passer, Long> found = new TreeMap<>(BY_NUMBER);
         Box box = place.box().grow(near(elevation, place));
         tree.query(box, i -> {
             Mark m = marks.get(i);
-            if (isNear(elevation, m, place, NEAR)) {
+            if (!(joint && touches(m.line.box(), place.box())) && isNear(elevation, m, place, NEAR)) {
                 found.merge(owner.get(i), shared(m.line.box(), box), Math::max);
             }
         });
         return found;
+    }
+
+    /** Whether a line only crosses a longer place, or lies beside an end of it. */
+    private static boolean touches(Box line, Box place) {
+        boolean level = place.width() >= place.height();
+        if (Math.max(place.width(), place.height()) <= 2 * TOUCH) {
+            return false;
+        }
+        long from = level ? place.minX() : place.minY(), to = level ? place.maxX() : place.maxY();
+        return level ? line.height() > line.width() || line.maxX() < from + NEAR || line.minX() > to - NEAR
+                : line.width() > line.height() || line.maxY() < from + NEAR || line.minY() > to - NEAR;
     }
 
     private static long shared(Box a, Box b) {
@@ -138,11 +163,20 @@ final class Passing {
         return x < 0 || y < 0 ? 0 : Math.max(x, y);
     }
 
-    /** Where rain falls is no mark: it falls everywhere. */
+    /** Whether a step of a way gets further in, or is the one by which it comes where it leads. Where rain falls is none: it falls everywhere. */
+    private static boolean getsIn(List<Step> path, int i) {
+        return i == path.size() - 1 || path.get(i).entersBehind();
+    }
+
+    /** Where a way leads, and where it got in. */
     static List<Mark> marks(Elevation e, Place arrival, List<Step> path) {
         List<Mark> out = new ArrayList<>();
         add(arrival.surface(), arrival.line(), out);
-        path.stream().skip(path.size() > 1 ? 1 : 0).forEach(s -> add(s.on(), Place.line(e, s.on(), s.where()).line(), out));
+        for (int i = path.size() > 1 ? 1 : 0; i < path.size(); i++) {
+            if (getsIn(path, i)) {
+                add(path.get(i).on(), Place.line(e, path.get(i).on(), path.get(i).where()).line(), out);
+            }
+        }
         return out;
     }
 

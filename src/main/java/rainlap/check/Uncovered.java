@@ -77,7 +77,7 @@ final class Uncovered {
 
     private static Step rain(Surface on, List<Region> bare) {
         Box b = bare.stream().map(Region::box).reduce(Box::join).orElseThrow();
-        return new Step(Step.Kind.RAIN, Step.FRAME, "", false, on, List.of(new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY())), "rain wets the frame");
+        return new Step(Step.Kind.RAIN, Step.FRAME, "", false, on, List.of(new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY())));
     }
 
     private static List<Region> onWall(Evidence e, Place place) {

@@ -40,7 +40,7 @@ public final class AsDrawn {
     /** @param over the wall's own stack, or that of the walls laid flat beside it */
     static AsDrawn of(Evidence e, Stack over, Pressure pressure) {
         boolean known = over == e.stack() && pressure.drive() == e.trace().drive();
-        Trace trace = known ? e.trace() : Trace.of(over, e.joints(), pressure.drive(), Optional.empty(), Crew.ALONE);
+        Trace trace = known ? e.trace() : Trace.of(over, pressure.drive(), Optional.empty(), Crew.ALONE);
         return new AsDrawn(pressure, over.elevation(), trace, LevelBattens.pools(over, trace.onBattens()));
     }
 

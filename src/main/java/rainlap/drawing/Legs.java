@@ -55,6 +55,6 @@ final class Legs {
 
     /** So that what comes after a failure stays dashed. */
     private static Step failing(Step s) {
-        return new Step(s.kind(), s.layer(), s.piece(), true, s.on(), s.where(), s.why());
+        return new Step(s.kind(), s.layer(), s.piece(), true, s.on(), s.where());
     }
 }

@@ -36,6 +36,8 @@ final class SectionPlanes {
     private static final double[] AWAY = {5, 7, 10, 14};
     private static final int ANGLES = 16;
     private static final double GAP = 0.7;
+    /** The room kept round a weak stretch, which is drawn later, reaches so far past the ends of its bars. */
+    private static final double HALO = 0.4;
     private static final TextStyle LETTER = TextStyle.of(3.5).bold().middle();
     private final View view;
     private final Occupied taken;
@@ -85,7 +87,7 @@ final class SectionPlanes {
         PaperPoint tip = at.plus(clear * ux, clear * uy);
         PaperSegment leader = new PaperSegment(nearest(text.box().grown(GAP), tip), tip);
         Area head = Symbols.arrowHead(tip, -ux, -uy);
-        if (!drawing.holds(text.box()) || !Stream.of(text.box(), head.box()).allMatch(taken::isFree) || !taken.isFree(leader)) {
+        if (!drawing.holds(text.box()) || !Stream.of(text.box().grown(HALO), head.box()).allMatch(taken::isFree) || !taken.isFree(leader)) {
             return false;
         }
         Polyline line = Polyline.of(Looks.NARROW, leader.from(), leader.to());
@@ -111,7 +113,7 @@ final class SectionPlanes {
         PaperPoint a = cut.plumb() ? at.plus(0, -half) : at.plus(-half, 0), b = cut.plumb() ? at.plus(0, half) : at.plus(half, 0);
         Text first = letter(a, cut.plumb(), true, letter), second = letter(b, cut.plumb(), false, letter);
         PaperBox ends = PaperBox.of(List.of(a, b)).grown(0.2);
-        List<PaperBox> boxes = List.of(first.box(), second.box(), arm(a, cut.plumb()), arm(b, cut.plumb()));
+        List<PaperBox> boxes = List.of(first.box().grown(HALO), second.box().grown(HALO), arm(a, cut.plumb()), arm(b, cut.plumb()));
         if (!drawing.holds(ends) || !boxes.stream().allMatch(x -> drawing.holds(x) && taken.isFree(x.grown(clear)))) {
             return false;
         }

@@ -2,6 +2,8 @@ package rainlap.drawing;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
@@ -20,9 +22,11 @@ final class WaysIn {
     /** A way touches a place that it passes this near by, grid units. */
     private static final long NEAR = 100;
     private final Evidence evidence;
+    private final List<Arrival> arrivals;
 
     WaysIn(Evidence evidence) {
         this.evidence = evidence;
+        this.arrivals = evidence.trace().arrivals();
     }
 
     /** A part of a way and how much it shares with the place; whether the finding itself tells of it. */
@@ -43,11 +47,18 @@ final class WaysIn {
             return List.of();
         }
         boolean traced = Rules.find(f.rule()).filter(r -> r.info().theme() == RuleInfo.Theme.WATER).isPresent();
-        return evidence.trace().arrivals().stream().flatMap(a -> legs(a, f, place, traced).stream())
+        return Stream.concat(alone(f).stream(), arrivals.stream()).flatMap(a -> legs(a, f, place, traced).stream())
                 .filter(l -> l.way().defences() <= f.defences())
                 .sorted(Comparator.comparingInt((Leg l) -> l.way().defences()).thenComparingLong(l -> -l.shared()).thenComparing(l -> !l.own())
                         .thenComparing(l -> !l.fromRain()).thenComparingInt(l -> l.way().path().size()))
                 .map(Leg::way).distinct().toList();
+    }
+
+    /** The way that a finding tells, where it shows only with rain at its place alone, and so is none of the wall's. */
+    private Optional<Arrival> alone(Finding f) {
+        Step last = f.path().get(f.path().size() - 1);
+        return arrivals.stream().anyMatch(a -> a.path().equals(f.path())) ? Optional.empty()
+                : Optional.of(new Arrival(f.defences(), true, last.on(), last.where(), f.path(), f.litresPerHour()));
     }
 
     private List<Leg> legs(Arrival a, Finding f, Box place, boolean traced) {

@@ -1,6 +1,5 @@
 package rainlap.mend;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +13,6 @@ import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.wall.Elevation;
-import rainlap.wall.Opening;
-import rainlap.wall.Piece;
 
 /** Mends the wall near a weak point, and checks that it is mended. */
 public final class Mending {
@@ -80,7 +76,7 @@ public final class Mending {
             return Answer.none(refusal.get());
         }
         Mending mending = new Mending(finding, place);
-        Evidence part = near(evidence, near.grow(NEAR));
+        Evidence part = Evidence.of(evidence.elevation().near(near.grow(NEAR)), evidence.stage(), evidence.practice());
         return mending.isThere(part) ? mending.answer(part) : mending.answer(Evidence.of(evidence.elevation(), evidence.stage(), evidence.practice()));
     }
 
@@ -130,15 +126,5 @@ public final class Mending {
     /** The same thing wrong with the same pieces. */
     private static String key(Finding f) {
         return f.rule() + " " + new TreeSet<>(f.pieces());
-    }
-
-    /** The wall with the pieces about a place only. */
-    private static Evidence near(Evidence e, Box around) {
-        Elevation wall = e.elevation();
-        List<Piece> kept = new ArrayList<>(wall.pieces().stream().filter(p -> p.shapes().stream().anyMatch(s -> s.on().isWall() ? s.box().meets(around)
-                : wall.findOpening(s.on().opening()).map(Opening::rect).filter(r -> r.meets(around)).isPresent())).toList());
-        Set<String> ids = new HashSet<>(kept.stream().map(Piece::id).toList());
-        kept.replaceAll(p -> new Piece(p.id(), p.material(), p.shapes(), p.under().stream().filter(ids::contains).toList(), p.bond(), p.cuts()));
-        return Evidence.of(wall.withPieces(kept), e.stage(), e.practice());
     }
 }

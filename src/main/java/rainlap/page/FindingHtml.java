@@ -112,7 +112,7 @@ final class FindingHtml {
     private void way(Finding f) {
         out.raw("<h4>Water's way");
         if (f.path().isEmpty()) {
-            out.raw("</h4><p class=\"s\">None comes to the frame here with fewer than " + Finding.MANY + " failures.</p>\n");
+            out.raw("</h4><p class=\"s\">").text(f.whyNoWay()).raw("</p>\n");
             return;
         }
         out.raw(" <button type=\"button\" class=\"again\">show again</button></h4>\n<ol class=\"way-in\">");

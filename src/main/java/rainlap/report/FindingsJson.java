@@ -122,7 +122,7 @@ public final class FindingsJson {
         json.writeArrayFieldStart("joints");
         List<Joint> all = result.evidence().joints().all();
         for (int i = 0; i < all.size(); i++) {
-            write(all.get(i), result.evidence().trace().litresAtJoint(i));
+            write(all.get(i), result.evidence().trace().litresAt(all.get(i)));
         }
         json.writeEndArray();
     }

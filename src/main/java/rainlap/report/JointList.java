@@ -3,7 +3,6 @@ package rainlap.report;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.geom.Box;
@@ -17,13 +16,9 @@ final class JointList {
 
     /**
      * @param wall its id in a building, else the elevation's name
-     * @param number of the joint on it, from 0
+     * @param joint on it
      */
-    record Row(String wall, CheckResult result, int number) {
-        private Joint joint() {
-            return result.evidence().joints().all().get(number);
-        }
-
+    record Row(String wall, CheckResult result, Joint joint) {
         private Place place() {
             return Place.line(result.evidence().elevation(), joint().surface(), joint().line());
         }
@@ -52,7 +47,7 @@ final class JointList {
             new Column<>("taped", 8, r -> Cell.of(taped(r.joint()))),
             tape("tape on outer mm", Joint::coverOnOuter),
             tape("tape on inner mm", Joint::coverOnInner),
-            new Column<>("litres per hour", 9, r -> Cell.of(r.result().evidence().trace().litresAtJoint(r.number()))),
+            new Column<>("litres per hour", 9, r -> Cell.of(r.result().evidence().trace().litresAt(r.joint()))),
             new Column<>("geometry (WKT, mm)", 40, r -> Cell.of(r.place().wkt())));
 
     private static Column<Row> joint(String heading, int width, Function<Joint, String> text) {
@@ -69,7 +64,7 @@ final class JointList {
     }
 
     static Stream<Row> rows(String wall, CheckResult result) {
-        return IntStream.range(0, result.evidence().joints().all().size()).mapToObj(i -> new Row(wall, result, i));
+        return result.evidence().joints().all().stream().map(j -> new Row(wall, result, j));
     }
 
     static ListTable of(List<Row> rows) {

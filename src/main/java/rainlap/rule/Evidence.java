@@ -2,7 +2,6 @@ package rainlap.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import rainlap.building.Unfolded;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
@@ -16,6 +15,7 @@ import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
 import rainlap.practice.Practice;
 import rainlap.stack.Crew;
+import rainlap.stack.Found;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
@@ -51,16 +51,22 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     public static Evidence of(Elevation elevation, Stage stage, Practice practice, Crew crew) {
         Stack stack = Stack.of(elevation, stage, crew);
-        Joints joints = Joints.of(stack, crew);
-        List<Joint> here = joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList();
-        Later<Trace> trace = new Later<>(() -> Trace.of(stack, joints, Drive.of(elevation.exposure(), practice, stage),
-                DrivingRain.of(elevation.exposure()), crew));
-        Later<List<OpeningEdge>> edges = new Later<>(() -> OpeningEdge.of(stack));
-        Later<List<OpeningCorner>> corners = new Later<>(() -> OpeningCorner.of(stack));
-        Later<List<Bare>> bare = new Later<>(() -> Bare.of(stack, joints));
-        crew.all(List.of(trace, edges, corners, bare));
-        return new Evidence(stack, joints, here, MembraneJoints.among(here), edges.value, corners.value, BuildingCorner.of(stack), bare.value,
-                trace.value, practice);
+        Found<Joined> joined = new Found<>(() -> Joined.of(stack, crew));
+        Found<Trace> trace = new Found<>(() -> Trace.of(stack, Drive.of(elevation.exposure(), practice, stage), DrivingRain.of(elevation.exposure()), crew));
+        Found<List<OpeningEdge>> edges = new Found<>(() -> OpeningEdge.of(stack));
+        Found<List<OpeningCorner>> corners = new Found<>(() -> OpeningCorner.of(stack));
+        crew.all(List.of(trace, joined, edges, corners));
+        Joined j = joined.found();
+        return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), edges.found(), corners.found(), BuildingCorner.of(stack), j.bare,
+                trace.found(), practice);
+    }
+
+    /** The joints, those that lie here, and what they leave bare. */
+    private record Joined(Joints joints, List<Joint> here, List<Bare> bare) {
+        static Joined of(Stack stack, Crew crew) {
+            Joints joints = Joints.of(stack, crew);
+            return new Joined(joints, joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList(), Bare.of(stack, joints));
+        }
     }
 
     /**
@@ -72,25 +78,9 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         Stack flat = Stack.of(wall.flat(), stage, crew);
         List<BuildingCorner> corners = new ArrayList<>(wall.corners().stream().map(c -> BuildingCorner.between(flat, c)).toList());
         alone.buildingCorners.stream().flatMap(c -> wall.unjoined(c.edge()).stream()).map(c -> BuildingCorner.of(alone.stack, c)).forEach(corners::add);
-        Trace trace = Trace.ofWall(alone.trace, flat, alone.joints, wall.left().isPresent(), crew);
+        Trace trace = Trace.ofWall(alone.trace, flat, wall.left().isPresent(), crew);
         return new Evidence(alone.stack, alone.joints, alone.jointsHere, alone.membraneJoints, alone.openingEdges, alone.openingCorners, corners,
                 alone.bare, trace, practice);
-    }
-
-    /** Something to be found out by whichever thread comes to it. */
-    private static final class Later<T> implements Supplier<Object> {
-        private final Supplier<T> work;
-        private T value;
-
-        Later(Supplier<T> work) {
-            this.work = work;
-        }
-
-        @Override
-        public Object get() {
-            value = work.get();
-            return value;
-        }
     }
 
     public Elevation elevation() {

@@ -27,7 +27,7 @@ import rainlap.water.Step;
  * @param defences how many things must fail before water reaches the frame by way of this place; {@link #MANY} for that many or more.
  *     A rule states it only where the trace does not look; the check lowers it to what the trace tells
  * @param joint the id of the joint it concerns
- * @param path the water's way by this place to the frame, from the rain on; empty when none comes with fewer than {@link #MANY} failures
+ * @param path the water's way by this place to the frame, from the rain on; empty when none comes with fewer than {@link #MANY} failures, or none can be followed there
  * @param litresPerHour of water that comes this way; empty where that is not reckoned
  */
 public record Finding(String rule, List<String> pieces, Place where, OptionalDouble measured, OptionalDouble required, String unit,
@@ -56,6 +56,12 @@ public record Finding(String rule, List<String> pieces, Place where, OptionalDou
     public Finding withLitres(double perHour) {
         return new Finding(rule, pieces, where, measured, required, unit, drawn, asked, source, spokenBy, says, remedy, defences, joint, path,
                 OptionalDouble.of(perHour));
+    }
+
+    /** In words, for a finding without a way: none gets in so easily, or none can be followed there and the rule itself reckons with so few failures. */
+    public String whyNoWay() {
+        return defences == MANY ? "None gets in here and comes to the frame with fewer than " + MANY + " failures."
+                : "None is followed here: that " + (defences == 0 ? "nothing" : defences + (defences == 1 ? " thing" : " things")) + " must fail is what the rule takes, not what the water shows.";
     }
 
     /** Whether it is a matter for practices, and this one says nothing of it. */

@@ -2,6 +2,7 @@ package rainlap.rule;
 
 import java.util.List;
 import rainlap.geom.Box;
+import rainlap.geom.Ends;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Ring;
@@ -15,7 +16,7 @@ import rainlap.wall.Surface;
  */
 public record Place(Surface surface, List<Point> line, List<Region> area) {
     public Place {
-        line = List.copyOf(line);
+        line = Ends.copyOf(line);
         area = List.copyOf(area);
         if (line.isEmpty() == area.isEmpty()) {
             throw new IllegalArgumentException("a place is a line or an area");
@@ -24,7 +25,7 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
 
     /** A polyline given in the surface's own frame. */
     public static Place line(Elevation e, Surface on, List<Point> line) {
-        return new Place(on, line.stream().map(p -> flat(e, on, p)).toList(), List.of());
+        return new Place(on, on.isWall() ? line : line.stream().map(p -> flat(e, on, p)).toList(), List.of());
     }
 
     public static Place line(Elevation e, Surface on, Segment s) {

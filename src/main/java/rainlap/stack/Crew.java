@@ -3,9 +3,11 @@ package rainlap.stack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How many threads share the work of a check. Results come in the order of the parts, whoever did them and whenever: one thread and
@@ -20,9 +22,12 @@ public final class Crew {
     private static final int PARTS = 16;
 
     private final int threads;
+    /** Its threads end by themselves when nothing has been done for a while. */
+    private final ForkJoinPool pool;
 
     private Crew(int threads) {
         this.threads = threads;
+        this.pool = threads == 1 ? null : new ForkJoinPool(threads);
     }
 
     /** Of at most so many threads, for a wall of so many pieces. */
@@ -30,17 +35,16 @@ public final class Crew {
         return threads < 2 || pieces < WORTH_SHARING ? ALONE : new Crew(threads);
     }
 
-    /** Does every part. */
-    public <T> List<T> all(List<Supplier<T>> parts) {
+    /** Does every part; a part may hand out parts of its own. */
+    public <T> List<T> all(List<? extends Supplier<? extends T>> parts) {
         if (threads == 1) {
-            return parts.stream().map(Supplier::get).toList();
+            return inTurn(parts.stream());
         }
-        ForkJoinPool pool = new ForkJoinPool(threads);
-        try {
-            return pool.submit(() -> parts.parallelStream().map(Supplier::get).toList()).join();
-        } finally {
-            pool.shutdown();
-        }
+        return ForkJoinTask.getPool() == pool ? inTurn(parts.parallelStream()) : pool.submit(() -> Crew.<T>inTurn(parts.parallelStream())).join();
+    }
+
+    private static <T> List<T> inTurn(Stream<? extends Supplier<? extends T>> parts) {
+        return parts.<T>map(Supplier::get).toList();
     }
 
     /** Cuts a list into runs of neighbours, does each, and hands back what came of them in the list's order. */

@@ -4,6 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rainlap.geom.Box;
 import rainlap.material.Catalogue;
 
 /** One elevation, read and checked: ids are unique, references resolve, shapes are sound. Pieces stand in laying order. */
@@ -77,5 +80,13 @@ public final class Elevation {
     /** The same wall with other pieces. */
     public Elevation withPieces(List<Piece> other) {
         return new Elevation(name, practice, exposure, outline, openings, penetrations, materials, other, expected);
+    }
+
+    /** The same wall with no pieces but those that meet a box, or lie in the reveal of an opening that does; none is cut. */
+    public Elevation near(Box box) {
+        List<Piece> kept = pieces.stream().filter(p -> p.shapes().stream().anyMatch(s -> s.on().isWall() ? s.box().meets(box)
+                : findOpening(s.on().opening()).map(Opening::rect).filter(r -> r.meets(box)).isPresent())).toList();
+        Set<String> ids = kept.stream().map(Piece::id).collect(Collectors.toSet());
+        return withPieces(kept.stream().map(p -> new Piece(p.id(), p.material(), p.shapes(), p.under().stream().filter(ids::contains).toList(), p.bond(), p.cuts())).toList());
     }
 }

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import rainlap.geom.Ends;
 import rainlap.geom.Point;
 import rainlap.wall.Surface;
 
@@ -17,8 +18,13 @@ import rainlap.wall.Surface;
  */
 public record Arrival(int defences, boolean first, Surface surface, List<Point> where, List<Step> path, OptionalDouble litresPerHour) {
     public Arrival {
-        where = List.copyOf(where);
+        where = Ends.copyOf(where);
         path = List.copyOf(path);
+    }
+
+    /** Whether the water had been on the frame before: then it is told where it came there first. */
+    public boolean comesFromTheFrame() {
+        return path.subList(0, path.size() - 1).stream().anyMatch(s -> s.layer().equals(Step.FRAME));
     }
 
     Arrival withLitres(double perHour) {

@@ -6,8 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.Region;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
 import rainlap.wall.Penetration;
@@ -28,7 +31,7 @@ final class Carving {
         this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b));
     }
 
-    static void carve(Ground ground, Stack stack) {
+    static void carve(Ground ground, Stack stack, Crew crew) {
         Carving c = new Carving(ground, stack);
         if (ground.surface().isWall()) {
             c.addWall(stack);
@@ -38,7 +41,7 @@ final class Carving {
         for (Map.Entry<Integer, List<Region>> e : ground.pieces(stack).entrySet()) {
             e.getValue().forEach(r -> c.all.add(new Owned(e.getKey(), r)));
         }
-        c.bands();
+        c.bands(crew);
         if (ground.surface().isWall()) {
             Pipes.findSides(stack.elevation().penetrations(), ground.cells);
         }
@@ -56,20 +59,20 @@ final class Carving {
         }
     }
 
-    private void bands() {
+    private void bands(Crew crew) {
         Box extent = ground.extent();
-        long height = extent.height();
         int edges = all.stream().mapToInt(o -> o.region().edgeCount()).sum();
-        long count = edges < CROWDED ? 1 : Math.max(1, height / BAND);
+        int count = edges < CROWDED ? 1 : (int) Math.max(1, extent.height() / BAND);
         List<List<Owned>> members = membersOf(count, extent);
-        List<Cell> below = List.of();
+        List<List<Cell>> bands = crew.all(IntStream.range(0, count).<Supplier<List<Cell>>>mapToObj(
+                i -> () -> sweep(members.get(i), level(extent, i, count), level(extent, i + 1, count))).toList());
         for (int i = 0; i < count; i++) {
-            long from = level(extent, i, count), to = level(extent, i + 1, count);
-            int first = ground.cells.size();
-            sweep(members.get(i), from, to);
-            List<Cell> band = ground.cells.subList(first, ground.cells.size());
-            joinBands(below, band.stream().filter(c -> c.lower.isLevel() && c.lower.ay() == from).toList());
-            below = band.stream().filter(c -> c.upper.isLevel() && c.upper.ay() == to).toList();
+            ground.cells.addAll(bands.get(i));
+            if (i > 0) {
+                long at = level(extent, i, count);
+                joinBands(bands.get(i - 1).stream().filter(c -> c.upper.isLevel() && c.upper.ay() == at).toList(),
+                        bands.get(i).stream().filter(c -> c.lower.isLevel() && c.lower.ay() == at).toList());
+            }
         }
     }
 
@@ -96,7 +99,7 @@ final class Carving {
         return (int) Math.min(count - 1, i);
     }
 
-    private void sweep(Collection<Owned> members, long bottom, long top) {
+    private List<Cell> sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
         TreeSet<Long> breaks = new TreeSet<>();
         for (Owned o : members) {
@@ -113,7 +116,7 @@ final class Carving {
             }
         }
         long[] at = breaks.subSet(ground.extent().minX(), true, ground.extent().maxX(), true).stream().mapToLong(x -> x).toArray();
-        new Sweep(ground, piles, borders, at, bottom, top).run();
+        return new Sweep(ground, piles, borders, at, bottom, top).run();
     }
 
     private static void addBreaks(Region r, int k, long bottom, long top, TreeSet<Long> breaks) {

@@ -19,6 +19,8 @@ final class Cell {
     final Pile pile;
     /** The opening this part of the wall's plane lies in, or -1: then there is a frame behind it. */
     final int opening;
+    /** How high its highest place is, as it compares with those of other surfaces. */
+    double height;
     /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or these plumb stretches of its sides. */
     int pipe = -1;
     boolean overPipe;
@@ -52,6 +54,11 @@ final class Cell {
         this.opening = opening;
     }
 
+    /** Its borders will not change any more. */
+    void settleHeight() {
+        height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
+    }
+
     /** The same cell as if it bordered on others of one kind alone; empty if it borders on none. */
     Optional<Cell> towards(Predicate<Cell> kind) {
         Cell c = new Cell(ground, x0, x1, lower, upper, pile, opening);
@@ -68,10 +75,12 @@ final class Cell {
         if (pools == null) {
             pools = new Pool[pile.depth() + 1];
         }
-        if (pools[gap] == null) {
-            pools[gap] = new Pool(this, gap);
+        Pool known = pools[gap];
+        if (known == null) {
+            known = new Pool(this);
+            pools[gap] = known;
         }
-        return pools[gap];
+        return known;
     }
 
     /** Settles what has come to a gap at a cost; returns what is new. */
@@ -79,14 +88,14 @@ final class Cell {
         return pools == null || pools[gap] == null ? List.of() : pools[gap].settle(cost);
     }
 
+    /** Whether any water has settled on the frame at just this cost. */
+    boolean isWetAt(int cost) {
+        return pools != null && pools[0] != null && pools[0].holds(cost);
+    }
+
     /** What has settled on the frame. */
     List<Wet> onFrame() {
         return pools == null || pools[0] == null ? List.of() : pools[0].settled();
-    }
-
-    /** How high its highest place is, as it compares with those of other surfaces. */
-    double height() {
-        return ground.height(Math.max(upper.at(x0), upper.at(x1)));
     }
 
     boolean isFramed() {

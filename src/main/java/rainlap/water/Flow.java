@@ -3,7 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 import rainlap.material.Edge;
 import rainlap.wall.Side;
 import rainlap.water.How.Move;
@@ -43,18 +43,15 @@ final class Flow {
         cells.add(c);
     }
 
-    /** Lets it rain in some cells; from those beside them, rain comes to them alone. */
-    boolean rain(Predicate<Cell> source) {
-        cells.sort(Comparator.comparingDouble(Cell::height).reversed());
+    boolean rain(Rain rain) {
+        cells.forEach(Cell::settleHeight);
+        cells.sort(Comparator.comparingDouble((Cell c) -> c.height).reversed());
         for (int i = 0; i < cells.size(); i++) {
             cells.get(i).number = i;
         }
         for (Cell c : cells) {
-            if (!source.test(c)) {
-                c.towards(source).ifPresent(beside -> moves(beside.rain()));
-                continue;
-            }
-            moves(c.rain());
+            Optional<Wet> wet = rain.on(c);
+            (wet.isPresent() ? wet : rain.beside(c).map(Cell::rain)).ifPresent(this::moves);
         }
         return true;
     }
@@ -133,15 +130,16 @@ final class Flow {
         }
     }
 
-    /** Water crosses into gap j of a cell, up to that cell's upper line. */
-    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
+    /** Water crosses a line, or a part of a level one, into gap j of a cell, up to that cell's upper line. */
+    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line, long a, long b) {
         int cost = w.cost() + x.cost(j);
         if (j == c.openGap() || cost > MOST) {
             return;
         }
         boolean enters = j == 0 && !w.isOnFrame();
         if (enters || !isHere(c) || !c.pool(j).isFull(w.running(), cost, from, to)) {
-            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, how(move, x, j, line)));
+            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w,
+                    how(move, x, j, line == null ? null : Winds.part(line, a, b))));
         }
     }
 
@@ -200,15 +198,13 @@ final class Flow {
     }
 
     private void fall(Wet w, Seam s, Crossing x, long a, long b) {
-        Line line = null;
         for (int j = x.lo; j <= x.hi; j++) {
-            line = line != null ? line : Winds.part(s.line(), a, b);
             if (s.ontoSill() && w.running()) {
-                fill(s.lower(), j, x, s.lower().x0, s.lower().x1, w, Move.FALL, line);
+                fill(s.lower(), j, x, s.lower().x0, s.lower().x1, w, Move.FALL, s.line(), a, b);
             } else if (s.ontoSill()) {
                 intoCorner(w, s, j, x, b);
             } else {
-                fill(s.lower(), j, x, a + s.shift(), b + s.shift(), w, Move.FALL, line);
+                fill(s.lower(), j, x, a + s.shift(), b + s.shift(), w, Move.FALL, s.line(), a, b);
             }
         }
     }
@@ -257,7 +253,7 @@ final class Flow {
     private void spread(Wet w, Cell to, Edge facing, Line line) {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), to.pile, facing);
         for (int j = x.lo; j <= x.hi; j++) {
-            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line);
+            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line, line == null ? 0 : line.ax(), line == null ? 0 : line.bx());
         }
     }
 }

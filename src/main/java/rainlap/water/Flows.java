@@ -3,7 +3,6 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 import rainlap.geom.Box;
 import rainlap.stack.Crew;
@@ -42,9 +41,8 @@ final class Flows {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
-    /** @param source the cells that water comes to from outside */
-    void run(Crew crew, Predicate<Cell> source) {
-        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> () -> s.rain(source)).toList();
+    void run(Crew crew, Rain rain) {
+        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> () -> s.rain(rain)).toList();
         crew.all(rains);
         for (int cost = 0; cost <= Flow.MOST; cost++) {
             exchange();

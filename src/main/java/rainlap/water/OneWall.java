@@ -67,7 +67,7 @@ final class OneWall {
     }
 
     private List<Step> path(List<Step> path) {
-        return path.stream().map(s -> isHere(s.on()) ? s : new Step(s.kind(), s.layer(), s.piece(), s.failure(), Surface.WALL, laidFlat(s), s.why())).toList();
+        return path.stream().map(s -> isHere(s.on()) ? s : new Step(s.kind(), s.layer(), s.piece(), s.failure(), Surface.WALL, laidFlat(s))).toList();
     }
 
     private List<Point> laidFlat(Step s) {

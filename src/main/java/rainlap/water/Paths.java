@@ -16,7 +16,6 @@ final class Paths {
     private final Map<Wet, Step> steps = new IdentityHashMap<>();
     private final Map<Wet, Integer> told = new IdentityHashMap<>();
     private final Map<Said, Integer> said = new HashMap<>();
-    private final Map<String, String> words = new HashMap<>();
 
     Paths(Coat coat) {
         this.coat = coat;
@@ -80,11 +79,8 @@ final class Paths {
 
     private Step step(Wet w) {
         int under = w.how().under();
-        boolean failure = isFailure(w);
         Ground ground = w.source() == null ? w.cell().ground : w.source().cell().ground;
-        Step.Kind kind = kind(w.how());
-        return new Step(kind, name(layer(w)), under < 0 ? "" : name(under), failure, ground.surface(), where(w, ground),
-                words.computeIfAbsent(why(kind, w, failure), said -> said));
+        return new Step(kind(w.how()), name(layer(w)), under < 0 ? "" : name(under), isFailure(w), ground.surface(), where(w, ground));
     }
 
     private static List<Point> where(Wet w, Ground ground) {
@@ -113,28 +109,6 @@ final class Paths {
             case LEDGE -> Step.Kind.OFF_A_LEDGE;
             case SPREAD -> under ? Step.Kind.SPREAD_UNDER : Step.Kind.SPREAD;
             case PIPE -> Step.Kind.ALONG_A_PIPE;
-        };
-    }
-
-    private String why(Step.Kind kind, Wet w, boolean failure) {
-        String on = layer(w) < 0 ? "the frame" : name(layer(w));
-        int under = w.how().under();
-        String piece = under < 0 ? "" : name(under);
-        String bond = failure ? ", whose bond has failed" : "";
-        return switch (kind) {
-            case RAIN -> "rain wets " + on;
-            case DROP -> "drops onto " + on;
-            case RUN_BEHIND -> "runs in behind " + piece + bond;
-            case LIFT_UNDER -> "wind lifts it under " + piece + bond;
-            case LIFT_ON -> "wind lifts it on, onto " + on;
-            case PUSH_UNDER -> "wind pushes it sideways under " + piece + bond;
-            case PUSH_ON -> "wind pushes it on, onto " + on;
-            case OVERRUN -> "overruns the lap under " + piece + ", onto " + on;
-            case RUN_ALONG -> under < 0 ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
-            case OFF_A_LEDGE -> "runs off the end of " + piece;
-            case SPREAD -> "spreads over " + on;
-            case SPREAD_UNDER -> "spreads in under " + piece + bond;
-            case ALONG_A_PIPE -> "runs along the pipe in behind " + piece + (failure ? ", whose seal has opened" : "");
         };
     }
 }

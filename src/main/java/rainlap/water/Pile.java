@@ -1,19 +1,19 @@
 package rainlap.water;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object. */
+/** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object, whichever thread comes to them first. */
 final class Pile {
     private final int[] pieces;
     private final Source source;
-    private final Map<Integer, Pile> toggled = new HashMap<>(4);
+    private final Map<Integer, Pile> toggled = new ConcurrentHashMap<>(4);
 
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
         private final Ordered order;
-        private final Map<Key, Pile> known = new HashMap<>();
+        private final Map<Key, Pile> known = new ConcurrentHashMap<>();
         private final Pile empty = new Pile(new int[0], this);
 
         Source(Ordered order) {

@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -8,24 +9,37 @@ import java.util.List;
 final class Pool {
     private static final Comparator<Wet> BY_PLACE = Comparator.comparingLong(Wet::from).thenComparing(Wet::to, Comparator.reverseOrder());
 
-    final Cell cell;
-    final int gap;
-    private final List<Wet> settled = new ArrayList<>(2);
-    private List<Wet> come = new ArrayList<>(2);
+    private static final Wet[] NONE = {};
 
-    Pool(Cell cell, int gap) {
+    private final Cell cell;
+    /** Arrays that grow, and no lists: a wall has some twenty pools a piece, and most hold one or two. */
+    private Wet[] settled = NONE;
+    private int count;
+    private Wet[] come = NONE;
+    private int waiting;
+
+    Pool(Cell cell) {
         this.cell = cell;
-        this.gap = gap;
     }
 
     List<Wet> settled() {
-        return settled;
+        return Arrays.asList(settled).subList(0, count);
+    }
+
+    /** Whether any has settled at just this cost. */
+    boolean holds(int cost) {
+        for (int i = 0; i < count; i++) {
+            if (settled[i].cost() == cost) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether all of it is there already, at no higher cost and at least as high. */
     boolean covers(Wet w) {
-        for (Wet old : settled) {
-            if (old.covers(w)) {
+        for (int i = 0; i < count; i++) {
+            if (settled[i].covers(w)) {
                 return true;
             }
         }
@@ -34,7 +48,8 @@ final class Pool {
 
     /** Whether the whole height of a stretch is wet already, at no higher cost. */
     boolean isFull(boolean running, int cost, long from, long to) {
-        for (Wet old : settled) {
+        for (int i = 0; i < count; i++) {
+            Wet old = settled[i];
             if (old.cost() <= cost && (old.running() || !running) && old.from() <= from && old.to() >= to
                     && old.top(from) >= cell.upper.at(from) - Uncovered.SAME && old.top(to) >= cell.upper.at(to) - Uncovered.SAME) {
                 return true;
@@ -45,42 +60,52 @@ final class Pool {
 
     /** Water comes. */
     void add(Wet w) {
-        come.add(w);
+        come = with(come, waiting++, w);
+    }
+
+    private static Wet[] with(Wet[] all, int n, Wet w) {
+        Wet[] room = n < all.length ? all : Arrays.copyOf(all, n == 0 ? 2 : 2 * n);
+        room[n] = w;
+        return room;
     }
 
     /** Settles what has come at a cost, running water first; returns what is new. */
     List<Wet> settle(int cost) {
-        if (come.isEmpty()) {
-            return List.of();
-        }
-        List<Wet> fresh = new ArrayList<>(1);
-        if (come.size() == 1) {
-            if (come.get(0).cost() != cost) {
-                return List.of();
+        List<Wet> running = null, driven = null;
+        int rest = 0;
+        for (int i = 0; i < waiting; i++) {
+            Wet w = come[i];
+            if (w.cost() != cost) {
+                come[rest++] = w;
+            } else if (w.running()) {
+                running = with(running, w);
+            } else {
+                driven = with(driven, w);
             }
-            settle(come.get(0), fresh);
-            come.clear();
-            return fresh;
         }
-        List<Wet> running = new ArrayList<>(come.size()), driven = new ArrayList<>(0), rest = new ArrayList<>(0);
-        for (Wet w : come) {
-            (w.cost() != cost ? rest : w.running() ? running : driven).add(w);
-        }
-        come = rest;
-        joined(running).forEach(w -> settle(w, fresh));
-        joined(driven).forEach(w -> settle(w, fresh));
-        return fresh;
+        Arrays.fill(come, rest, waiting, null);
+        waiting = rest;
+        List<Wet> fresh = settle(running, null);
+        fresh = settle(driven, fresh);
+        return fresh == null ? List.of() : fresh;
     }
 
-    private void settle(Wet w, List<Wet> fresh) {
-        if (settled.isEmpty()) {
-            settled.add(w);
-            fresh.add(w);
-        } else {
-            List<Wet> parts = new Uncovered(settled).partsOf(w);
-            settled.addAll(parts);
-            fresh.addAll(parts);
+    private static List<Wet> with(List<Wet> all, Wet w) {
+        List<Wet> room = all == null ? new ArrayList<>(2) : all;
+        room.add(w);
+        return room;
+    }
+
+    private List<Wet> settle(List<Wet> now, List<Wet> before) {
+        List<Wet> fresh = before;
+        List<Wet> whole = now == null ? List.of() : joined(now);
+        for (int i = 0; i < whole.size(); i++) {
+            for (Wet part : count == 0 ? List.of(whole.get(i)) : new Uncovered(settled, count).partsOf(whole.get(i))) {
+                settled = with(settled, count++, part);
+                fresh = with(fresh, part);
+            }
         }
+        return fresh;
     }
 
     /** Stretches that fill the cell and touch are one; of their ways the leftmost is told. */

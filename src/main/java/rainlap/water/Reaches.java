@@ -2,61 +2,58 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import rainlap.geom.Region;
+import java.util.stream.IntStream;
 
 /** The wet frame: kept as patches, made into polygons when somebody asks for them. */
 final class Reaches {
     private final List<Part> parts = new ArrayList<>();
     private List<Reach> made;
 
-    private record Part(int defences, Ground ground, List<Patch> patches) {}
+    private record Part(Ground ground, Patches wet) {}
 
     Reaches(List<Ground> grounds) {
-        List<List<Part>> byLevel = Stream.generate(() -> (List<Part>) new ArrayList<Part>()).limit(Flow.MOST + 1).toList();
         for (Ground g : grounds) {
-            List<List<Patch>> wet = wet(g);
-            for (int level = 0; level <= Flow.MOST; level++) {
-                if (!wet.get(level).isEmpty()) {
-                    byLevel.get(level).add(new Part(level, g, wet.get(level)));
-                }
+            Patches wet = new Patches();
+            g.cells.forEach(c -> add(c, wet));
+            if (!wet.isEmpty()) {
+                wet.trim();
+                parts.add(new Part(g, wet));
             }
         }
-        byLevel.forEach(parts::addAll);
-        grounds.forEach(g -> g.cells.clear());
     }
 
     /** For each number of defences and surface, where it is not dry. */
     synchronized List<Reach> all() {
         if (made == null) {
-            made = parts.stream().map(p -> new Reach(p.defences(), p.ground().surface(),
-                    Patchwork.regions(p.patches()).stream().map(r -> Ground.mapped(r, p.ground()::turned)).toList()))
+            made = IntStream.rangeClosed(0, Flow.MOST).boxed().flatMap(level -> parts.stream().map(p -> reach(level, p)))
                     .filter(r -> !r.where().isEmpty()).toList();
             parts.clear();
         }
         return made;
     }
 
-    /** By level. */
-    private static List<List<Patch>> wet(Ground g) {
-        List<List<Patch>> out = Stream.generate(() -> (List<Patch>) new ArrayList<Patch>()).limit(Flow.MOST + 1).toList();
-        for (Cell c : g.cells) {
-            List<Patch> wet = c.pile.depth() == 0 ? List.of(Skyline.all(c)) : List.of();
-            for (int level = 0; level <= Flow.MOST; level++) {
-                wet = isWetter(c, level) ? Skyline.of(c, level) : wet;
-                out.get(level).addAll(wet);
-            }
-        }
-        return out;
+    private static Reach reach(int defences, Part p) {
+        return new Reach(defences, p.ground.surface(),
+                Patchwork.regions(p.wet.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
     }
 
-    /** Whether more water has come at this level than at those before; what is bare is wet as it is. */
-    private static boolean isWetter(Cell c, int level) {
-        for (Wet w : c.pile.depth() > 0 ? c.onFrame() : List.<Wet>of()) {
-            if (w.cost() == level) {
-                return true;
+    /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */
+    private static void add(Cell c, Patches out) {
+        List<Patch> wet = c.pile.depth() == 0 ? List.of(Skyline.all(c)) : List.of();
+        int since = 0;
+        for (int level = 0; level <= Flow.MOST; level++) {
+            if (c.pile.depth() > 0 && c.isWetAt(level)) {
+                add(wet, since, level - 1, out);
+                wet = Skyline.of(c, level);
+                since = level;
             }
         }
-        return false;
+        add(wet, since, Flow.MOST, out);
+    }
+
+    private static void add(List<Patch> wet, int first, int last, Patches out) {
+        for (int i = 0; i < wet.size() && first <= last; i++) {
+            out.add(wet.get(i), first, last);
+        }
     }
 }

@@ -66,7 +66,11 @@ final class Runs {
         OnItsWay way = new OnItsWay(w);
         List<Exit> exits = ways.along(w.cell(), w.gap(), start, right, way);
         way.tell();
-        exits.stream().filter(e -> !e.leaves()).forEach(e -> flow.wet(e.wet(w, Move.ALONG)));
+        for (Exit e : exits) {
+            if (!e.leaves()) {
+                flow.wet(e.wet(w, Move.ALONG));
+            }
+        }
         return !exits.isEmpty();
     }
 

@@ -15,7 +15,7 @@ final class Sweep {
     private final long top;
     private final Border[] byStart;
     private final long[] breaks;
-    private final List<Cell> made;
+    private final List<Cell> made = new ArrayList<>();
 
     private Active active = new Active();
     private List<Cell> open = new ArrayList<>();
@@ -31,13 +31,13 @@ final class Sweep {
         this.piles = piles;
         this.bottom = bottom;
         this.top = top;
-        this.made = ground.cells;
         this.breaks = breaks;
         byStart = borders.toArray(Border[]::new);
         Arrays.sort(byStart, java.util.Comparator.comparingLong(b -> b.line().ax()));
     }
 
-    void run() {
+    /** The cells, in no order that means anything but always the same. */
+    List<Cell> run() {
         int next = 0;
         for (int i = 0; i + 1 < breaks.length; i++) {
             long from = breaks[i];
@@ -54,6 +54,7 @@ final class Sweep {
                 from = to;
             }
         }
+        return made;
     }
 
     /** The trapezoids of one slab, from the bottom up. */

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
-import rainlap.joint.Joints;
 import rainlap.stack.Crew;
+import rainlap.stack.Found;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
@@ -17,49 +17,46 @@ public final class Trace {
     private final Elevation elevation;
     private final Drive drive;
     private final Supplier<List<Reach>> reach;
-    private final List<Arrival> arrivals;
+    private final Kept arrivals;
     private final List<Standing> trapped;
     private final List<OnBatten> onBattens;
     private final Optional<DrivingRain> rain;
     private final Optional<Balance> balance;
     private final Optional<Litres> litres;
-    private final double[] litresAtJoints;
 
-    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, List<Joint> joints) {
+    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, Crew crew) {
         this.elevation = elevation;
         this.rain = rain;
-        Paths paths = new Paths(waters.coat());
         this.drive = drive;
-        List<Arrival> found = new Arrivals(paths).of(waters.flows().entries(), waters.flows().firsts());
-        this.trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
+        Told told = new Told(waters, drive, rain);
+        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds()));
+        crew.all(List.of(told, reaches));
+        waters.forgetCells();
+        this.trapped = told.trapped;
         this.onBattens = waters.flows().onBattens();
-        Optional<Runoff> runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
-        balance = runoff.map(Runoff::balance);
-        litres = runoff.map(r -> new Litres(elevation, r.met()));
-        litresAtJoints = runoff.map(r -> joints.stream().mapToDouble(j -> met(r.met(), j)).toArray()).orElse(new double[0]);
-        arrivals = litres.map(l -> found.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(found);
-        this.reach = new Reaches(waters.grounds())::all;
+        this.balance = told.runoff.map(Runoff::balance);
+        this.litres = told.runoff.map(r -> new Litres(elevation, r.met()));
+        this.arrivals = new Kept(litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals));
+        this.reach = reaches.found()::all;
     }
 
     /** What of an unfolded building's water is to be seen on one wall; where the wall's own rain goes is told of the wall alone. */
-    private Trace(Trace alone, Trace unfolded, OneWall wall, Joints joints) {
+    private Trace(Trace alone, Trace unfolded, OneWall wall) {
         this.elevation = alone.elevation;
         this.drive = alone.drive;
         this.rain = alone.rain;
         this.balance = alone.balance;
         this.litres = unfolded.litres;
-        this.arrivals = unfolded.arrivals.stream().flatMap(a -> wall.arrival(a).stream()).toList();
+        this.arrivals = new Kept(unfolded.arrivals().stream().flatMap(a -> wall.arrival(a).stream()).toList());
         this.trapped = unfolded.trapped.stream().flatMap(s -> wall.standing(s).stream()).toList();
         this.onBattens = unfolded.onBattens.stream().flatMap(b -> wall.onBatten(b).stream()).toList();
-        this.litresAtJoints = litres.map(l -> joints.all().stream().mapToDouble(j -> j.surface().isWall() ? l.atEdge(j.outer().piece().id(), j.line())
-                : Double.NaN).toArray()).orElse(new double[0]);
         List<Reach> seen = unfolded.reach().stream().flatMap(r -> wall.reach(r).stream()).toList();
         this.reach = () -> seen;
     }
 
     /** @param rain what falls on the wall; without it no litres are told */
-    public static Trace of(Stack stack, Joints joints, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), joints.all());
+    public static Trace of(Stack stack, Drive drive, Optional<DrivingRain> rain, Crew crew) {
+        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), crew);
     }
 
     /**
@@ -67,16 +64,35 @@ public final class Trace {
      *
      * @param alone the wall's own trace, as it is built
      * @param flat the walls side by side
-     * @param joints of the wall as it is built
      * @param leftJoined whether what runs exactly along its left end belongs to the wall beyond that corner
      */
-    public static Trace ofWall(Trace alone, Stack flat, Joints joints, boolean leftJoined, Crew crew) {
-        Trace unfolded = new Trace(flat.elevation(), alone.drive, alone.rain, new Waters(flat, alone.drive, crew), List.of());
-        return new Trace(alone, unfolded, new OneWall(alone.elevation, flat.elevation(), leftJoined), joints);
+    public static Trace ofWall(Trace alone, Stack flat, boolean leftJoined, Crew crew) {
+        return new Trace(alone, of(flat, alone.drive, alone.rain, crew), new OneWall(alone.elevation, flat.elevation(), leftJoined));
     }
 
-    private static double met(Met met, Joint j) {
-        return j.surface().isWall() ? met.at(List.of(j.outer().number()), j.line()) : Double.NaN;
+    /** Ways and litres, told by one thread. */
+    private static final class Told implements Supplier<Object> {
+        private final Waters waters;
+        private final Drive drive;
+        private final Optional<DrivingRain> rain;
+        private List<Arrival> arrivals;
+        private List<Standing> trapped;
+        private Optional<Runoff> runoff;
+
+        Told(Waters waters, Drive drive, Optional<DrivingRain> rain) {
+            this.waters = waters;
+            this.drive = drive;
+            this.rain = rain;
+        }
+
+        @Override
+        public Object get() {
+            Paths paths = new Paths(waters.coat());
+            arrivals = new Arrivals(paths).of(waters.flows().entries(), waters.flows().firsts());
+            trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
+            runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
+            return arrivals;
+        }
     }
 
     /** Nothing meets an edge only where nothing is reckoned: behind other pieces. */
@@ -104,9 +120,12 @@ public final class Trace {
         return reach.get();
     }
 
-    /** Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. */
+    /**
+     * Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. Made again when nobody holds them
+     * any more: who asks for them often holds on to them.
+     */
     public List<Arrival> arrivals() {
-        return arrivals;
+        return arrivals.all();
     }
 
     /** Water that, as drawn, stands and cannot get out. */
@@ -146,7 +165,7 @@ public final class Trace {
 
     /** By what means water reaches the frame as drawn that the balance does not count, in words. */
     public List<String> besides() {
-        return Besides.of(arrivals, reach.get());
+        return Besides.of(arrivals(), reach.get());
     }
 
     /** How much water meets which place; empty where no rain is stated. */
@@ -157,10 +176,8 @@ public final class Trace {
     /**
      * How much water meets all of a joint, litres per hour: over a level or sloped one; beside a plumb one, within the creep of it, at its foot. Empty where
      * no rain is stated, and on a reveal, where nothing is told.
-     *
-     * @param number of the joint in the list of all
      */
-    public OptionalDouble litresAtJoint(int number) {
-        return number < litresAtJoints.length && !Double.isNaN(litresAtJoints[number]) ? OptionalDouble.of(litresAtJoints[number]) : OptionalDouble.empty();
+    public OptionalDouble litresAt(Joint j) {
+        return litres.isPresent() && j.surface().isWall() ? OptionalDouble.of(litres.get().atEdge(j.outer().piece().id(), j.line())) : OptionalDouble.empty();
     }
 }

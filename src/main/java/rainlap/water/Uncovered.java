@@ -8,15 +8,19 @@ final class Uncovered {
     /** Heights that differ by less count as equal: half a grid unit. */
     static final double SAME = 0.5;
 
-    private final List<Wet> there;
+    private final Wet[] there;
+    private final int count;
 
-    Uncovered(List<Wet> there) {
+    /** @param count how many of the array there are */
+    Uncovered(Wet[] there, int count) {
         this.there = there;
+        this.count = count;
     }
 
     List<Wet> partsOf(Wet w) {
         List<Wet> left = List.of(w);
-        for (Wet old : there) {
+        for (int i = 0; i < count; i++) {
+            Wet old = there[i];
             if (old.cost() <= w.cost() && (old.running() || !w.running()) && old.from() < w.to() && old.to() > w.from()) {
                 List<Wet> next = new ArrayList<>(left.size() + 1);
                 left.forEach(part -> minus(part, old, next));

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -22,25 +21,30 @@ final class Waters {
 
     /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
-        this(stack, drive, crew, c -> true);
+        this(stack, drive, crew, Rain.EVERYWHERE);
     }
 
-    /** @param source the cells that water comes to from outside */
-    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source) {
-        this(stack, drive, crew, source, Flows.WIDE);
+    Waters(Stack stack, Drive drive, Crew crew, Rain rain) {
+        this(stack, drive, crew, rain, Flows.WIDE);
     }
 
     /** @param strip how wide the strips are that are followed one by one */
-    Waters(Stack stack, Drive drive, Crew crew, Predicate<Cell> source, long strip) {
+    Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
         stack.elevation().openings().forEach(o -> grounds.addAll(Glue.reveals(o)));
-        grounds.forEach(g -> Carving.carve(g, stack));
+        crew.inRuns(grounds.subList(1, grounds.size()), run -> carve(run, stack));
+        Carving.carve(wall, stack, crew);
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
         flows = new Flows(grounds, coat, drive, strip);
-        flows.run(crew, source);
+        flows.run(crew, rain);
+    }
+
+    private static List<Ground> carve(List<Ground> reveals, Stack stack) {
+        reveals.forEach(g -> Carving.carve(g, stack, Crew.ALONE));
+        return reveals;
     }
 
     private void glue(Ground wall, List<Opening> openings) {
@@ -83,6 +87,11 @@ final class Waters {
         Runoff r = new Runoff(coat, creep, litresPerM2Hour);
         r.run(grounds, openings);
         return r;
+    }
+
+    /** Gives their room back: what was followed is told, and what is kept knows its surface. */
+    void forgetCells() {
+        grounds.forEach(g -> g.cells.clear());
     }
 
     List<Ground> grounds() {

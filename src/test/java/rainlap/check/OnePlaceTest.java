@@ -1,6 +1,7 @@
 package rainlap.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -23,6 +24,7 @@ import rainlap.wall.Shape;
 import rainlap.wall.Side;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
+import rainlap.water.Step;
 import rainlap.geom.Point;
 
 /** What rules of dimensions and the trace find at one place is one weak point, with the defences of the whole way. Rise and creep 150. */
@@ -66,6 +68,15 @@ class OnePlaceTest {
     @Test void anOpenGapIsBareFrameAndRainWetsIt() {
         Drawn gap = wall().sheet("M1", -50, -50, 1050, 2100).sheet("M2", 1040, -50, 1010, 2100);
         assertEquals("0 open-gap [M2, M1]: rain wets the frame", text(gap));
+    }
+
+    /** Bare frame lies between two sheets; what runs on it gets in behind the lower one, and is told where it came onto the frame. */
+    @Test void aWayGoesNoFurtherThanTheFrame() {
+        Drawn wall = wall().sheet("M1", -50, -50, 2100, 1000).sheet("M2", -50, 1100, 2100, 950).sheet("M3", 300, 200, 400, 300);
+        for (Finding f : found(wall)) {
+            long onFrame = f.path().stream().filter(s -> s.layer().equals(Step.FRAME)).count();
+            assertTrue(onFrame == 0 || f.path().get(f.path().size() - 1).layer().equals(Step.FRAME) && onFrame == 1, f.rule() + f.path());
+        }
     }
 
     @Test void aLeakElsewhereStaysAWeakPointOfItsOwn() {

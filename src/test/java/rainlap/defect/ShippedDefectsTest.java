@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import rainlap.file.ElevationFile;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
-import rainlap.joint.Joints;
 import rainlap.material.Bond;
 import rainlap.practice.Practices;
 import rainlap.report.DefectTable;
@@ -108,7 +107,7 @@ class ShippedDefectsTest {
     private static Map<Surface, List<Region>> wet(Elevation wall, Stage stage, Pressure p) {
         Stack stack = Stack.of(wall, stage);
         Map<Surface, List<Region>> out = new HashMap<>();
-        for (Reach r : Trace.of(stack, Joints.of(stack), p.drive(), Optional.empty(), Crew.ALONE).reach()) {
+        for (Reach r : Trace.of(stack, p.drive(), Optional.empty(), Crew.ALONE).reach()) {
             if (r.defences() == 0) {
                 out.put(r.surface(), r.where());
             }

@@ -12,9 +12,12 @@ import rainlap.check.Checker;
 import rainlap.check.WeakPoint;
 import rainlap.file.ElevationFile;
 import rainlap.geom.Grid;
+import rainlap.geom.Point;
 import rainlap.practice.Practices;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
+import rainlap.water.Arrival;
+import rainlap.water.Step;
 
 /** Behind cladding only narrow streams reach the wrap of the hut's north side: a cut half way along a weak stretch meets none of them. */
 class WetPlanesTest {
@@ -44,11 +47,10 @@ class WetPlanesTest {
     /** From the sill it runs along under M2 above the tape to the tape's end at x 2250, so nothing of the way before is in that plane. */
     @Test
     void waterThatRanAlongToThePlaneBeginsThere() {
-        WeakPoint p = point("tape-missed");
-        Cut cut = new SectionPlanner(RESULT.evidence()).plans(p, new double[] {0.5}).get(0).cut();
-        assertEquals(Grid.of(2250), cut.across(), 1);
-        List<WayInPlane.Moment> m = new WayInPlane(RESULT.evidence(), CutStack.of(RESULT.evidence(), cut))
-                .moments(new WaysIn(RESULT.evidence()).through(p).get(0));
+        Arrival way = RESULT.evidence().trace().arrivals().stream().filter(a -> a.path().stream()
+                .anyMatch(s -> s.kind() == Step.Kind.RUN_ALONG && s.where().get(0).equals(Point.ofMm(2250, 535)))).findFirst().orElseThrow();
+        Cut cut = new Cut(true, Point.ofMm(2250, 535), Grid.of(475), Grid.of(690));
+        List<WayInPlane.Moment> m = new WayInPlane(RESULT.evidence(), CutStack.of(RESULT.evidence(), cut)).moments(way);
         assertEquals(List.of(Grid.of(535), Grid.of(635)), m.stream().map(x -> Math.round(x.place())).distinct().toList());
     }
 

@@ -53,7 +53,7 @@ final class Samples {
         return new Finding(rule, List.of("M1", "M2"), where, OptionalDouble.of(137.5), OptionalDouble.of(150), "mm", "137 reversed",
                 "150, or tape", Source.commonPractice(), java.util.Optional.of(practice.id()), "The lower sheet lies outside the upper one.",
                 "Lift the upper sheet over the lower one by at least 150 mm, or cover the joint with tape centred on it, pressed on along its whole length.",
-                defences, java.util.Optional.of("M1/M2"), List.of(new Step(Step.Kind.RUN_BEHIND, "M2", "M1", defences > 0, Surface.WALL, where.line(), "runs in behind M1")),
+                defences, java.util.Optional.of("M1/M2"), List.of(new Step(Step.Kind.RUN_BEHIND, "M2", "M1", defences > 0, Surface.WALL, where.line())),
                 OptionalDouble.empty());
     }
 

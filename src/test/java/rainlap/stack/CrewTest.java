@@ -41,6 +41,19 @@ class CrewTest {
         assertEquals(2, seen.size());
     }
 
+    /** Parts of parts are shared by the same threads: two stay two. */
+    @Test void partsThatHandOutPartsGetNoThreadsOfTheirOwn() {
+        Set<Thread> seen = ConcurrentHashMap.newKeySet();
+        List<Supplier<Integer>> inner = IntStream.range(0, 40).<Supplier<Integer>>mapToObj(i -> () -> {
+            seen.add(Thread.currentThread());
+            return i;
+        }).toList();
+        List<Supplier<List<Integer>>> outer = IntStream.range(0, 40).<Supplier<List<Integer>>>mapToObj(i -> () -> TWO.all(inner)).toList();
+        List<Integer> each = IntStream.range(0, 40).boxed().toList();
+        TWO.all(outer).forEach(got -> assertEquals(each, got));
+        assertTrue(seen.size() <= 2, seen.toString());
+    }
+
     @Test void aSmallWallIsDoneOnTheCallersThread() {
         assertSame(Crew.ALONE, Crew.of(2, 19_999));
         assertSame(Crew.ALONE, Crew.of(1, 1_000_000));

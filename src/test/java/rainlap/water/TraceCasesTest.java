@@ -13,7 +13,6 @@ import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Ring;
 import rainlap.joint.Drawn;
-import rainlap.joint.Joints;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.EndDams;
@@ -45,7 +44,7 @@ class TraceCasesTest {
     }
 
     private static Trace trace(Drawn wall) {
-        return Trace.of(wall.stack(), Joints.of(wall.stack()), DRIVE, Optional.empty(), Crew.ALONE);
+        return Trace.of(wall.stack(), DRIVE, Optional.empty(), Crew.ALONE);
     }
 
     /** A sheet over everything with one hole that lets rain in. */

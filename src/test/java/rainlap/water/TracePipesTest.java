@@ -10,7 +10,6 @@ import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.joint.Drawn;
-import rainlap.joint.Joints;
 import rainlap.material.Bond;
 import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
@@ -36,7 +35,7 @@ class TracePipesTest {
     }
 
     private static Trace trace(Drawn wall) {
-        return Trace.of(wall.stack(), Joints.of(wall.stack()), DRIVE, Optional.empty(), Crew.ALONE);
+        return Trace.of(wall.stack(), DRIVE, Optional.empty(), Crew.ALONE);
     }
 
     private static Elevation piped(Drawn d) {
@@ -61,7 +60,7 @@ class TracePipesTest {
     /** The least defences of the ways onto the frame along a pipe. */
     private static int alongPipe(Drawn d) {
         Stack stack = Stack.of(piped(d), Stage.WRAP);
-        return Trace.of(stack, Joints.of(stack), DRIVE, Optional.empty(), Crew.ALONE).arrivals().stream()
+        return Trace.of(stack, DRIVE, Optional.empty(), Crew.ALONE).arrivals().stream()
                 .filter(a -> a.path().get(a.path().size() - 1).kind() == Step.Kind.ALONG_A_PIPE).mapToInt(Arrival::defences).min().orElse(3);
     }
 

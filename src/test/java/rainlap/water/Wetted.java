@@ -15,7 +15,6 @@ import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.joint.Joints;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Changed;
@@ -38,7 +37,7 @@ final class Wetted {
 
     static Wetted of(Elevation wall, Stage stage, Drive drive) {
         Stack stack = Stack.of(wall, stage);
-        Trace t = Trace.of(stack, Joints.of(stack), drive, Optional.empty(), Crew.ALONE);
+        Trace t = Trace.of(stack, drive, Optional.empty(), Crew.ALONE);
         return new Wetted(t.reach(), t.arrivals().stream().map(a -> new Landing(a.defences(), a.first(), a.surface(), a.where())));
     }
 

@@ -41,7 +41,8 @@ public final class WayRoundAnEnd implements Rule {
         return Finding.of(INFO, where, Stream.concat(Stream.of(ledge), w.pieces().stream()).distinct().toList()).way(w.defences(), w.path()).litres(w.litresPerHour())
                 .reads("no end dam", "end dam")
                 .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()
-                        + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path()) + ".",
+                        + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path())
+                        + ". Tape on the wall across that end does not hold it: the ledge stands out in front of the wall.",
                         "Turn that end of " + ledge + " up as an end dam, or carry " + ledge + " on until its end lies over sound membrane.");
     }
 }

@@ -22,11 +22,11 @@ final class Ways {
 
     private record Cause(Surface surface, String told) {}
 
-    /** All ways of so many failures; of several at one place only the one told in the fewest steps. */
+    /** All ways of so many failures by which water comes onto the frame for the first time; of several at one place only the one told in the fewest steps. */
     static List<Way> of(Evidence e, int defences) {
         Map<Cause, List<Way>> byCause = new LinkedHashMap<>();
         for (Arrival a : e.trace().arrivals()) {
-            if (a.defences() == defences && a.first()) {
+            if (a.defences() == defences && a.first() && !a.comesFromTheFrame()) {
                 Way w = Way.of(a);
                 byCause.computeIfAbsent(new Cause(a.surface(), w.told()), k -> new ArrayList<>()).add(w);
             }

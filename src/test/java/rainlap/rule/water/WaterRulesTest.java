@@ -116,14 +116,14 @@ class WaterRulesTest {
 
     /** A long way is cut short, and wind's steps in it told of the water. */
     @Test void aLongWayIsToldByItsEnds() {
-        Step rain = step(Step.Kind.RAIN, "rain wets M1"), drop = step(Step.Kind.DROP, "drops onto M2"), lift = step(Step.Kind.LIFT_UNDER, "wind lifts it under M3"),
-                push = step(Step.Kind.PUSH_ON, "wind pushes it on, onto the frame");
+        Step rain = step(Step.Kind.RAIN, "M1", ""), drop = step(Step.Kind.DROP, "M2", ""), lift = step(Step.Kind.LIFT_UNDER, "M2", "M3"),
+                push = step(Step.Kind.PUSH_ON, Step.FRAME, "");
         assertEquals("rain wets M1; drops onto M2; and so on, until it is lifted by wind under M3; is pushed by wind on, onto the frame; drops onto M2",
                 Steps.told(List.of(rain, drop, drop, drop, lift, push, drop)));
         assertEquals("rain wets M1; wind lifts it under M3", Steps.told(List.of(rain, lift)));
     }
 
-    private static Step step(Step.Kind kind, String why) {
-        return new Step(kind, "M1", "", false, Surface.WALL, List.of(new Point(0, 0)), why);
+    private static Step step(Step.Kind kind, String layer, String piece) {
+        return new Step(kind, layer, piece, false, Surface.WALL, List.of(new Point(0, 0)));
     }
 }
