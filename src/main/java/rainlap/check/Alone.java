@@ -2,6 +2,8 @@ package rainlap.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.rule.Evidence;
@@ -9,6 +11,9 @@ import rainlap.rule.Finding;
 import rainlap.rule.Place;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
+import rainlap.wall.Piece;
+import rainlap.wall.Side;
+import rainlap.wall.Surface;
 import rainlap.water.Arrival;
 import rainlap.water.Inflow;
 
@@ -30,9 +35,12 @@ final class Alone {
     private final Evidence evidence;
     private final Passing through;
     private final Passing by;
+    /** How many pieces are looked at in this stage. */
+    private final long count;
 
     Alone(Evidence evidence) {
         this.evidence = evidence;
+        this.count = evidence.elevation().pieces().stream().filter(p -> evidence.stage().sees(p.material().layer())).count();
         List<Arrival> ways = evidence.trace().arrivals();
         this.through = Passing.through(evidence.elevation(), ways);
         this.by = Passing.by(evidence.elevation(), ways);
@@ -51,11 +59,20 @@ final class Alone {
         Elevation all = evidence.elevation();
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
         Box round = new Box(place.minX() - BESIDE, place.minY() - BELOW, place.maxX() + BESIDE, place.maxY() + BESIDE);
-        Elevation part = all.near(round);
-        Box told = part.pieces().size() == all.pieces().size() ? all.outline().box().grow(BESIDE) : round.grow(-BORDER);
+        Elevation part = all.part(pieces(round), round);
+        Box told = part.openings().size() == all.openings().size() && part.pieces().size() == count ? all.outline().box().grow(BESIDE) : round.grow(-BORDER);
         List<Arrival> ways = Inflow.waysFrom(Stack.of(part, evidence.stage()), evidence.trace().drive(), f.where().surface(), place).stream()
                 .filter(a -> told.contains(Place.line(all, a.surface(), a.where()).box())).toList();
         return Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent());
+    }
+
+    /** What lies in a part of the wall and in the reveals there. */
+    private List<Piece> pieces(Box round) {
+        TreeSet<Integer> found = new TreeSet<>();
+        evidence.stack().meeting(Surface.WALL, round, face -> found.add(face.number()));
+        evidence.elevation().openings().stream().filter(o -> o.rect().meets(round))
+                .forEach(o -> Stream.of(Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD).flatMap(s -> evidence.stack().on(new Surface(o.id(), s)).stream()).forEach(f -> found.add(f.number())));
+        return found.stream().map(evidence.elevation().pieces()::get).toList();
     }
 
     private static Box rained(Place where, long beside) {
