@@ -116,6 +116,8 @@ final class Passing {
      * The worst way that passes a place. Ways that get under or run over one of the pieces, there or before, go before ways that only come by; of equal
      * defences that which shares most of the place; then the shortest.
      *
+     * <p>In a reveal all that lies within its depth is one place, and so only ways that name one of the pieces count.
+     *
      * @param joint whether the place is that of a joint: what only touches an end of it, or crosses it, gets in at what lies there
      */
     Optional<Arrival> worst(Place place, List<String> pieces, boolean joint) {
@@ -126,7 +128,7 @@ final class Passing {
                 named.put(p, s);
             }
         });
-        return (named.isEmpty() ? shared : named).entrySet().stream()
+        return (named.isEmpty() && place.surface().isWall() ? shared : named).entrySet().stream()
                 .min(Comparator.comparingInt((Map.Entry<Passer, Long> e) -> e.getKey().worst.defences())
                         .thenComparing(Map.Entry::getValue, Comparator.reverseOrder()).thenComparing(e -> e.getKey().worst.path().size()))
                 .map(e -> e.getKey().worst);

@@ -72,7 +72,7 @@ public final class NoBackDam implements Rule {
         LimitValue asked = e.practice().get(Limit.BACK_DAM);
         String id = pan.piece().id(), deep = LengthText.mm(o.reveal());
         return Finding.of(INFO, back(e, o, pan, pan.box().maxY()), List.of(id)).asks(asked)
-                .reads(LengthText.mm(pan.box().maxY()) + " deep", deep + " deep, turned up " + asked.number())
+                .reads(LengthText.mm(pan.box().maxY()) + " deep", deep + " deep, turned up " + asked.number()).defences(1)
                 .says("The pan " + id + " does not reach the frame at the sill of " + o.id() + ", which stands " + deep + " from the wall's face"
                         + ": what the window lets in at its foot falls behind the pan. " + Asked.sentence(asked, "a pan turned up " + asked.number() + " at its back"),
                         "Replace " + id + " by a pan " + deep + " deep, its back turned up at least " + asked.number() + " behind the frame, before the window is set."
@@ -82,7 +82,7 @@ public final class NoBackDam implements Rule {
     private static Outcome tooLow(Evidence e, Opening o, Face pan, long high, LimitValue asked) {
         String id = pan.piece().id(), mm = LengthText.mm(high);
         return Finding.of(INFO, back(e, o, pan, o.reveal()), List.of(id)).asks(asked).measures(high)
-                .reads(high == 0 ? "not turned up" : mm + " high", asked.number() + " high")
+                .reads(high == 0 ? "not turned up" : mm + " high", asked.number() + " high").defences(1)
                 .says("The back of the pan " + id + " on the sill of " + o.id() + (high == 0 ? " is not turned up" : " is turned up by only " + mm)
                         + ": water that stands on it, or that wind pushes in, runs over its back into the wall. "
                         + Asked.sentence(asked, "a back turned up " + asked.number()),
