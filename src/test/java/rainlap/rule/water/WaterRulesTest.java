@@ -85,6 +85,24 @@ class WaterRulesTest {
         assertEquals("", said(new OneFailureAway(), behind));
     }
 
+    /** 43 m/s lift water 117.85: over a lap of 100 once the tape is off. A lap longer than that mends it, drawn out or by a strip, and the tape laid again. */
+    @Test void whereWindGetsOverATapedLapTheRemedyMakesItLonger() {
+        String drawn = "{'id': 'M2', 'material': 'foil-membrane', 'rect': [0,1200,2400,1300]}, {'id': 'T1', 'material': 'foil-tape-75', 'line': [[0,1200],[2400,1200]]}";
+        Finding f = towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1340]}, " + drawn).get(0);
+        assertEquals("Take T1 off and let M2 lap M1 by at least 118, no less than wind lifts water: slide M2 down or M1 up, or slip a strip in behind M2 and over M1 that laps each by 118. "
+                + "Then tape each lower edge again, 25 to each side.", f.remedy());
+        assertEquals(List.of(), towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1358]}, " + drawn), "drawn out");
+        assertEquals(List.of(), towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1340]}, {'id': 'S', 'material': 'foil-membrane', 'rect': [0,1182,2400,136]}, "
+                + drawn + ", {'id': 'T2', 'material': 'foil-tape-75', 'line': [[0,1182],[2400,1182]]}"), "by a strip");
+    }
+
+    private static List<Finding> towed(String pieces) {
+        Elevation wall = Written.read("{'rainlap': 1, 'exposure': {'wind_m_s': 18, 'towing_km_h': 90}, 'wall': {'outline': [[0,0],[2400,0],[2400,2400],[0,2400]],"
+                + "'edges': ['base','free','eave','free']}, 'pieces': [" + pieces + "]}");
+        return new OneFailureAway().check(Evidence.of(wall, Stage.WRAP, Practices.find("us-irc-2015").orElseThrow()))
+                .flatMap(o -> o instanceof Outcome.Broken b ? java.util.stream.Stream.of(b.finding()) : java.util.stream.Stream.empty()).toList();
+    }
+
     private static String first(String lines) {
         return lines.lines().findFirst().orElse("");
     }
