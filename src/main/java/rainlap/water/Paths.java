@@ -129,7 +129,7 @@ final class Paths {
             case LIFT_ON -> "wind lifts it on, onto " + on;
             case PUSH_UNDER -> "wind pushes it sideways under " + piece + bond;
             case PUSH_ON -> "wind pushes it on, onto " + on;
-            case OVERRUN -> "overruns the lap under " + piece + ", onto " + on;
+            case OVERRUN -> (failure ? "overruns the lap under " + piece : "runs on in under " + piece) + ", onto " + on;
             case RUN_ALONG -> under < 0 ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
             case OFF_A_LEDGE -> "runs off the end of " + piece;
             case SPREAD -> "spreads over " + on;

@@ -26,7 +26,7 @@ import rainlap.stack.Face;
 public final class ReverseLap implements Rule {
     static final RuleInfo INFO = RuleInfo.of("reverse-lap", "reverse lap", RuleInfo.Theme.LAPS);
     private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED);
-    private static final String WHY = "Laps must never make water that runs down buck over a seam ("
+    private static final String WHY = "Laps must never turn an open seam towards water that runs down ("
             + "FEMA P-499, Fact Sheet 1.9, page 2).";
 
     @Override
