@@ -67,6 +67,7 @@ public final class IndexPage {
             out.element("p", "No weak point was found.");
             return;
         }
+        out.element("p class=\"s sideways\"", "The table goes on to the right: move it sideways.");
         out.raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Weak points\"><table><tr><th>Defences</th><th>l/h</th><th>Weak point</th>"
                 + "<th>Elevation</th><th>Pieces, place</th><th>Drawn</th><th>Asked</th></tr>\n");
         for (Row r : rows) {
