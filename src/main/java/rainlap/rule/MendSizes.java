@@ -1,6 +1,10 @@
 package rainlap.rule;
 
+import java.util.stream.Stream;
 import rainlap.geom.Grid;
+import rainlap.geom.Point;
+import rainlap.joint.Joint;
+import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.water.Step;
@@ -15,6 +19,16 @@ public final class MendSizes {
     /** How far an upper sheet laps a lower one where nothing shelters it. */
     public static long lap(Evidence e) {
         return up(Math.max(asked(e, Limit.COURSE_LAP), e.trace().drive().rise()));
+    }
+
+    /** How far a lap reaches where it is mended: as asked, grid units, and of two sheets no less than wind lifts water there, or pushes it. */
+    public static long lap(Evidence e, Joint j, long asked, boolean upwards) {
+        if (Stream.of(j.outer(), j.inner()).anyMatch(f -> f.piece().material().kind() != MaterialKind.MEMBRANE)) {
+            return asked;
+        }
+        Point a = j.line().get(0), b = j.line().get(j.line().size() - 1);
+        long lift = Shelter.lift(e, j.surface(), new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2 + 1), j.inner().piece().id());
+        return up(Math.max(asked, upwards ? lift : e.trace().drive().creep()));
     }
 
     /** How far the piece that water is lifted or pushed under laps what lies beneath. */
