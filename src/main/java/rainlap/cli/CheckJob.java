@@ -194,9 +194,10 @@ final class CheckJob implements AutoCloseable {
         } else if (options.files.size() > 1) {
             set.add(result.evidence().elevation().name(), place, result, draw(file, reading, result));
         } else {
-            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place.orElseThrow(), draw(file, reading, result));
+            List<Sheet> sheets = draw(file, reading, result);
+            List<Path> places = new SheetFiles(outputs, options.chosenDpi()).write(place.orElseThrow(), sheets);
             places.forEach(p -> written.add("sheet: " + p));
-            SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
+            written.addAll(SheetFiles.notes(places, sheets));
         }
     }
 

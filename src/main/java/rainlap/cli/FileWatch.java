@@ -20,7 +20,7 @@ final class FileWatch implements AutoCloseable {
     private static final long SETTLE_MS = 60;
     private final Path file;
     private final WatchService service;
-    private byte[] last;
+    private State last;
     private String stamp = "";
 
     FileWatch(Path file) throws IOException {
@@ -31,9 +31,21 @@ final class FileWatch implements AutoCloseable {
         this.last = read();
     }
 
+    /** What stood there when it was last looked at: a file's bytes, or why there are none. */
+    private record State(byte[] bytes, String gone) {
+        boolean isSame(State o) {
+            return Arrays.equals(bytes, o.bytes) && gone.equals(o.gone);
+        }
+    }
+
     /** The file as it was last read; nothing while it is not there. */
     byte[] bytes() {
-        return last.clone();
+        return last.bytes.clone();
+    }
+
+    /** Why there is nothing to read; empty while there is. */
+    String gone() {
+        return last.gone;
     }
 
     /** Returns when the file holds something else than before. */
@@ -56,12 +68,13 @@ final class FileWatch implements AutoCloseable {
     }
 
     private boolean hasChanged() throws InterruptedException {
-        byte[] now = read();
-        for (byte[] before = null; !Arrays.equals(before, now); now = read()) {
+        State now = read(), before;
+        do {
             before = now;
             Thread.sleep(SETTLE_MS);
-        }
-        boolean changed = !Arrays.equals(now, last);
+            now = read();
+        } while (!now.isSame(before));
+        boolean changed = !now.isSame(last);
         last = now;
         return changed;
     }
@@ -74,11 +87,14 @@ final class FileWatch implements AutoCloseable {
         }
     }
 
-    private byte[] read() {
+    private State read() {
+        if (Files.isDirectory(file)) {
+            return new State(new byte[0], "a folder stands in its place");
+        }
         try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(Limits.STATED.bytes() + 1);
+            return new State(in.readNBytes(Limits.STATED.bytes() + 1), "");
         } catch (IOException e) {
-            return new byte[0];
+            return new State(new byte[0], Files.exists(file) ? "the file cannot be read" : "the file is not there");
         }
     }
 

@@ -24,6 +24,7 @@ import rainlap.page.Live;
 final class PageServer implements AutoCloseable {
     private static final int HEARTBEAT_SECONDS = 15;
     private static final int MOST_LISTENERS = 40;
+    private static final String EVENTS = "text/event-stream; charset=utf-8";
     /** A page's number where there are several, and what is asked of it. */
     private static final Pattern PLACE = Pattern.compile("/(?:([0-9]{1,4})/)?(|problems|events|should/[0-9]{1,6})");
     private final HttpServer server;
@@ -72,7 +73,7 @@ final class PageServer implements AutoCloseable {
             x.getResponseHeaders().set("Referrer-Policy", "no-referrer");
             if (!isForUs(x.getRequestHeaders().getFirst("Host"))) {
                 send(x, 403, "text/plain", "This page is for this machine, under " + address() + " alone.\n");
-            } else if (!x.getRequestMethod().equals("GET")) {
+            } else if (!x.getRequestMethod().equals("GET") && !isHead(x)) {
                 send(x, 405, "text/plain", "There is nothing here to change.\n");
             } else {
                 find(x);
@@ -101,15 +102,30 @@ final class PageServer implements AutoCloseable {
         }
     }
 
+    private static boolean isHead(HttpExchange x) {
+        return x.getRequestMethod().equals("HEAD");
+    }
+
+    /** To HEAD the same without the body; the server complains of a length given to it there in any other way. */
     private static void send(HttpExchange x, int status, String type, String text) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         x.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");
+        if (isHead(x)) {
+            x.getResponseHeaders().set("Content-Length", Integer.toString(bytes.length));
+            x.sendResponseHeaders(status, -1);
+            return;
+        }
         x.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
         x.getResponseBody().write(bytes);
     }
 
     /** The number of the drawing, at once and again whenever something has changed, until the browser goes. */
     private void events(HttpExchange x, int first) throws IOException {
+        if (isHead(x)) {
+            x.getResponseHeaders().set("Content-Type", EVENTS);
+            x.sendResponseHeaders(200, -1);
+            return;
+        }
         if (listeners.size() >= MOST_LISTENERS) {
             send(x, 503, "text/plain", "Too many pages are open.\n");
             return;
@@ -117,7 +133,7 @@ final class PageServer implements AutoCloseable {
         BlockingQueue<Integer> news = new LinkedBlockingQueue<>();
         listeners.add(news);
         try (OutputStream out = x.getResponseBody()) {
-            x.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
+            x.getResponseHeaders().set("Content-Type", EVENTS);
             x.sendResponseHeaders(200, 0);
             Integer next = first;
             while (true) {

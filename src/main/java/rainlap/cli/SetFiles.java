@@ -61,18 +61,19 @@ final class SetFiles {
         onePdf.ifPresent(place -> {
             files.write(place, set.all());
             written.add("sheets: " + place);
+            written.addAll(SheetFiles.notes(List.of(place), set.all()));
         });
         index.ifPresent(place -> {
-            say("index", files.write(place, set.index()), written);
+            say("index", files.write(place, set.index()), set.index(), written);
             for (int i = 0; i < places.size(); i++) {
-                say("sheet", files.write(places.get(i), set.walls().get(i)), written);
+                say("sheet", files.write(places.get(i), set.walls().get(i)), set.walls().get(i), written);
             }
         });
         return written;
     }
 
-    private static void say(String what, List<Path> places, List<String> written) {
+    private static void say(String what, List<Path> places, List<Sheet> sheets, List<String> written) {
         places.forEach(p -> written.add(what + ": " + p));
-        SheetFiles.leftOver(places).forEach(p -> written.add("left from an earlier run, not part of this drawing: " + p));
+        written.addAll(SheetFiles.notes(places, sheets));
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import rainlap.paper.PdfWriter;
 import rainlap.paper.PngWriter;
 import rainlap.paper.Sheet;
+import rainlap.paper.Shown;
 import rainlap.paper.SvgWriter;
 
 /** Writes the sheets of drawings: the first to the place that was asked for, further ones beside it, numbered; all of them in one PDF. */
@@ -60,6 +61,17 @@ final class SheetFiles {
                 out.write(Signature.SVG.getBytes(StandardCharsets.UTF_8));
             }
         });
+    }
+
+    /** What a reader of some sheets must know: characters that are not shown, and a sheet left from an earlier run. */
+    static List<String> notes(List<Path> written, List<Sheet> sheets) {
+        List<String> out = new ArrayList<>();
+        String lacking = OutputNames.form(written.get(0)) == OutputNames.Form.SVG ? "" : Shown.lacking(sheets);
+        if (!lacking.isEmpty()) {
+            out.add("\"?\" stands on the sheet for " + lacking + ": neither its typeface nor a font of this machine has it. SVG and HTML keep it.");
+        }
+        leftOver(written).forEach(p -> out.add("left from an earlier run, not part of this drawing: " + p));
+        return out;
     }
 
     /** A sheet that an earlier run wrote beside these and that does not belong to them. */

@@ -84,10 +84,10 @@ final class ViewCommand implements RainlapCommand {
 
     private void serveOne(Path path) throws IOException {
         try (FileWatch watch = new FileWatch(path)) {
-            LivePage[] page = {drawn(LivePage.empty(file), watch.bytes())};
+            LivePage[] page = {drawn(LivePage.empty(file), watch)};
             serve(alone(page[0]), () -> {
                 watch.await();
-                page[0] = drawn(page[0], watch.bytes());
+                page[0] = drawn(page[0], watch);
                 return alone(page[0]);
             });
         }
@@ -146,8 +146,11 @@ final class ViewCommand implements RainlapCommand {
         around.out().flush();
     }
 
-    private LivePage drawn(LivePage before, byte[] bytes) {
-        Reading reading = ElevationFile.read(file, bytes);
+    private LivePage drawn(LivePage before, FileWatch watch) {
+        if (!watch.gone().isEmpty()) {
+            return failed(before, watch.gone(), "put it back, and it is drawn again");
+        }
+        Reading reading = ElevationFile.read(file, watch.bytes());
         if (!reading.problems().isEmpty()) {
             complain(reading.problems());
             return before.with(reading.problems());

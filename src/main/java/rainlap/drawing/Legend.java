@@ -62,6 +62,13 @@ final class Legend {
         return Group.of("legend", legend.out);
     }
 
+    /** The signs alone and what they stand for, to be drawn in boxes of another's choice. */
+    static Map<String, Function<PaperBox, List<Mark>>> signs(Evidence evidence, Ways ways) {
+        Legend legend = new Legend();
+        legend.collect(evidence, false, ways);
+        return legend.entries;
+    }
+
     private void collect(Evidence evidence, boolean planes, Ways ways) {
         Set<MaterialKind> kinds = new TreeSet<>();
         evidence.stack().surfaces().forEach(s -> evidence.stack().on(s).forEach(f -> kinds.add(f.piece().material().kind())));

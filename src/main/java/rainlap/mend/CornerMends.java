@@ -18,6 +18,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.opening.CornerLegs;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
@@ -48,18 +49,16 @@ final class CornerMends {
             long lap = e.practice().get(Limit.TAPE_COVER).hundredths(), reveal = c.opening().reveal();
             boolean bare = !f.where().isLine();
             long deep = bare ? Math.min(reveal, Math.round(f.required().orElse(reveal / 100.0) * 100)) : reveal;
-            Box area = f.where().box().join(new Box(at(c).x(), at(c).y(), at(c).x(), at(c).y()));
-            long least = bare ? 0 : e.practice().get(Limit.SILL_TURN_UP).hundredths();
-            long leg = Math.max(least, bare ? Math.max(area.width(), area.height()) : 0) + lap;
+            CornerLegs legs = bare ? CornerLegs.overBare(e, c) : CornerLegs.upTheJamb(e, c);
             Edited out = new Edited(e.elevation().pieces());
             String name = out.free("corner piece");
-            out.layAfter(c.pieces().stream().filter(id -> out.number(id) >= 0).toList(), new Piece(name, material(e), shapes(c, leg, deep, lap), List.of(),
+            out.layAfter(c.pieces().stream().filter(id -> out.number(id) >= 0).toList(), new Piece(name, material(e), shapes(legs, deep, lap), List.of(),
                     material(e).bond(), List.of()));
             c.pieces().stream().filter(id -> out.number(id) >= 0).forEach(id -> out.bringOutside(name, id));
             if (c.level() == Side.SILL) {
                 jambStrips(e, c).forEach(id -> out.bringOutside(id, name));
             }
-            out.say("A corner piece " + LengthText.mm(deep) + " deep, its legs " + LengthText.mm(leg) + " long, turned " + LengthText.mm(lap) + " out onto the wall.");
+            out.say("A corner piece " + LengthText.mm(deep) + " deep, " + legs.inWords() + ", turned " + LengthText.mm(lap) + " out onto the wall.");
             return out;
         });
     }
@@ -69,11 +68,12 @@ final class CornerMends {
                 Catalogue.builtIn().ofKind(MaterialKind.CORNER_PIECE).stream()).findFirst().orElseGet(() -> Material.of("corner-piece", MaterialKind.CORNER_PIECE));
     }
 
-    private static List<Shape> shapes(OpeningCorner c, long leg, long deep, long lap) {
+    private static List<Shape> shapes(CornerLegs legs, long deep, long lap) {
+        OpeningCorner c = legs.corner();
         Opening o = c.opening();
         Box r = o.rect();
         boolean left = c.jamb() == Side.LEFT, sill = c.level() == Side.SILL;
-        long along = Math.min(leg, o.along(c.level())), up = Math.min(leg, o.along(c.jamb()));
+        long along = Math.min(legs.onLevel(), o.along(c.level())), up = Math.min(legs.onJamb(), o.along(c.jamb()));
         long x = left ? r.minX() - lap : r.maxX(), foot = sill ? r.minY() : r.maxY() - up;
         List<Region> wall = new ArrayList<>(List.of(Region.of(new Box(x, sill ? r.minY() - lap : foot, x + lap, sill ? r.minY() + up : r.maxY()))));
         if (sill) {

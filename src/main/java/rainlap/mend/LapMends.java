@@ -2,6 +2,7 @@ package rainlap.mend;
 
 import java.util.List;
 import java.util.Optional;
+import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -12,6 +13,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.wall.Surface;
 
 /** Laps turned round, lengthened, or made where edges only meet. The outer piece of a joint lies to the left of its line. */
@@ -33,7 +35,7 @@ final class LapMends {
             return TapeMends.tape(e, f);
         }
         boolean patch = joint.get().inner().box().minY() <= joint.get().outer().box().minY();
-        boolean isShort = f.measured().orElse(0) * 100 < e.practice().get(Limit.COURSE_LAP).hundredths();
+        boolean isShort = f.measured().orElse(0) * 100 < MendSizes.lap(e, joint.get(), e.practice().get(Limit.COURSE_LAP).hundredths(), true);
         return patch ? Optional.empty() : turned(e, f, isShort ? ", the lap made up by a strip behind it or, as here, a longer sheet." : ".");
     }
 
@@ -60,7 +62,7 @@ final class LapMends {
     /** The inner sheet runs on beneath the outer one, whose edge stays where it is. */
     static Optional<Edited> lengthened(Evidence e, Finding f) {
         return joint(e, f).filter(j -> f.required().isPresent()).map(j -> {
-            long asked = Math.round(f.required().getAsDouble() * 100);
+            long asked = asked(e, f, j);
             Edited out = new Edited(e.elevation().pieces());
             out.extend(j.inner().piece().id(), Surface.WALL, beneath(f.where().line(), asked));
             out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ".");
@@ -73,7 +75,7 @@ final class LapMends {
         return joint(e, f).filter(j -> f.required().isPresent()).map(j -> {
             List<Point> line = f.where().line();
             boolean up = EdgeFrame.of(new Segment(line.get(0), line.get(1))).ux() < -0.5;
-            long asked = Math.round(f.required().getAsDouble() * 100), gap = f.measured().isPresent() ? Math.round(f.measured().getAsDouble() * 100) : 0;
+            long asked = asked(e, f, j), gap = f.measured().isPresent() ? Math.round(f.measured().getAsDouble() * 100) : 0;
             String outer = j.outer().piece().id(), inner = j.inner().piece().id();
             Edited out = new Edited(e.elevation().pieces());
             if (up) {
@@ -84,6 +86,18 @@ final class LapMends {
             out.say(inner + " runs on " + (up ? "over " : "beneath ") + outer + " by " + LengthText.mm(asked) + ".");
             return out;
         });
+    }
+
+    /** As its rule says: of membrane no less than wind drives water. */
+    private static long asked(Evidence e, Finding f, Joint j) {
+        long asked = Math.round(f.required().getAsDouble() * 100);
+        Box b = f.where().box();
+        return switch (f.rule()) {
+            case "short-course-lap" -> MendSizes.lap(e, j, asked, true);
+            case "short-end-lap" -> MendSizes.lap(e, j, asked, false);
+            case "butt-joint", "open-gap" -> MendSizes.lap(e, j, asked, b.width() >= b.height());
+            default -> asked;
+        };
     }
 
     /** As far in beneath the outer piece of a joint as asked. */

@@ -77,7 +77,8 @@ public final class Mending {
         }
         Mending mending = new Mending(finding, place);
         Evidence part = Evidence.of(evidence.elevation().near(near.grow(NEAR)), evidence.stage(), evidence.practice());
-        return mending.isThere(part) ? mending.answer(part) : mending.answer(Evidence.of(evidence.elevation(), evidence.stage(), evidence.practice()));
+        Optional<Answer> quick = mending.isThere(part) ? Optional.of(mending.answer(part)).filter(a -> a.mended().isPresent()) : Optional.empty();
+        return quick.orElseGet(() -> mending.answer(Evidence.of(evidence.elevation(), evidence.stage(), evidence.practice())));
     }
 
     /** Whether what is wrong shows in a part of the wall, or comes from further off. */
@@ -102,7 +103,7 @@ public final class Mending {
             Optional<Edited> edited = mend.of(now.evidence(), next).filter(e -> !e.isImpossible());
             if (edited.isPresent()) {
                 Mended done = now.with(edited.get());
-                Optional<Finding> left = here(done.evidence()).stream().filter(f -> !known.contains(key(f))).findFirst();
+                Optional<Finding> left = here(done.evidence()).stream().filter(f -> !isKnown(f, done.added())).findFirst();
                 left.ifPresent(this::leaves);
                 Optional<Mended> all = left.isEmpty() ? Optional.of(done) : left.filter(f -> !key(f).equals(key(next))).flatMap(f -> mended(done, f, steps - 1));
                 if (all.isPresent()) {
@@ -111,6 +112,11 @@ public final class Mending {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether the place has it anyway: what is added may lie beside what was wrong before. */
+    private boolean isKnown(Finding f, List<String> added) {
+        return known.contains(key(f)) || known.contains(key(f.rule(), f.pieces().stream().filter(p -> !added.contains(p)).toList()));
     }
 
     private void leaves(Finding left) {
@@ -125,6 +131,10 @@ public final class Mending {
 
     /** The same thing wrong with the same pieces. */
     private static String key(Finding f) {
-        return f.rule() + " " + new TreeSet<>(f.pieces());
+        return key(f.rule(), f.pieces());
+    }
+
+    private static String key(String rule, List<String> pieces) {
+        return rule + " " + new TreeSet<>(pieces);
     }
 }

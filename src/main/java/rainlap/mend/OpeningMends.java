@@ -16,6 +16,7 @@ import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Place;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
@@ -32,9 +33,6 @@ final class OpeningMends {
     /** A sheet that begins further above is not lapped: 1 m. */
     private static final long SEARCH = 100_000;
 
-    /** More than wind drives water: 1 mm. */
-    private static final long BEYOND = 100;
-
     private OpeningMends() {}
 
     /** A strip of membrane over the upstand, its top under the sheet above. */
@@ -44,7 +42,7 @@ final class OpeningMends {
         }
         Box edge = f.where().box();
         return sheetAbove(e, edge).map(above -> {
-            long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths(), lap = Math.max(e.practice().get(Limit.COURSE_LAP).hundredths(), e.trace().drive().rise() + BEYOND);
+            long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths(), lap = MendSizes.lap(e);
             Edited out = new Edited(e.elevation().pieces());
             long end = e.practice().get(Limit.END_LAP).hundredths();
             Region strip = Region.of(new Box(edge.minX() - end, edge.minY() - over, edge.maxX() + end, above.foot + lap));
@@ -55,7 +53,7 @@ final class OpeningMends {
             beneath.forEach(id -> out.bringOutside(name, id));
             out.draw(sheet, name);
             out.say("A strip of membrane over the upstand of " + f.pieces().get(0) + " by " + LengthText.mm(over) + ", its top "
-                    + LengthText.mmUp(lap) + " up under " + sheet + ".");
+                    + LengthText.mm(lap) + " up under " + sheet + ".");
             return out;
         });
     }
@@ -104,12 +102,12 @@ final class OpeningMends {
 
     /** A strip of flexible tape turned into the reveal, as deep as asked, over what ends there. */
     static Optional<Edited> returned(Evidence e, Finding f) {
-        return strip(e, f, true);
+        return f.where().surface().side() == Side.HEAD ? Optional.empty() : strip(e, f, true);
     }
 
-    /** The same on the frame, before the sheet and the head flashing go over it. */
+    /** Of a head on the frame, before the sheet and the head flashing go over it. */
     static Optional<Edited> returnedBehind(Evidence e, Finding f) {
-        return strip(e, f, false);
+        return f.where().surface().side() == Side.HEAD ? strip(e, f, false) : Optional.empty();
     }
 
     private static Optional<Edited> strip(Evidence e, Finding f, boolean over) {
@@ -120,7 +118,7 @@ final class OpeningMends {
             long deep = Math.round(f.required().getAsDouble() * 100);
             Edited out = new Edited(e.elevation().pieces());
             List<String> beside = f.pieces().stream().filter(id -> out.number(id) >= 0).toList();
-            long onto = over ? ONTO_WALL : first(e);
+            long onto = over ? ONTO_WALL : MendSizes.upFromHead(e);
             List<Region> strip = strip(o, f.where().line(), deep, onto);
             if (over) {
                 TapeMends.lay(e, out, beside, strip, deep + onto);
@@ -136,16 +134,11 @@ final class OpeningMends {
         out.say("Flexible tape " + LengthText.mm(deep) + " deep into the reveal and " + LengthText.mmUp(onto) + " onto the wall" + (over ? "." : ", before the sheet goes over it."));
     }
 
-    /** How far a strip beneath all else runs onto the wall: further than wind drives water over it from within the opening. */
-    private static long first(Evidence e) {
-        return Math.max(ONTO_WALL, Math.max(e.trace().drive().rise(), e.trace().drive().creep()) + BEYOND);
-    }
-
     /** A strip on the frame above an opening, as deep into its head as asked, before all else. */
     static Optional<Edited> headStrip(Evidence e, Edited out, Place head) {
         Optional<Opening> opening = e.elevation().openings().stream().filter(o -> head.isLine() && Box.of(List.of(o.edge(Side.HEAD).a(), o.edge(Side.HEAD).b())).contains(head.box())).findFirst();
         return opening.filter(o -> o.reveal() > 0).map(o -> {
-            long deep = Math.min(o.reveal(), e.practice().get(Limit.RETURN_HEAD).hundredths()), onto = first(e);
+            long deep = Math.min(o.reveal(), e.practice().get(Limit.RETURN_HEAD).hundredths()), onto = MendSizes.upFromHead(e);
             TapeMends.layFirst(e, out, strip(o, List.of(o.edge(Side.HEAD).a(), o.edge(Side.HEAD).b()), deep, onto), deep + onto);
             say(out, deep, onto, false);
             return out;

@@ -15,6 +15,7 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.stack.Face;
 import rainlap.wall.Penetration;
 import rainlap.wall.Piece;
@@ -23,9 +24,6 @@ import rainlap.wall.Surface;
 
 /** Sheets and collars over what lies bare: drawn out over what is beneath, tucked in behind what is above, which is slit where it goes on. */
 final class SheetMends {
-    /** More than the height that wind lifts water to: 1 mm. */
-    private static final long BEYOND = 100;
-
     private SheetMends() {}
 
     /** Membrane over a bare area, or behind a line where one strip is all there is. */
@@ -35,7 +33,7 @@ final class SheetMends {
         if (!f.where().surface().isWall() || sheet.isEmpty() || piped) {
             return Optional.empty();
         }
-        long up = e.practice().get(Limit.COURSE_LAP).hundredths(), side = e.practice().get(Limit.END_LAP).hundredths();
+        long up = MendSizes.lap(e), side = MendSizes.side(e);
         Box b = f.where().box();
         Patch patch = new Patch(new Box(b.minX() - side, b.minY() - up, b.maxX() + side, b.maxY() + up), b.maxY(), sheet.get(), "sheet");
         Edited out = new Edited(e.elevation().pieces());
@@ -52,9 +50,8 @@ final class SheetMends {
         Box place = f.where().box();
         Optional<Penetration> pipe = e.elevation().penetrations().stream().filter(p -> p.region().box().meets(place)).findFirst();
         return pipe.filter(p -> f.where().surface().isWall()).map(p -> {
-            long cover = e.practice().get(Limit.TAPE_COVER).hundredths(), lap = e.practice().get(Limit.COURSE_LAP).hundredths();
+            long cover = e.practice().get(Limit.TAPE_COVER).hundredths(), lap = MendSizes.lap(e), foot = MendSizes.collarFoot(e);
             Box r = p.region().box();
-            long foot = Math.max(cover, e.trace().drive().rise() + BEYOND);
             Box flat = new Box(r.minX() - cover, r.minY() - foot, r.maxX() + cover, r.maxY() + cover);
             Material made = Catalogue.builtIn().ofKind(MaterialKind.COLLAR).stream().findFirst().orElseGet(() -> Material.of("collar", MaterialKind.COLLAR));
             Edited out = new Edited(e.elevation().pieces());
@@ -63,7 +60,7 @@ final class SheetMends {
             for (long x : new long[] {flat.minX(), flat.maxX()}) {
                 TapeMends.lay(e, out, List.of(out.added().get(0)), List.of(Region.of(new Box(x - cover, flat.minY() - cover, x + cover, flat.maxY()))), 2 * cover);
             }
-            out.say("A collar with " + LengthText.mm(cover) + " flat all round" + (foot > cover ? " and " + LengthText.mmUp(foot) + " beneath, more than wind lifts water" : "") + ", its top " + LengthText.mm(lap) + " up" + slit + ", its sides taped.");
+            out.say("A collar with " + MendSizes.collarFlat(e) + (foot > cover ? ", no less than wind lifts water" : "") + ", its top " + LengthText.mm(lap) + " up" + slit + ", its sides taped.");
             return out;
         });
     }

@@ -35,7 +35,7 @@ final class TapeMends {
         List<String> beneath = Stream.concat(f.pieces().stream(), joint.stream().flatMap(j -> Stream.of(j.outer(), j.inner()).map(x -> x.piece().id())))
                 .filter(id -> out.number(id) >= 0).distinct().toList();
         lay(e, out, beneath, Bands.beside(f.where().line(), -cover - gap, cover), 2 * cover + gap);
-        out.say("Tape " + LengthText.mmUp(2 * cover + gap) + " wide over the edge.");
+        out.say(over(cover));
         return Optional.of(out);
     }
 
@@ -73,8 +73,12 @@ final class TapeMends {
         long cover = e.practice().get(Limit.TAPE_COVER).hundredths();
         Edited out = new Edited(e.elevation().pieces());
         lay(e, out, List.of(j.outer().piece().id(), j.inner().piece().id()), Bands.beside(line, -cover - j.gap(), cover), 2 * cover + j.gap());
-        out.say("Tape " + LengthText.mmUp(2 * cover + j.gap()) + " wide over the edge.");
+        out.say(over(cover));
         return out;
+    }
+
+    private static String over(long cover) {
+        return "Tape over the edge, " + LengthText.mm(cover) + " to each side.";
     }
 
     /** A new tape over pieces that are laid already. */

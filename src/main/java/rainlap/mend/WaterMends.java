@@ -8,19 +8,17 @@ import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.joint.Joint;
+import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
-import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
-import rainlap.rule.Shelter;
+import rainlap.rule.MendSizes;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
 import rainlap.water.Step;
 
 /** Where the water gets in by a joint, that joint mended as far as the wind drives water there. */
 final class WaterMends {
-    /** More than the driven height itself: 1 mm. */
-    private static final long BEYOND = 100;
     private static final long INTO = 100;
 
     private WaterMends() {}
@@ -30,11 +28,11 @@ final class WaterMends {
         Optional<Step> step = last(f, Step.Kind.LIFT_UNDER, Step.Kind.PUSH_UNDER);
         return step.flatMap(s -> joint(e, f, s)).map(j -> {
             boolean lift = step.get().kind() == Step.Kind.LIFT_UNDER;
-            long driven = lift ? Shelter.lift(e, step.get()) : e.trace().drive().creep();
-            long asked = Math.max(driven + BEYOND, e.practice().get(lift ? Limit.COURSE_LAP : Limit.END_LAP).hundredths());
+            boolean flashing = lift && j.inner().piece().material().kind() == MaterialKind.FLASHING;
+            long driven = MendSizes.driven(e, step.get()), asked = flashing ? Math.max(driven, MendSizes.overUpstand(e)) : MendSizes.lap(e, step.get());
             Edited out = new Edited(e.elevation().pieces());
             out.extend(j.inner().piece().id(), Surface.WALL, LapMends.beneath(j.line(), asked));
-            out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ", more than the " + LengthText.mm(driven) + " that wind drives water.");
+            out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + (asked > driven ? "." : ", no less than wind drives water."));
             return out;
         });
     }
@@ -49,12 +47,12 @@ final class WaterMends {
         Optional<Step> step = lastStep(f).filter(s -> s.kind() == Step.Kind.LIFT_UNDER && s.on().side() == Side.HEAD);
         Edited out = new Edited(e.elevation().pieces());
         return step.filter(s -> out.number(s.layer()) >= 0).flatMap(s -> e.elevation().findOpening(s.on().opening()).flatMap(o -> {
-            long driven = Shelter.lift(e, s), top = o.rect().maxY() + driven + BEYOND;
+            long driven = MendSizes.driven(e, s), top = o.rect().maxY() + driven;
             Optional<Box> old = out.pieces().get(out.number(s.layer())).wallBox().filter(b -> b.maxY() < top);
             old.ifPresent(b -> {
                 out.extend(s.layer(), Surface.WALL, List.of(Region.of(new Box(b.minX(), b.maxY() - INTO, b.maxX(), top))));
                 out.profile(s.layer(), p -> p.withUpstand(p.upstandMm().isPresent() ? OptionalDouble.of((top - b.minY()) / 100.0) : p.upstandMm()));
-                out.say(s.layer() + " reaches " + LengthText.mmUp(driven + BEYOND) + " up from the head behind " + s.piece() + ", more than wind lifts water.");
+                out.say(s.layer() + " reaches " + LengthText.mm(driven) + " up from the head behind " + s.piece() + ", no less than wind lifts water.");
             });
             return old.map(b -> out);
         }));

@@ -7,6 +7,6 @@
  * {@link rainlap.mend.Mends} has for every rule either ways to mend it or why no cut shows them.
  *
  * <p><b>Only near the place.</b> Pieces further off than {@link rainlap.mend.Mending} looks are left out, so the changed wall is good for a cut there and for
- * nothing else. Weak points that its neighbourhood has anyway are left as they are.
+ * nothing else. What such a part cannot show mended is tried on the whole wall: only that has the word that no cut is drawn. Weak points that its neighbourhood has anyway are left as they are.
  */
 package rainlap.mend;

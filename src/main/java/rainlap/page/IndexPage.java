@@ -33,9 +33,9 @@ public final class IndexPage {
     }
 
     private static final Comparator<Row> WORST_FIRST = Comparator.comparingInt((Row r) -> r.finding().defences())
-            .thenComparing(r -> r.finding().litresPerHour().orElse(0), Comparator.reverseOrder());
+            .thenComparing(r -> r.finding().litresPerHour().orElse(0), Comparator.reverseOrder()).thenComparing(r -> r.finding().rule());
 
-    /** The page; its order is that of the elevations where two rank alike. */
+    /** The page; its order is that of the elevations where two rank alike, so that a building's numbers run through. */
     public static String of(String title, List<Entry> entries) {
         return Shell.page(title + ": weak points", body(title, entries), List.of(), false);
     }
@@ -67,6 +67,7 @@ public final class IndexPage {
             out.element("p", "No weak point was found.");
             return;
         }
+        out.element("p class=\"s sideways\"", "The table goes on to the right: move it sideways.");
         out.raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Weak points\"><table><tr><th>Defences</th><th>l/h</th><th>Weak point</th>"
                 + "<th>Elevation</th><th>Pieces, place</th><th>Drawn</th><th>Asked</th></tr>\n");
         for (Row r : rows) {

@@ -75,7 +75,7 @@ public record LivePage(String title, Optional<String> body, Optional<CheckResult
         out.raw("<section class=\"problems\">").element("h2", count + (drawn ? " The drawing is of the last version without." : "")).raw("<ol>");
         for (Problem p : problems) {
             String place = p.line() > 0 ? "line " + p.line() + ", column " + p.column() + ": " : "";
-            out.raw("<li>").element("b", (several ? p.file() + (place.isEmpty() ? ": " : ", ") + place : place.replaceFirst("^l", "L")) + p.what());
+            out.raw("<li>").element("b", (several || place.isEmpty() ? p.file() + (place.isEmpty() ? ": " : ", ") + place : place.replaceFirst("^l", "L")) + p.what());
             p.excerpt().ifPresent(e -> out.raw("<pre>").text(e.text() + "\n" + " ".repeat(e.caretAt()) + "^").raw("</pre>"));
             out.raw(p.hint().isEmpty() ? "" : "<span>").text(p.hint()).raw(p.hint().isEmpty() ? "" : "</span>").raw("</li>");
         }

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import rainlap.check.Cautions;
 import rainlap.check.CheckResult;
+import rainlap.drawing.PageSign;
 import rainlap.drawing.TitleBlock;
 import rainlap.measure.LitresText;
+import rainlap.paper.PageParts;
 import rainlap.report.TakenForGranted;
 import rainlap.report.TerminalTable;
 import rainlap.rule.Evidence;
@@ -31,6 +33,7 @@ final class NotesHtml {
     void add(TitleBlock title, String file) {
         Evidence e = result.evidence();
         out.raw("<div class=\"notes\">\n");
+        signs();
         note("Mind", Cautions.of(e).stream().map(Cautions.Caution::full).toList());
         note("This page", List.of(String.join(" ", TerminalTable.caution()), LIMITS));
         List<String> granted = new ArrayList<>();
@@ -46,6 +49,15 @@ final class NotesHtml {
         }
         note("Drawing", drawing(title, file));
         out.raw("</div>\n");
+    }
+
+    private void signs() {
+        out.raw("<section class=\"note signs\">").element("h2", "Signs on the elevation").raw("<ul>");
+        for (PageSign s : PageSign.of(result)) {
+            out.raw("<li><svg viewBox=\"" + PageParts.viewBox(PageSign.BOX) + "\" aria-hidden=\"true\" font-family=\"" + PageParts.families() + "\">").raw(PageParts.svg(s.marks()))
+                    .raw("</svg><span>").text(s.words()).raw("</span></li>");
+        }
+        out.raw("</ul>").element("p class=\"s\"", "Ticks along an edge point towards the sheet beneath.").raw("</section>\n");
     }
 
     private void note(String heading, List<String> lines) {

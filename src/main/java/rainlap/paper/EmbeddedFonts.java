@@ -14,11 +14,18 @@ final class EmbeddedFonts {
     private EmbeddedFonts() {
     }
 
-    /** For each weight in use a font file with the glyphs used and nothing else, so without ligatures. */
-    static Map<Weight, byte[]> files(List<Mark> marks) {
+    /** The characters of some marks by weight. */
+    static Map<Weight, BitSet> characters(List<Mark> marks) {
         EmbeddedFonts fonts = new EmbeddedFonts();
         fonts.collect(marks);
-        return files(fonts.used);
+        return fonts.used;
+    }
+
+    /** For each weight in use a font file with the glyphs used and nothing else, so without ligatures. */
+    static Map<Weight, byte[]> files(List<Mark> marks) {
+        Map<Weight, BitSet> used = characters(marks);
+        used.values().forEach(Shown::addInstead);
+        return files(used);
     }
 
     private static Map<Weight, byte[]> files(Map<Weight, BitSet> used) {
@@ -28,9 +35,7 @@ final class EmbeddedFonts {
     }
 
     static String css(List<Mark> marks) {
-        EmbeddedFonts fonts = new EmbeddedFonts();
-        fonts.collect(marks);
-        return css(fonts.used) + "text{font-kerning:none}";
+        return css(characters(marks)) + "text{font-kerning:none}";
     }
 
     /** The style rules for these characters of each weight. */

@@ -15,7 +15,7 @@ import org.apache.pdfbox.util.Matrix;
 
 /**
  * Lines of text on a PDF page: as texts in the typeface that ships, kerning off, so that they stand as they were measured. Characters that it lacks are drawn
- * as outlines of the sans-serif the machine has; they can be read but not selected.
+ * as outlines of the sans-serif the machine has; they can be read but not selected. See {@link Shown} for what it lacks too.
  */
 final class PdfTexts {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
@@ -74,7 +74,7 @@ final class PdfTexts {
     private static List<Run> runs(Text text) {
         TrueType font = Typeface.font(text.style().weight());
         List<Run> out = new ArrayList<>();
-        String words = text.text();
+        String words = Shown.of(text.text());
         int begin = 0;
         for (int i = 0; i < words.length(); ) {
             boolean ours = font.glyph(words.codePointAt(i)) != 0;

@@ -53,7 +53,7 @@ public final class PngWriter {
         requireRoom(sheet.size(), dpi, Runtime.getRuntime().maxMemory());
         StringWriter svg = new StringWriter(1 << 16);
         SvgWriter.write(sheet, svg);
-        write(new StringReader(svg.toString()), sheet.size(), dpi, out);
+        write(new StringReader(Shown.of(svg.toString())), sheet.size(), dpi, out);
     }
 
     /** Width of the picture in pixels. */

@@ -11,7 +11,7 @@
  *
  * <p><b>Text.</b> One typeface in three weights ships with its licence and is embedded as a subset, so that measuring
  * ({@link rainlap.paper.TextMetrics}) and every renderer agree. Kerning is off. Letters it lacks are painted by a
- * sans-serif of the reader's machine and measured as one em.
+ * sans-serif of the reader's machine and measured as one em; what a PDF or PNG cannot show is told by {@link rainlap.paper.Shown}.
  *
  * <p><b>Same input, same bytes.</b> No clock, no locale, no hash order: marks are written in their order, attributes in
  * a fixed order, numbers with at most three decimals.

@@ -17,7 +17,7 @@ final class DriveAssumptions {
     private static final Source CONVENTIONAL = new Source("NIST SP 811", "", "appendix B.8", Known.PUBLISHED_SECONDARY);
     private static final Source WIND_CODE = new Source("EN 1991-1-4", "", "recommended values", Known.PUBLISHED_SECONDARY);
 
-    private static final String UNUSED = "Not used here: wind is taken to blow straight at every edge. Which way side laps of the cladding open is for lap-towards-weather.";
+    private static final String UNUSED = "Not used here: wind is taken to blow straight at every edge. Which way laps open is for rules: side laps of the cladding for lap-towards-weather, end laps of the membrane for lap-towards-wind.";
     private static final String TRAVEL = "Not used here: travel is taken to blow straight at every edge. Which way end laps of the membrane open is for lap-towards-travel.";
 
     private final Drive drive;
@@ -72,8 +72,14 @@ final class DriveAssumptions {
         exposure.towingKmPerH().ifPresent(v -> out.add(Assumption.stated("towing", Figures.number(v, 2) + " km/h", "")));
         if (both) {
             add("speed", Figures.number(Head.speedMPerS(exposure).orElseThrow(), 2) + " m/s", derived("Sum of wind and towing"),
-                    "The wind is taken to blow against the direction of travel.");
+                    "The wind is taken to blow against the direction of travel" + overruled() + ".");
         }
+    }
+
+    /** The worst case is kept where the file states another. */
+    private String overruled() {
+        return exposure.windFrom().filter(f -> exposure.leading().isPresent() ? exposure.leading().get() != f : f != Exposure.From.FRONT).map(f -> ", the worst case, although wind_from states " + word(f)
+                + exposure.leading().map(l -> " and leading " + word(l)).orElse("")).orElse("");
     }
 
     /** Which way wind blows and travel goes is for rules: the trace drives water at every edge alike. */
@@ -109,9 +115,9 @@ final class DriveAssumptions {
     }
 
     private void creep(LimitValue endLap) {
-        add("creep", LengthText.mm(drive.creep()) + " mm", endLap.source(),
-                drive.creep() == 0 ? "The stated pressure is nothing, so nothing pushes." : "No formula for it is published: the end lap of "
-                        + endLap.spokenBy() + " stands for it.");
+        boolean none = drive.creep() == 0;
+        add("creep", LengthText.mm(drive.creep()) + " mm", none ? derived("Nothing pushes") : endLap.source(),
+                none ? "The stated pressure is nothing." : "No formula for it is published: the end lap of " + endLap.spokenBy() + " stands for it.");
     }
 
     private void capillary() {

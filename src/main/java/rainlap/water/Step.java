@@ -47,7 +47,7 @@ public record Step(Kind kind, String layer, String piece, boolean failure, Surfa
             case LIFT_ON -> "wind lifts it on, onto " + onto;
             case PUSH_UNDER -> "wind pushes it sideways under " + piece + bond;
             case PUSH_ON -> "wind pushes it on, onto " + onto;
-            case OVERRUN -> "overruns the lap under " + piece + ", onto " + onto;
+            case OVERRUN -> (failure ? "overruns the lap under " + piece : "runs on in under " + piece) + ", onto " + onto;
             case RUN_ALONG -> piece.isEmpty() ? "runs along to where it can fall" : "runs along under " + piece + " to where it can fall";
             case OFF_A_LEDGE -> "runs off the end of " + piece;
             case SPREAD -> "spreads over " + onto;

@@ -54,7 +54,7 @@ class OnePlaceTest {
 
     @Test void anUntapedLapIsOverrunAtOneAndUnderNarrowTapeAtTwo() {
         Drawn lap = wall().sheet("M1", -50, -50, 2100, 1050).sheet("M2", -50, 850, 2100, 1200);
-        assertEquals("1 untaped-joint [M2, M1]: rain wets M1; !overruns the lap under M2, onto M1; overruns the lap under M2, onto the frame", text(lap));
+        assertEquals("1 untaped-joint [M2, M1]: rain wets M1; !overruns the lap under M2, onto M1; runs on in under M2, onto the frame", text(lap));
         List<Finding> narrow = found(lap.tape("T1", -50, 840, 2100, 60));
         assertEquals(List.of("narrow-tape-cover"), narrow.stream().map(Finding::rule).toList());
         assertEquals(2, narrow.get(0).defences());

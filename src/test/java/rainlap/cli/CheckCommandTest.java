@@ -185,4 +185,18 @@ class CheckCommandTest {
         Run.in(folder, NONE, "check", hut, "--sheet", folder + "/b.svg");
         assertFalse(Files.readString(folder.resolve("b.svg")).contains("2026"));
     }
+
+    /** U+F8FE is for private use: no font has it. */
+    @Test void whatTheSheetCannotShowIsNamed() throws IOException {
+        Run.file(folder, "hut.json", Run.SOUND.replace("Sound wall", "Sound \uF8FE wall"));
+        for (String form : List.of("pdf", "png")) {
+            Run run = Run.in(folder, NONE, "check", hut, "--sheet", folder + "/a." + form);
+            assertTrue(run.out().contains("\"?\" stands on the sheet for \uF8FE: neither its typeface nor a font of this machine has it."), run.out());
+        }
+        for (String form : List.of("svg", "html")) {
+            assertFalse(Run.in(folder, NONE, "check", hut, "--sheet", folder + "/a." + form).out().contains("stands on the sheet"));
+            assertTrue(Files.readString(folder.resolve("a." + form)).contains("\uF8FE"));
+        }
+        assertFalse(Run.in(folder, NONE, "check", Run.file(folder, "plain.json", Run.SOUND), "--sheet", folder + "/b.pdf").out().contains("stands on the sheet"));
+    }
 }

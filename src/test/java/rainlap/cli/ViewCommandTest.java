@@ -18,11 +18,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +128,56 @@ class ViewCommandTest {
             await(() -> get(r.address()).contains("<h1>Mended wall</h1>"));
             assertEquals("", get(r.address() + "problems"));
         }
+    }
+
+    @Test void aFileThatIsGoneIsSaidToBeSo() throws IOException {
+        Path file = Path.of(Run.file(folder, "hut.json", Run.SOUND));
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            Files.delete(file);
+            await(() -> get(r.address() + "problems").contains("hut.json: the file is not there"));
+            Files.createDirectory(file);
+            await(() -> get(r.address() + "problems").contains("hut.json: a folder stands in its place"));
+            assertTrue(r.err().toString(StandardCharsets.UTF_8).contains("hut.json: the file is not there"), r.err().toString(StandardCharsets.UTF_8));
+            Files.delete(file);
+            Files.writeString(file, "");
+            await(() -> get(r.address() + "problems").contains("the file is empty"));
+            Files.writeString(file, Run.SOUND);
+            await(() -> get(r.address() + "problems").isEmpty());
+            assertTrue(get(r.address()).contains("<h1>Sound wall</h1>"));
+        }
+    }
+
+    /** The server of the JDK logs a warning where HEAD is answered as GET is. */
+    @Test void headIsAnsweredLikeGetWithoutABodyAndQuietly() throws IOException, InterruptedException {
+        Run.file(folder, "hut.json", Run.SOUND);
+        List<String> logged = new CopyOnWriteArrayList<>();
+        Handler ear = new Handler() {
+            @Override public void publish(LogRecord log) {
+                logged.add(log.getMessage());
+            }
+
+            @Override public void flush() {}
+
+            @Override public void close() {}
+        };
+        Logger server = Logger.getLogger("com.sun.net.httpserver");
+        server.addHandler(ear);
+        try (Running r = Running.start(folder, "view", "hut.json")) {
+            for (String path : List.of("", "problems", "events", "should/1", "none")) {
+                HttpRequest.Builder ask = HttpRequest.newBuilder(URI.create(r.address() + path)).timeout(Duration.ofSeconds(10));
+                HttpResponse<String> head = CLIENT.send(ask.method("HEAD", HttpRequest.BodyPublishers.noBody()).build(), HttpResponse.BodyHandlers.ofString());
+                assertEquals(path.equals("none") ? 404 : 200, head.statusCode(), path);
+                assertEquals("", head.body(), path);
+                if (!path.equals("events")) {
+                    HttpResponse<String> whole = CLIENT.send(ask.GET().build(), HttpResponse.BodyHandlers.ofString());
+                    assertEquals(whole.headers().firstValue("Content-Length").orElse("0"), head.headers().firstValue("Content-Length").orElse("0"), path);
+                    assertEquals(whole.headers().firstValue("Content-Type"), head.headers().firstValue("Content-Type"), path);
+                }
+            }
+        } finally {
+            server.removeHandler(ear);
+        }
+        assertEquals(List.of(), logged);
     }
 
     /** Two walls and their building. */

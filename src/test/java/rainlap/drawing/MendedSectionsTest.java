@@ -12,7 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.check.CheckResult;
@@ -108,12 +112,45 @@ class MendedSectionsTest {
         assertEquals(Set.of("short-flashing-lap", "short-upstand"), mended, "never of 0 or 1 defences here: look for walls on which they are");
     }
 
+    /**
+     * What is told beside the mended cut has no size that the table's remedy has not; tape is as wide as everywhere. Walls made for one rule have nothing behind
+     * their cladding: there the cut mends besides what water then finds.
+     */
+    @Test void theTableAndTheMendedCutTellTheSameSizes() {
+        Map<String, String> wrong = new TreeMap<>();
+        for (Done d : MENDED.stream().filter(d -> !d.isOnBareWall()).toList()) {
+            String remedy = d.point.finding().remedy();
+            d.mended().stream().flatMap(m -> m.what().stream()).filter(s -> s.startsWith("Tape ") ? !remedy.matches(".*[Tt]ape.*") : !sizes(remedy).containsAll(sizes(s)))
+                    .forEach(s -> wrong.put(d.toString(), s + " / " + remedy));
+        }
+        assertEquals(Map.of(), wrong);
+    }
+
+    private static Set<String> sizes(String text) {
+        return Pattern.compile("(?<![\\w.])[0-9]+(\\.[0-9]+)?").matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
+    }
+
     @Test void aMendedCutDiffersFromTheDrawnOne() {
         MENDED.stream().filter(d -> d.mended().isPresent()).forEach(d -> {
             String drawn = d.cut.map(c -> strands(d.result.evidence(), c)).orElseGet(() -> painted(d, d.result.evidence()));
             String mended = d.cut.map(c -> strands(d.mended().get().evidence(), c)).orElseGet(() -> painted(d, d.mended().get().evidence()));
             assertTrue(!drawn.equals(mended), () -> d + ": " + drawn);
         });
+    }
+
+    /** What is told of a place hangs on no paper: wherever along it there is room for the plane, the mended cut is the same. */
+    @Test void aPlaneElsewhereAlongThePlaceIsMendedToo() throws IOException {
+        Map<String, String> wrong = new TreeMap<>();
+        try (Stream<Path> shipped = Files.list(Path.of("elevations"))) {
+            for (Path p : shipped.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+                Elevation e = ElevationFile.read(p).elevation().orElseThrow();
+                CheckResult r = Checker.check(e, Stage.WRAP, Practices.find(e.practice().orElse("common")).orElseThrow());
+                r.weakPoints().stream().filter(w -> w.finding().defences() <= 1 && CloseUp.of(w, r.evidence()).isEmpty()).forEach(w -> Stream.of(0.1, 0.3, 0.7, 0.9)
+                        .map(t -> new SectionPlanner(r.evidence()).plan(w, t).cut())
+                        .forEach(c -> MendedCuts.of(w, c, r.evidence()).flatMap(Answer::sentence).ifPresent(s -> wrong.put(p.getFileName() + " " + w.number() + " " + c, s))));
+            }
+        }
+        assertEquals(Map.of(), wrong);
     }
 
     /** What a close view paints of the pieces, and nothing that only one of the two has. */

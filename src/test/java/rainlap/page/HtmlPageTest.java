@@ -5,17 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainlap.Shipped;
+import rainlap.building.Building;
+import rainlap.check.BuildingChecker;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
+import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.drawing.TitleBlock;
+import rainlap.file.BuildingFile;
 import rainlap.file.ElevationFile;
 import rainlap.file.Reading;
 import rainlap.practice.Practices;
@@ -108,11 +114,20 @@ class HtmlPageTest {
         assertTrue(entries.stream().filter(e -> e.link().equals(walls.get(walls.size() - 1))).allMatch(e -> e.result().weakPoints().isEmpty()));
     }
 
+    @Test void theNumbersOfABuildingRunThroughItsIndex() {
+        Building b = BuildingFile.read(Path.of("elevations/buildings/estuary-hut.json")).building().orElseThrow();
+        List<IndexPage.Entry> entries = BuildingChecker.check(b, Stage.WRAP, e -> Practices.find(e.practice().orElseThrow()).orElseThrow(), Rules.all(), 1).walls().stream()
+                .map(w -> new IndexPage.Entry(w.wall().id(), w.wall().id() + ".html", w.result())).toList();
+        List<Integer> numbers = Pattern.compile("#weak-([0-9]+)\"").matcher(IndexPage.of("Hut", entries)).results().map(m -> Integer.valueOf(m.group(1))).toList();
+        assertEquals(IntStream.rangeClosed(1, numbers.size()).boxed().toList(), numbers);
+        assertTrue(numbers.size() > 20);
+    }
+
     @Test void whatTurnsTextIsShown() {
         assertEquals("a\uFFFDb\uFFFD&lt;&quot;&#39;&amp;", Html.escaped("a\u202eb\u0000<\"'&"));
     }
 
     @Test void linksAreEncoded() {
-        assertEquals("a%20b%22%3C.html", IndexPage.link(java.nio.file.Path.of("x/index.html"), java.nio.file.Path.of("x/a b\"<.html")));
+        assertEquals("a%20b%22%3C.html", IndexPage.link(Path.of("x/index.html"), Path.of("x/a b\"<.html")));
     }
 }

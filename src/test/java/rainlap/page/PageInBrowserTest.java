@@ -245,6 +245,30 @@ class PageInBrowserTest {
         browser.print(false);
     }
 
+    /** Paper has no list beside it that a click explains: the signs are told there, and on the screen too. */
+    @Test void theSignsOfTheElevationAreToldOnPaper() {
+        fresh();
+        browser.print(true);
+        String told = "[...document.querySelectorAll('.signs li')].filter(l => l.getClientRects().length && l.querySelector('svg').getClientRects()[0].width > 30).map(l => l.querySelector('span').textContent).join('; ')";
+        assertEquals("membrane, visible edge; lap: inner sheet ends at dashes; reversed lap: ticks point uphill; tape over an edge; corner piece, collar; flashing; "
+                + "wall outline, ground; return, fold: laid flat; frame wet as drawn, beneath; centre line; defences left, none: leaks as drawn; defences left, one failure from the frame; defences left, two or more: fails safe", browser.text(told));
+        browser.print(false);
+    }
+
+    /** A table that is wider than the window says so; where it fits it does not. */
+    @Test void anIndexThatGoesOnSidewaysSaysSo() throws IOException {
+        List<IndexPage.Entry> entries = Shipped.all().stream().map(w -> new IndexPage.Entry(w.file(), w.file() + ".html", w.result())).toList();
+        String index = write("index", IndexPage.of("All", entries)), wider = "(() => { const w = document.querySelector('.wide'); return w.scrollWidth > w.clientWidth; })()";
+        for (int width : List.of(360, 700, 1440)) {
+            browser.size(width, 740).calm(true).go(index);
+            assertEquals(browser.eval(wider).asBoolean(), browser.eval("document.querySelector('.sideways').getClientRects().length > 0").asBoolean(), width + " wide");
+            assertEquals(width, browser.eval("document.documentElement.scrollWidth").asInt());
+            browser.screenshot("index-" + width);
+        }
+        browser.size(360, 740).go(index);
+        assertTrue(browser.eval(wider).asBoolean());
+    }
+
     @Test void markupInNamesStaysText() throws IOException {
         browser.size(1440, 900).go(write("nasty", HtmlPageTest.page(HtmlPageTest.nasty()))).key("1");
         assertTrue(browser.text("document.querySelector('h1').textContent").startsWith("</script><script>alert(1)</script> \"quoted\" 'n' <b>&amp;"));

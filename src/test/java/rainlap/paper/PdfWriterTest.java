@@ -84,7 +84,7 @@ class PdfWriterTest {
     /** All texts of a sheet, each once, though some have a halo; not the letters that the typeface lacks. */
     @Test void everyTextOfASheetCanBeSelected() throws IOException {
         String found = String.join("", glyphs(SampleSheet.of()).stream().map(TextPosition::getUnicode).toList());
-        String drawn = String.join("", texts(SampleSheet.of().marks()).map(Text::text).toList());
+        String drawn = Shown.of(String.join("", texts(SampleSheet.of().marks()).map(Text::text).toList()));
         String lacking = TextMetrics.lacks(drawn);
         assertEquals(drawn.codePoints().filter(c -> lacking.indexOf(c) < 0).mapToObj(Character::toString).collect(Collectors.joining()), found);
     }
@@ -102,6 +102,14 @@ class PdfWriterTest {
             ink |= rgb(with, x, 97) != 0xFFFFFF;
         }
         assertTrue(ink);
+    }
+
+    /** U+F8FE is for private use: no font has it. */
+    @Test void whatNoFontHasIsAQuestionMarkAndNamed() throws IOException {
+        Sheet sheet = new Sheet(SheetSize.A3, "t", "en", List.of(Text.of(50, 100, "A\uF8FEB", TextStyle.of(7))));
+        assertEquals("A?B", String.join("", glyphs(sheet).stream().map(TextPosition::getUnicode).toList()));
+        assertEquals("\uF8FE", Shown.lacking(List.of(sheet)));
+        assertEquals("", Shown.lacking(List.of(new Sheet(SheetSize.A3, "t", "en", List.of(Text.of(50, 100, "A \u00D7 B", TextStyle.of(7)))))));
     }
 
     @Test void sameSheetsSameBytes() throws IOException {

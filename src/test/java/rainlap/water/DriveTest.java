@@ -159,9 +159,7 @@ class DriveTest {
 
     @Test
     void aDirectionThatIsNotUsedIsSaidToBeSo() {
-        Exposure x = Exposures.windAndTowing(20, 90);
-        Exposure aimed = new Exposure(x.windMPerS(), x.pressurePa(), Optional.of(Exposure.From.RIGHT), x.rainMmPerH(), x.towingKmPerH(), Optional.of(Exposure.From.LEFT),
-                x.temperatureC(), x.sunDays(), x.road());
+        Exposure x = Exposures.windAndTowing(20, 90), aimed = aimed(Exposure.From.RIGHT, Exposure.From.LEFT);
         for (Stage stage : Stage.values()) {
             Drive drive = Drive.of(aimed, COMMON, stage);
             assertEquals("right", figure(drive, "wind from"));
@@ -169,6 +167,25 @@ class DriveTest {
             assertEquals(2, drive.assumptions().stream().filter(a -> a.note().startsWith("Not used")).count());
             assertEquals(Drive.of(x, COMMON, stage).rise(), drive.rise());
         }
+    }
+
+    /** Both rules that use the wind's direction are named, and that the worst case overrules it. */
+    @Test
+    void whatUsesTheDirectionIsNamedAndWhatOverrulesItToo() {
+        assertEquals("Not used here: wind is taken to blow straight at every edge. Which way laps open is for rules: side laps of the cladding for lap-towards-weather,"
+                + " end laps of the membrane for lap-towards-wind.", note(aimed(Exposure.From.RIGHT, Exposure.From.LEFT), "wind from"));
+        assertEquals("The wind is taken to blow against the direction of travel, the worst case, although wind_from states right and leading left.",
+                note(aimed(Exposure.From.RIGHT, Exposure.From.LEFT), "speed"));
+        assertEquals("The wind is taken to blow against the direction of travel.", note(aimed(Exposure.From.LEFT, Exposure.From.LEFT), "speed"));
+    }
+
+    private static String note(Exposure x, String what) {
+        return wrap(x).assumptions().stream().filter(a -> a.what().equals(what)).findFirst().orElseThrow().note();
+    }
+
+    private static Exposure aimed(Exposure.From wind, Exposure.From leading) {
+        Exposure x = Exposures.windAndTowing(20, 90);
+        return new Exposure(x.windMPerS(), x.pressurePa(), Optional.of(wind), x.rainMmPerH(), x.towingKmPerH(), Optional.of(leading), x.temperatureC(), x.sunDays(), x.road());
     }
 
     @Test
@@ -189,6 +206,7 @@ class DriveTest {
         Drive none = wrap(Exposures.wind(0));
         assertEquals(0, none.rise());
         assertEquals(0, none.creep(), "nothing pushes");
+        assertEquals("Nothing pushes", none.assumptions().stream().filter(a -> a.what().equals("creep")).findFirst().orElseThrow().source().orElseThrow().document());
         assertEquals(COMMON.get(Limit.END_LAP).hundredths(), wrap(Exposures.wind(1)).creep());
     }
 }

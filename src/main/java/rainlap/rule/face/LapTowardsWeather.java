@@ -88,7 +88,7 @@ public final class LapTowardsWeather implements Rule {
         return Finding.of(INFO, where, List.of(outer, inner)).source(UPPER_OVER_LOWER).measures(s.least()).joint(j.id())
                 .reads(LengthText.mm(s.least()) + ", opens upwards", "upper over lower")
                 .says("The upper edge of " + outer + " lies over " + inner + " at " + where.inWords() + ": rain that runs down " + inner + " goes in behind " + outer
-                        + ". Laps must never make water that runs down buck over a seam (FEMA P-499, Fact Sheet 1.9, page 2).",
+                        + ". Laps must never turn an open seam towards water that runs down (FEMA P-499, Fact Sheet 1.9, page 2).",
                         "Take both off and lay " + inner + " over " + outer + "." + CAUTION);
     }
 

@@ -93,7 +93,7 @@ public final class TrimAgainstFlow implements Rule {
                 : "Take " + t + " off and put it back with its upper end beneath " + b + ", lapped by at least 50";
         return Finding.of(INFO, where, List.of(t, b)).source(SOURCE).reads("upper edge open over " + width, "upper over lower")
                 .says("The upper edge of " + t + " lies open on " + b + " at " + where.inWords() + ": water that runs down " + b + " goes in behind " + t
-                        + ". Laps must never make water that runs down buck over a seam (FEMA P-499, Fact Sheet 1.9, page 2).",
+                        + ". Laps must never turn an open seam towards water that runs down (FEMA P-499, Fact Sheet 1.9, page 2).",
                         mend + ". Folded edges cut: wear gloves.");
     }
 }

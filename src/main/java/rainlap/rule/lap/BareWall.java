@@ -10,9 +10,9 @@ import rainlap.geom.Region;
 import rainlap.joint.Bare;
 import rainlap.joint.Sheets;
 import rainlap.measure.LengthText;
-import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
@@ -48,7 +48,7 @@ public final class BareWall implements Rule {
 
     /** As the place allows: there is not always a sheet below, beside or above. */
     private static String remedy(Evidence e, Box b) {
-        String course = e.practice().get(Limit.COURSE_LAP).number(), end = e.practice().get(Limit.END_LAP).number();
+        String course = LengthText.mm(MendSizes.lap(e)), end = LengthText.mm(MendSizes.side(e));
         boolean below = isCovered(e, new Box(b.minX(), b.minY() - BESIDE, b.maxX(), b.minY() - 1));
         boolean above = isCovered(e, new Box(b.minX(), b.maxY() + 1, b.maxX(), b.maxY() + BESIDE));
         boolean beside = isCovered(e, new Box(b.minX() - BESIDE, b.minY(), b.minX() - 1, b.maxY()))
@@ -70,8 +70,8 @@ public final class BareWall implements Rule {
             how.add("runs on past the side of the wall");
         }
         String lay = "Lay membrane over it that " + PieceWords.list(how.isEmpty() ? List.of("covers it all") : how);
-        return lay + (above ? ", with its upper edge tucked in behind the sheet above by " + course + "."
-                : ", and carry it on past the upper end of the wall.");
+        return lay + (above ? ", with its upper edge tucked in behind the sheet above by " + course
+                : ", and carry it on past the upper end of the wall") + ". Tape its edges.";
     }
 
     private static boolean isCovered(Evidence e, Box place) {

@@ -1,10 +1,12 @@
 package rainlap.rule.lap;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.Run;
+import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MembraneJoints;
@@ -26,7 +28,7 @@ public final class LapTowardsTravel implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         Exposure x = e.elevation().exposure();
-        if (x.leading().isEmpty() || x.towingKmPerH().orElse(0) <= 0) {
+        if (x.leading().isEmpty() || !travels(e)) {
             return Stream.of(new Outcome.DoesNotApply("no side of this elevation travels first"));
         }
         List<Joint> ends = EndLaps.onWall(e).toList();
@@ -34,6 +36,10 @@ public final class LapTowardsTravel implements Rule {
             return Stream.of(new Outcome.DoesNotApply("no course has an end lap"));
         }
         return ends.stream().map(j -> judge(e, j, x.leading().get()));
+    }
+
+    static boolean travels(Evidence e) {
+        return e.elevation().exposure().towingKmPerH().orElse(0) > 0;
     }
 
     private static Outcome judge(Evidence e, Joint j, Exposure.From leading) {
@@ -54,6 +60,13 @@ public final class LapTowardsTravel implements Rule {
                         + ": rain that towing drives along the wall goes straight in under its edge" + (s.taped() ? ", and only the tape holds it" : "")
                         + ". Common practice has laps open away from travel.",
                         "Lay " + inner + " over " + outer + " instead, from the rear forwards, so that the edge looks to the " + back
-                        + "; keep the lap's width and tape it again with new tape. Work at height from a platform, and fix every loose edge before towing.");
+                        + "; keep the lap's width" + tape(e, s, back) + ". Work at height from a platform, and fix every loose edge before towing.");
+    }
+
+    /** Turned round, the edge may look to the wind, which tape alone closes. */
+    private static String tape(Evidence e, Joint.Stretch s, String back) {
+        boolean wind = e.elevation().exposure().windFrom().filter(w -> w.name().toLowerCase(Locale.ROOT).equals(back)).isPresent();
+        return (s.taped() ? " and tape it again with new tape" : wind ? " and tape the edge, at least " + e.practice().get(Limit.TAPE_COVER).number() + " to each side" : "")
+                + (wind ? ", for it then looks to the prevailing wind" : "");
     }
 }

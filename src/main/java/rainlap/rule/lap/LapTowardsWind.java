@@ -47,11 +47,13 @@ public final class LapTowardsWind implements Rule {
 
     private static Outcome broken(Evidence e, Joint j, Joint.Stretch s, Exposure.From wind) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id(), cover = e.practice().get(Limit.TAPE_COVER).number();
+        boolean travel = e.elevation().exposure().leading().filter(l -> l != wind && LapTowardsTravel.travels(e)).isPresent();
         String towards = wind == Exposure.From.RIGHT ? "right" : "left", away = wind == Exposure.From.RIGHT ? "left" : "right";
         Place where = Place.line(e.elevation(), j.surface(), s.line());
-        return Finding.of(INFO, where, List.of(outer, inner)).reads("opens to the " + towards, "opens to the " + away + ", or taped").joint(j.id())
+        return Finding.of(INFO, where, List.of(outer, inner)).reads("opens to the " + towards, travel ? "taped" : "opens to the " + away + ", or taped").joint(j.id())
                 .says("The end lap " + outer + " over " + inner + " opens to the " + towards + " at " + where.inWords() + ", where the prevailing wind comes from, and no tape closes it: "
                         + "rain is driven in under its edge. Common practice has laps open away from the wind, or closes them.",
-                        "Tape the edge, at least " + cover + " to each side of it; or lay " + inner + " over " + outer + " instead, so that the edge looks to the " + away + ".");
+                        "Tape the edge, at least " + cover + " to each side of it" + (travel ? ". Leave " + outer + " over " + inner + ": turned round the edge would look to the " + away + ", the way the building travels."
+                        : "; or lay " + inner + " over " + outer + " instead, so that the edge looks to the " + away + "."));
     }
 }

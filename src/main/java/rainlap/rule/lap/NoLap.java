@@ -19,6 +19,7 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
 import rainlap.rule.MembraneJoints;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
@@ -90,7 +91,7 @@ final class NoLap {
                 .joint(j.id())
                 .says(says(j, gap, where, taped, required)
                         + (own.orTaped() && taped ? " " + e.practice().id() + " would be content with the tape." : ""),
-                        remedy(j, facing, gap, required));
+                        remedy(j, facing, gap, MendSizes.lap(e, j, required.hundredths(), facing != Facing.SIDEWAYS)));
     }
 
     /** The lap asked along this edge; common practice's where the practice would be content with the tape that is there. */
@@ -113,11 +114,11 @@ final class NoLap {
         return what + where.inWords() + tape + Asked.sentence(required, "a lap of " + required.number());
     }
 
-    private static String remedy(Joint j, Facing facing, long gap, LimitValue required) {
-        String strip = LengthText.mmUp(gap + 2 * required.hundredths());
+    private static String remedy(Joint j, Facing facing, long gap, long lap) {
+        String strip = LengthText.mmUp(gap + 2 * lap);
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         String behind = facing == Facing.UP ? inner : outer, over = facing == Facing.UP ? outer : inner;
         return "Slip a strip " + strip + (facing == Facing.SIDEWAYS ? " wide" : " high") + " in behind " + behind + " and over " + over
-                + ", so that it laps each by " + required.number() + ", and tape its edges.";
+                + ", so that it laps each by " + LengthText.mm(lap) + ", and tape its edges.";
     }
 }

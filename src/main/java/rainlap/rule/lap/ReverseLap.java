@@ -14,6 +14,7 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
 import rainlap.rule.MembraneJoints;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
@@ -26,7 +27,7 @@ import rainlap.stack.Face;
 public final class ReverseLap implements Rule {
     static final RuleInfo INFO = RuleInfo.of("reverse-lap", "reverse lap", RuleInfo.Theme.LAPS);
     private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED);
-    private static final String WHY = "Laps must never make water that runs down buck over a seam ("
+    private static final String WHY = "Laps must never turn an open seam towards water that runs down ("
             + "FEMA P-499, Fact Sheet 1.9, page 2).";
 
     @Override
@@ -107,11 +108,12 @@ public final class ReverseLap implements Rule {
     private static String footRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
+        long mended = MendSizes.lap(e, j, required, true);
         String draw = (isTaped(j, s) ? "Take the tape off and draw" : "Draw") + " the foot of " + inner + " out over " + outer;
-        return s.least() >= required ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
+        return s.least() >= mended ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
                 + LengthText.mm(required) + " is asked for." + tapeToo(e, s.least())
-                : draw + ". It then laps only " + LengthText.mmBeside(s.least(), required) + ": slip a strip in behind it and over "
-                        + outer + " that laps each by " + LengthText.mm(required) + "." + tapeToo(e, required);
+                : draw + ". It then laps only " + LengthText.mmBeside(s.least(), mended) + ": slip a strip in behind it and over "
+                        + outer + " that laps each by " + LengthText.mm(mended) + "." + tapeToo(e, mended);
     }
 
     private static String tapeToo(Evidence e, long lap) {

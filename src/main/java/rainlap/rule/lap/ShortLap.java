@@ -12,6 +12,7 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MembraneJoints;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
@@ -63,12 +64,13 @@ final class ShortLap {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         Place where = Place.line(e.elevation(), j.surface(), s.line());
         String lap = LengthText.mmBeside(s.least(), required.hundredths());
-        String missing = LengthText.mmUp(required.hundredths() - s.least());
+        long mended = MendSizes.lap(e, j, required.hundredths(), limit == Limit.COURSE_LAP);
+        String missing = LengthText.mmUp(mended - s.least());
         String orTape = required.orTaped() ? ", or tape the joint" : "";
         return Finding.of(info, where, List.of(outer, inner)).asks(required).measures(s.least())
                 .reads(lap, Asked.briefly(required)).joint(j.id())
                 .says(outer + " laps " + inner + " by " + lap + (required.orTaped() ? ", without tape," : "") + " at " + where.inWords() + ". "
                         + Asked.sentence(required),
-                        remedy.of(outer, inner, missing, required.number()) + orTape + ".");
+                        remedy.of(outer, inner, missing, LengthText.mm(mended) + (mended > MendSizes.up(required.hundredths()) ? " (wind drives water that far)" : "")) + orTape + ".");
     }
 }

@@ -17,7 +17,6 @@ import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
-import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** Part of a corner of an opening lies bare, on sill or head and on the jamb, between the returns that a cut parts there. */
@@ -85,10 +84,7 @@ public final class BareCorner implements Rule {
     private static String remedy(Evidence e, OpeningCorner c, List<CornerFace> bare) {
         long lap = e.practice().get(Limit.TAPE_COVER).hundredths();
         long deep = bare.stream().mapToLong(CornerFace::deep).max().orElseThrow();
-        String alongJamb = c.level() == Side.SILL ? " up the jamb" : " down the jamb";
-        String legs = bare.stream().map(f -> LengthText.mm(f.reach() + lap)
-                + (f.side().isJamb() ? alongJamb : " along the " + f.side().inWords())).collect(Collectors.joining(" and "));
         return "Stick one corner piece into the " + c.inWords() + " of " + c.opening().id() + ", " + LengthText.mm(deep)
-                + " deep, at least " + legs + ", and turn it at least " + LengthText.mm(lap) + " out onto the wall.";
+                + " deep, at least " + CornerLegs.overBare(e, c).inWords() + ", and turn it at least " + LengthText.mm(lap) + " out onto the wall.";
     }
 }

@@ -81,7 +81,7 @@ public final class FlatSill implements Rule {
                 .reads(high == 0 ? "not turned up" : mm + " up", asked.number() + " up the jamb")
                 .says((high == 0 ? "At the " + c.inWords() + " of " + o.id() + " nothing turns from the sill up the jamb in one piece" : by + " only " + mm + " up the jamb at the "
                         + c.inWords() + " of " + o.id()) + ": water that stands on the sill runs out into the corner. " + Asked.sentence(asked, asked.number() + " up the jamb"),
-                        "Stick a corner piece over the " + c.inWords() + " of " + o.id() + ", " + LengthText.mm(o.reveal()) + " deep and at least " + asked.number()
-                        + " up the jamb and along the sill, before the tape on the jamb goes over it.");
+                        "Stick a corner piece over the " + c.inWords() + " of " + o.id() + ", " + LengthText.mm(o.reveal()) + " deep and at least " + CornerLegs.upTheJamb(e, c).inWords()
+                        + ", turned " + e.practice().get(Limit.TAPE_COVER).number() + " out onto the wall, before the tape on the jamb goes over it.");
     }
 }

@@ -2,12 +2,14 @@ package rainlap.rule.opening;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -37,7 +39,7 @@ public final class MissingHeadFlap implements Rule {
                 .says("No membrane reaches the upper edge of " + h + " over " + s.length() + ": nothing laps over its upstand"
                         + ". " + Asked.sentence(asked, "a lap of " + asked.number() + " over it"),
                         "Lay a strip of membrane " + s.length() + " long over the upstand of " + h + " by at least " + asked.number()
-                        + ", its top at least " + s.evidence().practice().get(Limit.COURSE_LAP).number()
-                        + " up under the sheet above, and tape its ends.");
+                        + ", its top at least " + LengthText.mm(MendSizes.lap(s.evidence()))
+                        + " up under the sheet above, and tape its ends and the foot of that sheet.");
     }
 }

@@ -12,6 +12,7 @@ import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.HeadFlashings;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
@@ -74,7 +75,7 @@ public final class MissingHeadFlashing implements Rule {
     }
 
     private static Outcome missing(Evidence e, Opening o, LimitValue asked, Finding.Builder finding, String drawn, String eave) {
-        LimitValue past = e.practice().get(Limit.FLASHING_PAST_OPENING), upstand = e.practice().get(Limit.HEAD_UPSTAND);
+        LimitValue past = e.practice().get(Limit.FLASHING_PAST_OPENING);
         String shelter = (asked.strict() ? "more than " : "") + asked.number() + " times its height above the head";
         List<String> above = above(e, o);
         String flap = above.isEmpty() ? "lap the membrane" : "slit " + PieceWords.list(above) + " at 45° from both its ends and lay the flap";
@@ -82,7 +83,13 @@ public final class MissingHeadFlashing implements Rule {
                 .says(o.id() + " has no head flashing" + eave
                         + ". " + Asked.sentence(asked, "a head flashing or an eave that overhangs " + shelter),
                         "Fit a head flashing " + LengthText.mm(o.rect().width() + 2 * past.hundredths()) + " long, " + past.number()
-                        + " past both jambs; " + flap + " over its upstand by at least " + upstand.number() + ".");
+                        + " past both jambs; " + flap + " over its upstand by at least " + LengthText.mm(MendSizes.overUpstand(e)) + "." + strip(e, o));
+    }
+
+    /** What was turned into the head goes with the flap that is laid over the flashing. */
+    private static String strip(Evidence e, Opening o) {
+        return o.reveal() == 0 ? "" : " Before that turn flexible tape " + LengthText.mm(Math.min(o.reveal(), e.practice().get(Limit.RETURN_HEAD).hundredths()))
+                + " deep into the head and at least " + LengthText.mm(MendSizes.upFromHead(e)) + " up the frame.";
     }
 
     private static Place head(Evidence e, Opening o) {

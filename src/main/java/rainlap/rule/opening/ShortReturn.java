@@ -14,12 +14,14 @@ import rainlap.rule.Asked;
 import rainlap.rule.Beside;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.wall.Opening;
+import rainlap.wall.Side;
 
 /** A sill, jamb or head of an opening is turned less deep than asked, or not at all. */
 public final class ShortReturn implements Rule {
@@ -88,7 +90,7 @@ public final class ShortReturn implements Rule {
         String drawn = deep == 0 ? "not turned" : LengthText.mm(deep) + " deep";
         return Finding.of(INFO, where, pieces).asks(asked.limit()).requires(asked.deep()).measures(deep)
                 .reads(drawn, asked.inWords(edge.opening()))
-                .says(says(edge, asked, deep, pieces), remedy(edge, asked, span, pieces));
+                .says(says(edge, asked, deep, pieces), remedy(e, edge, asked, span, pieces));
     }
 
     /** Sheets that turn the edge within a stretch; strips where no sheet does. */
@@ -107,11 +109,14 @@ public final class ShortReturn implements Rule {
         return what + ". " + Asked.sentence(asked.limit(), "a return " + asked.inWords(edge.opening()));
     }
 
-    private static String remedy(OpeningEdge edge, AskedReturn asked, Span span, List<String> pieces) {
+    /** Water that is driven up from within the opening gets in over the strip at the head, which therefore lies on the frame. */
+    private static String remedy(Evidence e, OpeningEdge edge, AskedReturn asked, Span span, List<String> pieces) {
         Opening o = edge.opening();
         String onto = pieces.isEmpty() ? "the wall" : PieceWords.list(pieces) + " on the wall";
+        String on = edge.side() == Side.HEAD ? LengthText.mm(MendSizes.upFromHead(e)) + " up the frame, behind " + (pieces.isEmpty() ? "the sheet" : PieceWords.list(pieces))
+                + ", which is slit or lifted for it" : "50 onto " + onto;
         return "Stick flexible flashing tape along the " + Openings.name(o, edge.side()) + ", "
                 + span.toTheEnds(asked.deep(), o.along(edge.side())).length() + " long: at least " + LengthText.mm(asked.deep())
-                + " deep into the reveal and 50 onto " + onto + ".";
+                + " deep into the reveal and " + on + ".";
     }
 }

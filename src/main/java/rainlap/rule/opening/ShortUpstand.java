@@ -8,6 +8,7 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Rule;
@@ -46,7 +47,7 @@ public final class ShortUpstand implements Rule {
             return "Replace " + h + " by one with an upstand of at least " + n + ", and lap the membrane over it by " + n + ".";
         }
         return "Lap a strip of membrane over the upstand of " + h + ", " + s.length() + " long and at least " + n
-                + " down over it, its top at least " + s.evidence().practice().get(Limit.COURSE_LAP).number() + " up under "
+                + " down over it, its top at least " + LengthText.mm(MendSizes.lap(s.evidence())) + " up under "
                 + PieceWords.list(s.membranes()) + ".";
     }
 }

@@ -11,6 +11,7 @@ import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
@@ -77,10 +78,10 @@ public final class NoCollar implements Rule {
     }
 
     private static String remedy(Evidence e, Penetration p) {
-        long lap = e.practice().get(rainlap.practice.Limit.TAPE_COVER).hundredths(), course = e.practice().get(rainlap.practice.Limit.COURSE_LAP).hundredths();
+        long lap = e.practice().get(rainlap.practice.Limit.TAPE_COVER).hundredths();
         long across = Math.max(p.region().box().width(), p.region().box().height()) + 2 * lap;
-        String fit = "Fit a collar round " + p.id() + ", at least " + LengthText.mmUp(across) + " across, so that " + LengthText.mm(lap)
-                + " lie flat all round; tuck its top under a slit in the sheet by " + LengthText.mm(course) + " or tape it, and tape its sides.";
+        String fit = "Fit a collar round " + p.id() + ", at least " + LengthText.mmUp(across) + " across, with " + MendSizes.collarFlat(e)
+                + "; tuck its top under a slit in the sheet by " + LengthText.mm(MendSizes.lap(e)) + " or tape it, and tape its sides.";
         return isHot(p) ? fit + " Clearance round a flue or hot duct is for licensed people and local code: ask them first, and bring no membrane or tape nearer than they say." : fit;
     }
 

@@ -2,15 +2,16 @@ package rainlap.rule.water;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
-import rainlap.rule.Shelter;
 import rainlap.water.Arrival;
 import rainlap.water.Step;
 
@@ -49,15 +50,17 @@ public final class LeaksAsDrawn implements Rule {
     private static String remedy(Evidence e, Step s) {
         String p = s.piece(), cover = e.practice().get(Limit.TAPE_COVER).number();
         if (s.kind() == Step.Kind.LIFT_UNDER) {
-            return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mmUp(Shelter.lift(e, s))
+            return "Let what lies beneath " + p + " reach up behind its lower edge by at least " + LengthText.mm(MendSizes.driven(e, s))
                     + ", the height wind lifts water to, or tape that edge.";
         }
         if (s.kind() == Step.Kind.PUSH_UNDER) {
-            return "Let what lies beneath " + p + " reach in behind its side edge by at least " + LengthText.mmUp(e.trace().drive().creep())
+            return "Let what lies beneath " + p + " reach in behind its side edge by at least " + LengthText.mm(MendSizes.driven(e, s))
                     + ", as far as wind pushes water, or tape that edge.";
         }
         if (s.kind() == Step.Kind.ALONG_A_PIPE) {
-            return "Seal the pipe to " + p + " all round: a collar, taped by " + cover + " onto the sheet, the foot first.";
+            boolean collar = e.elevation().pieces().stream().anyMatch(x -> x.id().equals(p) && x.material().kind() == MaterialKind.COLLAR);
+            return collar ? "Seal the pipe to " + p + " all round." : "Fit a collar: " + MendSizes.collarFlat(e) + ", its top " + LengthText.mm(MendSizes.lap(e)) + " up under a slit in "
+                    + p + ", sides taped.";
         }
         return "Tuck the edge of " + p + " that meets the water in behind the sheet above it by " + e.practice().get(Limit.COURSE_LAP).number()
                 + ", or tape it, " + cover + " to each side.";

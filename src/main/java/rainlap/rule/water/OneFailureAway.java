@@ -6,9 +6,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.material.MaterialKind;
+import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
@@ -61,10 +63,29 @@ public final class OneFailureAway implements Rule {
 
     private static Outcome broken(Evidence e, Way w) {
         Place where = w.place(e);
-        String strip = w.failing().orElseThrow().piece(), lap = e.practice().get(Limit.COURSE_LAP).number();
+        String strip = w.failing().orElseThrow().piece();
         return Finding.of(INFO, where, w.pieces()).way(1, w.path()).litres(w.litresPerHour()).reads("1 failure", "2 failures")
                 .says("Only the bond of " + strip + " keeps water from the frame at " + where.inWords() + ". When it fails: " + Steps.told(w.path()) + ".",
-                        "Lay a sheet behind " + strip + " that laps what lies round it by " + lap + ", tucked in above behind the sheet there and drawn out below over the sheet there, so that "
-                        + strip + " is the second line and not the only one.");
+                        w.last().filter(OneFailureAway::isByALap).map(s -> longer(e, strip, s)).orElseGet(() -> behind(e, strip)));
+    }
+
+    /** Whether water comes in by a lap that wind gets over, so that a longer one is the first line. */
+    private static boolean isByALap(Step last) {
+        return !last.failure() && !last.layer().equals(Step.FRAME) && (last.kind() == Step.Kind.LIFT_UNDER || last.kind() == Step.Kind.PUSH_UNDER);
+    }
+
+    private static String longer(Evidence e, String strip, Step s) {
+        boolean lift = s.kind() == Step.Kind.LIFT_UNDER;
+        String outer = s.piece(), inner = s.layer(), lap = LengthText.mm(MendSizes.lap(e, s)), cover = e.practice().get(Limit.TAPE_COVER).number();
+        return (strip.equals(outer) ? "Let " : "Take " + strip + " off and let ") + outer + " lap " + inner + " by at least " + lap + ", no less than wind "
+                + (lift ? "lifts" : "pushes") + " water: slide " + (lift ? outer + " down or " + inner + " up" : "one of them over") + ", or slip a strip in behind " + outer
+                + " and over " + inner + " that laps each by " + lap + ". Then tape each " + (lift ? "lower" : "side") + " edge again, " + cover + " to each side.";
+    }
+
+    /** A sheet where there is none. */
+    private static String behind(Evidence e, String strip) {
+        String lap = LengthText.mm(MendSizes.lap(e)), side = LengthText.mm(MendSizes.side(e));
+        return "Lay a sheet behind " + strip + ", tucked in by " + lap + " above behind the sheet there, drawn out by " + lap + " below over the sheet there and lapped by " + side
+                + " to both sides, and tape its edges, so that " + strip + " is the second line and not the only one.";
     }
 }

@@ -3,6 +3,7 @@ package rainlap.rule.water;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.material.MaterialKind;
+import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
@@ -43,6 +44,6 @@ public final class WayRoundAnEnd implements Rule {
                 .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()
                         + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path())
                         + ". Tape on the wall across that end does not hold it: the ledge stands out in front of the wall.",
-                        "Turn that end of " + ledge + " up as an end dam, or carry " + ledge + " on until its end lies over sound membrane.");
+                        "Turn that end of " + ledge + " up by " + e.practice().get(Limit.END_DAM).number() + " as an end dam, or carry " + ledge + " on until its end lies over sound membrane.");
     }
 }

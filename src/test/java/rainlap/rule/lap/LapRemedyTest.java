@@ -26,9 +26,9 @@ class LapRemedyTest {
     @Test
     void bareWallIsMendedAsItsPlaceAllows() {
         assertEquals(List.of("Lay membrane over it that laps the sheet below by 150 and runs on past the side of the wall,"
-                + " and carry it on past the upper end of the wall."), remedies(new BareWall(), covered(0, 1900)));
+                + " and carry it on past the upper end of the wall. Tape its edges."), remedies(new BareWall(), covered(0, 1900)));
         assertEquals(List.of("Lay membrane over it that runs on past the base and runs on past the side of the wall,"
-                + " with its upper edge tucked in behind the sheet above by 150."), remedies(new BareWall(), covered(100, 1900)));
+                + " with its upper edge tucked in behind the sheet above by 150. Tape its edges."), remedies(new BareWall(), covered(100, 1900)));
         assertTrue(remedies(new BareWall(), wall()).get(0).startsWith("Wrap it in courses from the base up"));
     }
 

@@ -20,6 +20,9 @@ import rainlap.rule.Judged;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.Written;
+import rainlap.rule.lap.ButtJoint;
+import rainlap.rule.lap.ReverseLap;
+import rainlap.rule.lap.ShortCourseLap;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
 import rainlap.wall.Shape;
@@ -83,6 +86,42 @@ class WaterRulesTest {
         Drawn behind = wall().sheet("A1", -50, -50, 2100, 2100)
                 .ring("M1", -50, -50, 2050, -50, 2050, 1000, 500, 1000, 500, 1010, 2050, 1010, 2050, 2050, -50, 2050).tape("T1", 400, 950, 1650, 120);
         assertEquals("", said(new OneFailureAway(), behind));
+    }
+
+    /** 43 m/s lift water 117.85: over a lap of 100 once the tape is off. A lap longer than that mends it, drawn out or by a strip, and the tape laid again. */
+    @Test void whereWindGetsOverATapedLapTheRemedyMakesItLonger() {
+        String drawn = "{'id': 'M2', 'material': 'foil-membrane', 'rect': [0,1200,2400,1300]}, {'id': 'T1', 'material': 'foil-tape-75', 'line': [[0,1200],[2400,1200]]}";
+        Finding f = towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1340]}, " + drawn).get(0);
+        assertEquals("Take T1 off and let M2 lap M1 by at least 118, no less than wind lifts water: slide M2 down or M1 up, or slip a strip in behind M2 and over M1 that laps each by 118. "
+                + "Then tape each lower edge again, 25 to each side.", f.remedy());
+        assertEquals(List.of(), towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1358]}, " + drawn), "drawn out");
+        assertEquals(List.of(), towed("{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,1340]}, {'id': 'S', 'material': 'foil-membrane', 'rect': [0,1182,2400,136]}, "
+                + drawn + ", {'id': 'T2', 'material': 'foil-tape-75', 'line': [[0,1182],[2400,1182]]}"), "by a strip");
+    }
+
+    /** What mends a lap that is too short, or none, leaves nothing of which another remedy asks for a longer one. */
+    @Test void aLapIsMendedOnceAsFarAsWindLiftsWater() {
+        String upper = "{'id': 'M2', 'material': 'foil-membrane', 'rect': [0,1200,2400,1300]}", lower = "{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,-40,2400,%d]}, ";
+        assertEquals("Slide M2 down or M1 up by at least 106, or slip a strip in behind M2 and over M1 that laps each by 118 (wind drives water that far).",
+                told(new ShortCourseLap(), lower.formatted(1252) + upper));
+        assertEquals("Slip a strip 236 high in behind M2 and over M1, so that it laps each by 118, and tape its edges.", told(new ButtJoint(), lower.formatted(1240) + upper));
+        assertEquals("Draw the foot of M1 out over M2. It then laps only 100: slip a strip in behind it and over M2 that laps each by 118.",
+                told(new ReverseLap(), "{'id': 'M1', 'material': 'foil-membrane', 'rect': [0,1100,2400,1400]}, {'id': 'M2', 'material': 'foil-membrane', 'rect': [0,-40,2400,1240]}")
+                        .replace(" Tape the joint.", ""));
+    }
+
+    private static String told(Rule rule, String pieces) {
+        return rule.check(towedWall(pieces)).flatMap(o -> o instanceof Outcome.Broken b ? java.util.stream.Stream.of(b.finding().remedy()) : java.util.stream.Stream.empty()).findFirst().orElseThrow();
+    }
+
+    private static Evidence towedWall(String pieces) {
+        return Evidence.of(Written.read("{'rainlap': 1, 'exposure': {'wind_m_s': 18, 'towing_km_h': 90}, 'wall': {'outline': [[0,0],[2400,0],[2400,2400],[0,2400]],"
+                + "'edges': ['base','free','eave','free']}, 'pieces': [" + pieces + "]}"), Stage.WRAP, Practices.find("us-irc-2015").orElseThrow());
+    }
+
+    private static List<Finding> towed(String pieces) {
+        return new OneFailureAway().check(towedWall(pieces))
+                .flatMap(o -> o instanceof Outcome.Broken b ? java.util.stream.Stream.of(b.finding()) : java.util.stream.Stream.empty()).toList();
     }
 
     private static String first(String lines) {
