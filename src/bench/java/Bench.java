@@ -36,12 +36,13 @@ import rainlap.wall.Stage;
 
 /**
  * Measures, never judges. CPU time of the one thread that works, median of the runs; everything in the same JVM, so that the ratios hold
- * on any machine. Prints a Markdown table. Run as DEVELOPERS.md says; an argument is the largest number
- * of pieces, 100 000 where there is none and up to a million. The two-thread column is the one figure in clock time: it says something
+ * on any machine. Prints a Markdown table. Run as DEVELOPERS.md says; the first argument is the largest number
+ * of pieces, 100 000 where there is none and up to a million; further ones are the kinds of walls. The two-thread column is the one figure in clock time: it says something
  * only where nothing else runs.
  */
 public final class Bench {
-    private static final int[] SIZES = {100, 1_000, 10_000, 100_000, 1_000_000};
+    private static final int A_MILLION = 1_000_000;
+    private static final int[] SIZES = {100, 1_000, 10_000, 100_000, A_MILLION};
     private static final int PAIRWISE_UP_TO = 1_000;
     private static final GeometryFactory JTS = new GeometryFactory(new PrecisionModel(1));
     private static final Practice PRACTICE = Practices.find("common").orElseThrow();
@@ -52,7 +53,8 @@ public final class Bench {
         int most = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
         System.out.println("| wall | pieces | self-join ms | check ms | check / self-join | growth | two threads / one | pairwise overlay / self-join | heap kB a piece |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
-        for (String kind : List.of("aligned", "jittered", "shuffled", "careless", "careless shuffled", "careless long")) {
+        List<String> kinds = args.length > 1 ? List.of(args).subList(1, args.length) : List.of("aligned", "jittered", "shuffled", "careless", "careless shuffled", "careless long");
+        for (String kind : kinds) {
             double before = 0;
             int beforeSize = 0;
             for (int size : SIZES) {
@@ -77,16 +79,16 @@ public final class Bench {
         double check = median(runs, () -> Checker.check(e, Stage.WRAP, PRACTICE).weakPoints().size());
         String growth = before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log(check / before) / Math.log(n / (double) beforeSize));
         String pairwise = n > PAIRWISE_UP_TO ? "not run" : String.format(Locale.ROOT, "%.0f", median(3, () -> pairwise(e)) / join);
-        double shared = clock(runs, e, 2) / clock(runs, e, 1);
-        System.out.printf(Locale.ROOT, "| %s | %d | %.2f | %.1f | %.1f | %s | %.2f | %s | %s |%n", kind, n, join, check,
+        String shared = size >= A_MILLION ? "not run" : String.format(Locale.ROOT, "%.2f", clock(runs, e, 2) / clock(runs, e, 1));
+        System.out.printf(Locale.ROOT, "| %s | %d | %.2f | %.1f | %.1f | %s | %s | %s | %s |%n", kind, n, join, check,
                 check / join, growth, shared, pairwise, n < 5_000 ? "too small" : String.format(Locale.ROOT, "%.2f", heapKb(e) / n));
         return check;
     }
 
-    /** Milliseconds of CPU. */
+    /** Milliseconds of CPU; several runs after one that is not counted, a single one as it comes. */
     private static double median(int runs, Callable<Object> work) throws Exception {
         double[] ms = new double[runs];
-        for (int i = -1; i < runs; i++) {
+        for (int i = runs > 1 ? -1 : 0; i < runs; i++) {
             long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             work.call();
             if (i >= 0) {

@@ -3,12 +3,14 @@ package rainlap.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Place;
+import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Piece;
@@ -38,12 +40,13 @@ final class Alone {
     /** How many pieces are looked at in this stage. */
     private final long count;
 
-    Alone(Evidence evidence) {
+    Alone(Evidence evidence, Crew crew) {
         this.evidence = evidence;
         this.count = evidence.elevation().pieces().stream().filter(p -> evidence.stage().sees(p.material().layer())).count();
         List<Arrival> ways = evidence.trace().arrivals();
-        this.through = Passing.through(evidence.elevation(), ways);
-        this.by = Passing.by(evidence.elevation(), ways);
+        List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways), () -> Passing.by(evidence.elevation(), ways)));
+        this.through = both.get(0);
+        this.by = both.get(1);
     }
 
     /** The worst way by which water gets in where a finding lies. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.RuleInfo;
+import rainlap.stack.Crew;
 import rainlap.water.Arrival;
 
 /**
@@ -32,26 +33,26 @@ final class OnePlace {
 
     private OnePlace() {}
 
-    static List<Finding> merged(Evidence e, List<Finding> findings) {
+    static List<Finding> merged(Evidence e, List<Finding> findings, Crew crew) {
         OnePlace all = new OnePlace();
         for (Finding f : findings) {
             Optional<RuleInfo.Theme> theme = Rules.find(f.rule()).map(r -> r.info().theme());
             boolean dry = theme.filter(t -> !t.tellsOfWater()).isPresent(), traced = theme.filter(t -> t == RuleInfo.Theme.WATER).isPresent();
             (dry ? all.dry : traced ? all.traced : all.dimensions).add(f);
         }
-        List<Finding> out = new ArrayList<>(all.merged(e));
+        List<Finding> out = new ArrayList<>(all.merged(e, crew));
         out.addAll(all.dry);
         return out;
     }
 
-    private List<Finding> merged(Evidence e) {
+    private List<Finding> merged(Evidence e, Crew crew) {
         PlaceLitres litres = new PlaceLitres(e.trace());
         List<Finding> led = traced.stream().map(litres::ofWay).toList();
         if (dimensions.isEmpty()) {
             return led;
         }
-        Alone alone = new Alone(e);
-        List<Finding> out = new ArrayList<>(dimensions.stream().map(f -> litres.ofPlace(withWay(e, alone, f))).toList());
+        Alone alone = new Alone(e, crew);
+        List<Finding> out = new ArrayList<>(crew.inRuns(dimensions, run -> run.stream().map(f -> litres.ofPlace(withWay(e, alone, f))).toList()).stream().flatMap(List::stream).toList());
         Passed passed = new Passed(e, out);
         out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();

@@ -37,9 +37,9 @@ class SillRulesTest {
         assertEquals(none, Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH)));
         assertEquals("holds P1", Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "90", ""))));
         assertEquals("holds P1", Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "89", ", 'upstand': 8"))));
-        assertEquals("broken P1 | W1 sill, +489, x 500 to 1300 | - of 8",
+        assertEquals("broken P1 | W1 sill, +489, x 500 to 1300 | - of 8 | defences 1",
                 Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "88.99", ", 'upstand': 8"))));
-        assertEquals("broken P1 | W1 sill, +490, x 500 to 1300 | 7.99 of 8",
+        assertEquals("broken P1 | W1 sill, +490, x 500 to 1300 | 7.99 of 8 | defences 1",
                 Written.said(new NoBackDam(), Window.wall(Window.W1, FLUSH, pan.formatted("sill-flashing", "90", ", 'upstand': 7.99"))));
     }
 
