@@ -2,12 +2,19 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import rainlap.check.Checker;
+import rainlap.check.Rules;
 import rainlap.mend.Mended;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
+import rainlap.wall.Piece;
 
 /** A section as drawn and the same cut as it should be: side by side when plumb, else one beneath the other. */
 final class SectionPair {
@@ -63,12 +70,23 @@ final class SectionPair {
         SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), cell, head);
         view.caption(SHOULD);
         view.drawMended();
-        view.words(TextMetrics.wrap(String.join(" ", mended.what()) + only(plan), view.wordsWidth(), Looks.PLAIN));
+        view.words(TextMetrics.wrap(String.join(" ", mended.what()) + only(plan, mended), view.wordsWidth(), Looks.PLAIN));
         return view.marks();
     }
 
-    /** Only the first weak point is known to be gone. */
-    private static String only(SectionPlan plan) {
-        return plan.points().size() > 1 ? " This mends " + plan.first().number() + " only." : "";
+    /** Which of several weak points in one cut are gone, where others are left. */
+    private static String only(SectionPlan plan, Mended mended) {
+        if (plan.points().size() < 2) {
+            return "";
+        }
+        Set<String> left = Checker.check(mended.evidence(), Rules.all()).weakPoints().stream().map(p -> key(p.finding())).collect(Collectors.toSet());
+        Set<String> ids = mended.evidence().elevation().pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        List<String> gone = plan.points().stream().filter(p -> p == plan.first() || ids.containsAll(p.finding().pieces()) && !left.contains(key(p.finding())))
+                .map(p -> Integer.toString(p.number())).toList();
+        return gone.size() == plan.points().size() ? "" : " This mends " + String.join(" and ", gone) + " only.";
+    }
+
+    private static String key(Finding f) {
+        return f.rule() + " " + new TreeSet<>(f.pieces());
     }
 }

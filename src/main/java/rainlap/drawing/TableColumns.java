@@ -8,7 +8,7 @@ final class TableColumns {
     static final List<String> HEADINGS = List.of("Rule, pieces, place", "Drawn", "Asked", "l/h", "Source", "Remedy");
     /** Its figures end at its right-hand edge. */
     static final int LITRES = 3;
-    private static final double[] SHARES = {0.216, 0.093, 0.098, 0.042, 0.211, 0.34};
+    private static final double[] SHARES = {0.216, 0.108, 0.098, 0.042, 0.206, 0.33};
     private static final double MARK = 10;
     private static final double GAP = 2;
     private final PaperBox box;

@@ -38,11 +38,11 @@ class EveryWeakPointHasItsSectionTest {
         assertEquals(Map.of(), without);
     }
 
-    private interface Use {
+    interface Use {
         void of(String name, CheckResult result);
     }
 
-    private static void everything(Use use) {
+    static void everything(Use use) {
         for (Path p : files()) {
             Elevation e = ElevationFile.read(p).elevation().orElseThrow();
             for (Stage stage : Stage.values()) {
