@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -30,16 +31,27 @@ final class SectionPair {
         return plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT + SECOND;
     }
 
+    /** What a cell must be higher for many words of what is mended, in the narrowest column that a sheet has. */
+    static double more(boolean plumb, Optional<Mended> mended) {
+        List<String> lines = mended.map(m -> TextMetrics.wrap(String.join(" ", m.what()), plumb ? 39 : 30, Looks.PLAIN)).orElse(List.of());
+        return Math.max(0, lines.size() - lines(plumb)) * Words.pitch(lines);
+    }
+
+    /** How many lines of words a cell has room for. */
+    private static int lines(boolean plumb) {
+        return plumb ? 4 : 7;
+    }
+
     static Group of(SectionPlan plan, Evidence evidence, Mended mended, PaperBox cell) {
         boolean plumb = plan.cut().plumb();
-        double half = (cell.width() - GAP) / 2, foot = cell.bottom() - SECOND;
+        double half = (cell.width() - GAP) / 2, foot = cell.top() + SectionView.LEVEL_HEIGHT;
         PaperBox first = plumb ? new PaperBox(cell.left(), cell.top(), cell.left() + half, cell.bottom())
                 : new PaperBox(cell.left(), cell.top(), cell.right(), foot);
         PaperBox second = plumb ? new PaperBox(cell.right() - half, cell.top(), cell.right(), cell.bottom())
                 : new PaperBox(cell.left(), foot, cell.right(), cell.bottom());
         SectionView drawn = new SectionView(plan, evidence, first, SectionCell.HEAD);
         drawn.caption(DRAWN);
-        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), plumb ? 4 : 7));
+        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), lines(plumb)));
         List<Mark> out = new ArrayList<>(SectionCell.pairHead(cell, plan.letter() + "–" + plan.letter(), drawn.title(), drawn.scale(evidence), plan.points()));
         out.addAll(drawn.marks());
         out.add(Group.of("mended-" + plan.letter(), should(plan, mended, second, plumb ? SectionCell.HEAD : 0)));
@@ -51,7 +63,7 @@ final class SectionPair {
         double half = (cell.width() - GAP) / 2;
         SectionView drawn = new SectionView(plan, evidence, new PaperBox(cell.left(), cell.top(), cell.left() + half, cell.bottom()), SectionCell.HEAD);
         drawn.caption(DRAWN);
-        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), 4));
+        drawn.words(drawn.told(drawn.drawCut(evidence), List.of(), lines(true)));
         List<Mark> out = new ArrayList<>(SectionCell.pairHead(cell, plan.letter() + "–" + plan.letter(), drawn.title(), drawn.scale(evidence), plan.points()));
         out.addAll(drawn.marks());
         out.addAll(SectionCell.text(TextMetrics.wrap(why, half, Looks.PLAIN), cell.right() - half, cell.top() + SectionCell.HEAD + 6));

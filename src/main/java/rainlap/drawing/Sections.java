@@ -116,7 +116,7 @@ final class Sections {
             String letter = letters.next();
             boolean marked = planes.filter(on -> on.circle(view, letter)).isPresent();
             CloseUpCell cell = new CloseUpCell(view, letter, marked ? Optional.empty() : Optional.of(SectionPlan.noRoom(p.finding().where().inWords())));
-            pair(new Pair(view.answer(), false, CloseUpCell.HEIGHT, CloseUpCell.pairHeight()), b -> CloseUpCell.scale(view, b), cell::drawn, cell::pair, cell::mended);
+            pair(new Pair(view.answer(), false, CloseUpCell.HEIGHT, CloseUpCell.pairHeight(), 0), b -> CloseUpCell.scale(view, b), cell::drawn, cell::pair, cell::mended);
         }
     }
 
@@ -125,8 +125,9 @@ final class Sections {
      *
      * @param answer empty where nothing is to be mended
      * @param half whether one alone takes half the width
+     * @param more how much higher it stands for many words of what is mended
      */
-    private record Pair(Optional<Answer> answer, boolean half, double single, double both) {
+    private record Pair(Optional<Answer> answer, boolean half, double single, double both, double more) {
         Optional<Mended> mended() {
             return answer.flatMap(Answer::mended);
         }
@@ -139,14 +140,14 @@ final class Sections {
     /** Both together where they fit, else each for itself; without a mended one, or without room for it, the one as drawn says so. */
     private void pair(Pair p, Function<PaperBox, Integer> scale, BiFunction<PaperBox, Optional<String>, Mark> drawn, BiFunction<PaperBox, Mended, Mark> pair,
             BiFunction<PaperBox, Mended, Mark> alone) {
-        if (p.mended().isPresent() && room.isRoom(false, p.both())) {
-            room.add(false, p.both(), scale, box -> pair.apply(box, p.mended().get()));
+        if (p.mended().isPresent() && room.isRoom(false, p.both() + p.more())) {
+            room.add(false, p.both() + p.more(), scale, box -> pair.apply(box, p.mended().get()));
             return;
         }
         boolean onTwo = p.mended().isPresent() && room.hasFurther();
         room.add(p.half() && p.note(onTwo).isEmpty(), p.single(), scale, box -> drawn.apply(box, p.note(onTwo)));
         if (onTwo) {
-            room.add(p.half(), p.single(), scale, box -> alone.apply(box, p.mended().get()));
+            room.add(p.half(), p.single() + p.more(), scale, box -> alone.apply(box, p.mended().get()));
         }
     }
 
@@ -165,7 +166,8 @@ final class Sections {
         done.add(new Done(p.finding().rule(), plan.cut()));
         SectionPlan whole = plan.of(shown(p, plan.cut(), all));
         whole.points().forEach(o -> shown.add(o.number()));
-        pair(new Pair(MendedCuts.of(p, plan.cut(), evidence), plumb, single, SectionPair.height(plumb)), b -> whole.scale(), (box, note) -> SectionView.of(whole, evidence, box, note),
+        Optional<Answer> answer = MendedCuts.of(p, plan.cut(), evidence);
+        pair(new Pair(answer, plumb, single, SectionPair.height(plumb), SectionPair.more(plumb, answer.flatMap(Answer::mended))), b -> whole.scale(), (box, note) -> SectionView.of(whole, evidence, box, note),
                 (box, mended) -> SectionPair.of(whole, evidence, mended, box), (box, mended) -> SectionPair.mended(whole, evidence, mended, box));
     }
 

@@ -60,7 +60,7 @@ final class SheetMends {
             for (long x : new long[] {flat.minX(), flat.maxX()}) {
                 TapeMends.lay(e, out, List.of(out.added().get(0)), List.of(Region.of(new Box(x - cover, flat.minY() - cover, x + cover, flat.maxY()))), 2 * cover);
             }
-            out.say("A collar with " + MendSizes.collarFlat(e) + (foot > cover ? ", no less than wind lifts water" : "") + ", its top " + LengthText.mm(lap) + " up" + slit + ", its sides taped.");
+            out.say("A collar with " + MendSizes.collarFlat(e) + ", its top " + LengthText.mm(lap) + " up" + slit + ", its sides taped.");
             return out;
         });
     }

@@ -32,7 +32,7 @@ final class WaterMends {
             long driven = MendSizes.driven(e, step.get()), asked = flashing ? Math.max(driven, MendSizes.overUpstand(e)) : MendSizes.lap(e, step.get());
             Edited out = new Edited(e.elevation().pieces());
             out.extend(j.inner().piece().id(), Surface.WALL, LapMends.beneath(j.line(), asked));
-            out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + (asked > driven ? "." : ", no less than wind drives water."));
+            out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ".");
             return out;
         });
     }

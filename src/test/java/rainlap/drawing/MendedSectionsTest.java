@@ -126,6 +126,23 @@ class MendedSectionsTest {
         assertEquals(Map.of(), wrong);
     }
 
+    /** However much there is to say of a mended cut, it stands inside its cell, and above what comes beneath. */
+    @Test void theWordsOfAMendedCutFit() {
+        Map<String, String> wrong = new TreeMap<>();
+        for (Done d : MENDED.stream().filter(x -> x.cut.isPresent() && x.mended().isPresent()).toList()) {
+            boolean plumb = d.cut.get().plumb();
+            SectionPlan plan = new SectionPlanner(d.result.evidence()).plan(d.point, 0.5);
+            PaperBox cell = PaperBox.ofSize(0, 0, 82, SectionPair.height(plumb) + SectionPair.more(plumb, d.mended()));
+            if (plan.cut().plumb() == plumb) {
+                PaperBox drawn = SectionPair.of(plan, d.result.evidence(), d.mended().get(), cell).box();
+                if (drawn.bottom() > cell.bottom() + 1) {
+                    wrong.put(d.toString(), drawn.bottom() + " > " + cell.bottom());
+                }
+            }
+        }
+        assertEquals(Map.of(), wrong);
+    }
+
     private static Set<String> sizes(String text) {
         return Pattern.compile("(?<![\\w.])[0-9]+(\\.[0-9]+)?").matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
     }
