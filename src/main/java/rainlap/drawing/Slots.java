@@ -12,7 +12,7 @@ record Slots(SheetSize size) {
     /** Clear of the centring mark on the right, which reaches 5 into the frame. */
     static final PaperBox SECTIONS = new PaperBox(312, 13, 404.5, 188);
     /** Room for one section beside a picture, as drawn and as it should be. */
-    private static final PaperBox BESIDE_PICTURE = new PaperBox(0, 20, 92.5, 112.1);
+    private static final PaperBox BESIDE_PICTURE = new PaperBox(0, 20, 92.5, 124);
     private static final double PICTURE_GAP = 6;
     static final PaperBox TABLE = new PaperBox(22, 191, 226, 282.6);
     static final PaperBox NOTES = new PaperBox(230, 239, 408, 252.4);
