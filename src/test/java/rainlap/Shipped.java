@@ -47,6 +47,17 @@ public record Shipped(String file, Elevation wall, CheckResult result) {
         }
     }
 
+    /** The files of all shipped walls, of what the rules' pages show as wrong, and of walls on which that has few defences. */
+    public static List<Path> withWrongWalls() {
+        try (Stream<Path> shipped = Files.list(Path.of("elevations")); Stream<Path> few = Files.list(Path.of("src/test/resources/few-defences"));
+                Stream<Path> examples = Files.walk(Path.of("src/main/resources/rules"))) {
+            return Stream.concat(Stream.concat(shipped, few).filter(f -> f.toString().endsWith(".json")),
+                    examples.filter(f -> f.getFileName().toString().startsWith("bad-"))).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static Shipped read(Path path) {
         Reading reading = ElevationFile.read(path);
         Elevation wall = reading.elevation().orElseThrow(() -> new AssertionError(reading.problems().toString()));

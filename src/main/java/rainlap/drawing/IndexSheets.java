@@ -108,7 +108,7 @@ final class IndexSheets {
         List<Mark> out = new ArrayList<>(List.of(Text.of(x, y, "Defences of a weak point", Looks.TITLE)));
         for (Severity s : Severity.values()) {
             double at = y + 6.5 + s.ordinal() * 8;
-            out.addAll(s.smallMark(new PaperPoint(x + 4, at), s.ordinal() + 1));
+            out.addAll(s.smallMark(new PaperPoint(x + 4, at), s.ordinal()));
             out.add(Text.of(x + 10, at + 1.2, s.inWords(), Looks.PLAIN));
         }
         List<String> notes = TextMetrics.wrap("Walls stand by the fewest defences, then by how many weak points have as few; weak points of a wall by defences, then by litres an hour. A stretch or area that stands without a number has no room for it here: the wall's own sheets number them all. Numbers are those"

@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rainlap.check.Checker;
 import rainlap.check.Rules;
 import rainlap.mend.Mended;
+import rainlap.mend.Mending;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.TextMetrics;
 import rainlap.rule.Evidence;
-import rainlap.rule.Finding;
 import rainlap.wall.Piece;
 
 /** A section as drawn and the same cut as it should be: side by side when plumb, else one beneath the other. */
@@ -91,14 +90,10 @@ final class SectionPair {
         if (plan.points().size() < 2) {
             return "";
         }
-        Set<String> left = Checker.check(mended.evidence(), Rules.all()).weakPoints().stream().map(p -> key(p.finding())).collect(Collectors.toSet());
+        Set<String> left = Checker.check(mended.evidence(), Rules.all()).weakPoints().stream().map(p -> Mending.key(p.finding())).collect(Collectors.toSet());
         Set<String> ids = mended.evidence().elevation().pieces().stream().map(Piece::id).collect(Collectors.toSet());
-        List<String> gone = plan.points().stream().filter(p -> p == plan.first() || ids.containsAll(p.finding().pieces()) && !left.contains(key(p.finding())))
+        List<String> gone = plan.points().stream().filter(p -> p == plan.first() || ids.containsAll(p.finding().pieces()) && !left.contains(Mending.key(p.finding())))
                 .map(p -> Integer.toString(p.number())).toList();
         return gone.size() == plan.points().size() ? "" : " This mends " + String.join(" and ", gone) + " only.";
-    }
-
-    private static String key(Finding f) {
-        return f.rule() + " " + new TreeSet<>(f.pieces());
     }
 }

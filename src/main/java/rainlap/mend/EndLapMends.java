@@ -17,6 +17,7 @@ import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.MendSizes;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
@@ -54,14 +55,14 @@ final class EndLapMends {
     private static Optional<Long> by(Evidence e, Finding f, Joint j) {
         long asked = Math.round(f.required().getAsDouble() * 100), x = j.line().get(0).x();
         if (!f.rule().equals("end-lap-near-opening")) {
-            long more = up(asked - Math.round(f.measured().orElse(0) * 100));
+            long more = MendSizes.up(asked - Math.round(f.measured().orElse(0) * 100));
             return Optional.of(x >= f.where().box().maxX() ? more : -more);
         }
         Box line = Box.of(j.line());
         return e.elevation().openings().stream().flatMap(o -> Stream.of(o.edge(Side.LEFT), o.edge(Side.RIGHT)))
                 .min(Comparator.comparingDouble(jamb -> Math.hypot(jamb.a().x() - x, aside(jamb, line)))).map(jamb -> {
                     double beside = aside(jamb, line);
-                    long level = up((long) Math.ceil(Math.sqrt(Math.max(0, (double) asked * asked - beside * beside))) - Math.abs(x - jamb.a().x()));
+                    long level = MendSizes.up((long) Math.ceil(Math.sqrt(Math.max(0, (double) asked * asked - beside * beside))) - Math.abs(x - jamb.a().x()));
                     return x < jamb.a().x() ? -level : level;
                 });
     }
@@ -69,10 +70,6 @@ final class EndLapMends {
     /** How far above or below a jamb a plumb line ends; 0 where it passes beside it. */
     private static long aside(Segment jamb, Box line) {
         return Math.max(0, Math.max(jamb.box().minY() - line.maxY(), line.minY() - jamb.box().maxY()));
-    }
-
-    private static long up(long hundredths) {
-        return (hundredths + 99) / 100 * 100;
     }
 
     /** A sheet that ends at a plumb edge ends further along; what of it was turned into an opening there is cut off too. */

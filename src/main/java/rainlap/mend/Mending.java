@@ -129,8 +129,8 @@ public final class Mending {
                 .filter(f -> f.where().box().meets(place)).toList();
     }
 
-    /** The same thing wrong with the same pieces. */
-    private static String key(Finding f) {
+    /** What tells a weak point from others: the same thing wrong with the same pieces, in whatever order. */
+    public static String key(Finding f) {
         return key(f.rule(), f.pieces());
     }
 

@@ -61,7 +61,7 @@ class CrowdedSheetsTest {
         int most = 0;
         for (Case c : CASES) {
             List<String> words = new ArrayList<>();
-            c.sheets().forEach(s -> words(s.marks(), words));
+            words.addAll(SheetWords.of(c.sheets()));
             assertEquals(List.of(), words.stream().filter(w -> w.startsWith("Without a section")).toList(), "seed " + c.seed());
             Map<String, Integer> ids = new HashMap<>();
             c.sheets().forEach(s -> count(s.marks(), ids));
@@ -76,7 +76,7 @@ class CrowdedSheetsTest {
     void whatWasNotCheckedAlwaysClosesTheTable() {
         for (Case c : CASES) {
             List<String> words = new ArrayList<>();
-            c.sheets().forEach(s -> words(s.marks(), words));
+            words.addAll(SheetWords.of(c.sheets()));
             int n = c.result().unchecked().size() + c.result().crashes().size();
             assertTrue(words.stream().anyMatch(w -> w.startsWith("Not checked, " + n + ":")), "seed " + c.seed() + " " + new TreeSet<>(words));
         }
@@ -89,16 +89,6 @@ class CrowdedSheetsTest {
                 count(g.marks(), ids);
             } else if (m instanceof Clip c) {
                 count(c.marks(), ids);
-            }
-        }
-    }
-
-    private static void words(List<Mark> marks, List<String> out) {
-        for (Mark m : marks) {
-            if (m instanceof Group g) {
-                words(g.marks(), out);
-            } else if (m instanceof rainlap.paper.Text t) {
-                out.add(t.text());
             }
         }
     }

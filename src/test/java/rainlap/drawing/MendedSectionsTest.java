@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import rainlap.Shipped;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.check.Rules;
@@ -227,7 +228,7 @@ class MendedSectionsTest {
 
     private static List<Done> all() {
         List<Done> out = new ArrayList<>();
-        for (Path p : files()) {
+        for (Path p : Shipped.withWrongWalls()) {
             Elevation e = ElevationFile.read(p).elevation().orElseThrow();
             for (Stage stage : Stage.values()) {
                 if (stage == Stage.WRAP || e.pieces().stream().anyMatch(x -> x.material().layer() != Layer.WRAP)) {
@@ -245,15 +246,5 @@ class MendedSectionsTest {
                     Cut c = new SectionPlanner(r.evidence()).plan(w, 0.5).cut();
                     return new Done(wall, r, w, Optional.of(c), MendedCuts.of(w, c, r.evidence()).orElseThrow());
                 });
-    }
-
-    /** The shipped walls, what the rules' pages show as wrong, and walls on which that has few defences. */
-    private static List<Path> files() {
-        try (Stream<Path> shipped = Files.list(Path.of("elevations")); Stream<Path> bare = Files.list(Path.of("src/test/resources/few-defences"));
-                Stream<Path> examples = Files.walk(Path.of("src/main/resources/rules"))) {
-            return Stream.concat(Stream.concat(shipped, bare).filter(f -> f.toString().endsWith(".json")), examples.filter(f -> f.getFileName().toString().startsWith("bad-"))).sorted().toList();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
     }
 }
