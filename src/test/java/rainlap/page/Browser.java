@@ -20,6 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
@@ -30,6 +31,7 @@ import java.util.stream.Stream;
 public final class Browser implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final long SECONDS = 60;
+    private static final Set<String> GONE = Set.of("Inspected target navigated or closed", "Execution context was destroyed.", "Cannot find default execution context");
     private final Path profile;
     private final Process process;
     private final WebSocket socket;
@@ -92,6 +94,15 @@ public final class Browser implements AutoCloseable {
         }
     }
 
+    /** The page that was asked went away before it answered: it is loading anew. */
+    private static final class Gone extends AssertionError {
+        private static final long serialVersionUID = 1;
+
+        Gone(String method) {
+            super(method + ": the page went away before it answered");
+        }
+    }
+
     private final class Listener implements WebSocket.Listener {
         private final StringBuilder text = new StringBuilder();
 
@@ -140,7 +151,7 @@ public final class Browser implements AutoCloseable {
         socket.sendText(message.toString(), true).join();
         JsonNode m = answer.orTimeout(SECONDS, TimeUnit.SECONDS).join();
         if (m.has("error")) {
-            throw new AssertionError(method + ": " + m.get("error"));
+            throw GONE.contains(m.at("/error/message").asText()) ? new Gone(method) : new AssertionError(method + ": " + m.get("error"));
         }
         return m.get("result");
     }
@@ -189,10 +200,10 @@ public final class Browser implements AutoCloseable {
         return eval(script).asText();
     }
 
-    /** Waits until an expression is true. */
+    /** Waits until an expression is true, over as many new loads of the page as it takes. */
     public void await(String script) {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
-        while (!eval(script).asBoolean()) {
+        while (!holds(script)) {
             if (System.nanoTime() > end) {
                 throw new AssertionError("never true: " + script);
             }
@@ -201,6 +212,14 @@ public final class Browser implements AutoCloseable {
             } catch (InterruptedException e) {
                 throw new AssertionError(e);
             }
+        }
+    }
+
+    private boolean holds(String script) {
+        try {
+            return eval(script).asBoolean();
+        } catch (Gone e) {
+            return false;
         }
     }
 
