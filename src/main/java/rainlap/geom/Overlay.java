@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.io.ParseException;
@@ -26,12 +25,12 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /**
- * The one gate to JTS: overlays on the grid by {@code OverlayNG} with snap rounding, which is fully noded every time. JTS coordinates here are grid units, so
+ * The one gate to JTS: overlays on the grid by {@code OverlayNG}, fully noded every time ({@link Noding}). JTS coordinates here are grid units, so
  * its precision model has scale 1. Results of lower dimension (touching edges, points) are dropped: only areas come back, sorted
  * by place so that equal input gives equal output.
  */
 public final class Overlay {
-    private static final GeometryFactory JTS = new GeometryFactory(new PrecisionModel(1));
+    private static final GeometryFactory JTS = new GeometryFactory(Noding.GRID);
 
     private Overlay() {}
 
@@ -39,7 +38,7 @@ public final class Overlay {
         if (regions.size() < 2) {
             return List.copyOf(regions);
         }
-        return regions(UnaryUnionNG.union(polygons(regions), JTS.getPrecisionModel()));
+        return regions(united(regions));
     }
 
     /**
@@ -99,12 +98,15 @@ public final class Overlay {
         if (a.isEmpty() || b.isEmpty()) {
             return List.of();
         }
-        return regions(OverlayNG.overlay(single(a), single(b), op, JTS.getPrecisionModel()));
+        return regions(Noding.of(a).and(Noding.of(b)).overlay(single(a), single(b), op));
+    }
+
+    private static Geometry united(List<Region> regions) {
+        return Noding.of(regions).union(polygons(regions), JTS);
     }
 
     private static Geometry single(List<Region> regions) {
-        return regions.size() == 1 ? polygon(regions.get(0))
-                : UnaryUnionNG.union(polygons(regions), JTS.getPrecisionModel());
+        return regions.size() == 1 ? polygon(regions.get(0)) : united(regions);
     }
 
     /** What remains when every edge moves inwards by a distance in grid units; corners stay sharp. */
