@@ -19,6 +19,11 @@ final class TrueType {
     private final int longMetrics;
     private final boolean longOffsets;
     private final int charMap;
+    private final int widths;
+    private final int places;
+    private final int outlines;
+    /** Glyphs of the first characters: nearly all that is measured, and measured often. */
+    private final int[] often = new int[0x100];
 
     TrueType(byte[] bytes) {
         file = ByteBuffer.wrap(bytes.clone()).asReadOnlyBuffer();
@@ -34,6 +39,12 @@ final class TrueType {
         glyphs = u16(start("maxp") + 4);
         longMetrics = u16(start("hhea") + 34);
         charMap = findCharMap();
+        widths = start("hmtx");
+        places = start("loca");
+        outlines = start("glyf");
+        for (int c = 0; c < often.length; c++) {
+            often[c] = lookedUp(c);
+        }
     }
 
     int unitsPerEm() {
@@ -46,16 +57,20 @@ final class TrueType {
 
     /** The glyph of a character, 0 where the font has none. */
     int glyph(int codePoint) {
+        return codePoint < often.length ? often[codePoint] : lookedUp(codePoint);
+    }
+
+    private int lookedUp(int codePoint) {
         return u16(charMap) == 12 ? glyphInGroups(codePoint) : glyphInSegments(codePoint);
     }
 
     int advance(int glyph) {
-        return u16(start("hmtx") + 4 * Math.min(glyph, longMetrics - 1));
+        return u16(widths + 4 * Math.min(glyph, longMetrics - 1));
     }
 
     int leftSideBearing(int glyph) {
-        return glyph < longMetrics ? file.getShort(start("hmtx") + 4 * glyph + 2)
-                : file.getShort(start("hmtx") + 4 * longMetrics + 2 * (glyph - longMetrics));
+        return glyph < longMetrics ? file.getShort(widths + 4 * glyph + 2)
+                : file.getShort(widths + 4 * longMetrics + 2 * (glyph - longMetrics));
     }
 
     /** Lowest ink, up positive; 0 for a glyph without ink. */
@@ -89,7 +104,7 @@ final class TrueType {
     }
 
     private int outlineStart(int glyph) {
-        return start("glyf") + offset(glyph);
+        return outlines + offset(glyph);
     }
 
     private int outlineLength(int glyph) {
@@ -97,8 +112,7 @@ final class TrueType {
     }
 
     private int offset(int glyph) {
-        int loca = start("loca");
-        return longOffsets ? file.getInt(loca + 4 * glyph) : 2 * u16(loca + 2 * glyph);
+        return longOffsets ? file.getInt(places + 4 * glyph) : 2 * u16(places + 2 * glyph);
     }
 
     private int findCharMap() {
