@@ -31,6 +31,8 @@ import rainlap.water.Trace;
 final class FindingsTable {
     private static final double HEAD = 13.4;
     private static final double LINE_ABOVE = 4.4;
+    /** Closing notes stand in line with the column of rules. */
+    private static final double INDENT = 10;
     private static final String LITRES = "l/h: what runs over or beside the place, or falls on it, on what lies outermost; –: not reckoned (reveals, pipes, corners).";
     /** In short: the table and the findings file say which ways have their share. */
     private static final String SHARES = " Where water parts, each way has an equal share; which way it really goes is not drawn.";
@@ -106,6 +108,18 @@ final class FindingsTable {
         return Group.of(slot == 0 ? "findings" : "findings-" + (slot + 1), out);
     }
 
+    /** Whether nothing but closing notes is left, and all of them fit a box. */
+    boolean endsIn(PaperBox box) {
+        return begun && next >= result.weakPoints().size() && height(box) <= box.height();
+    }
+
+    /** What is left of the closing notes, in a box that {@link #endsIn} found. */
+    Group end(PaperBox box) {
+        List<Mark> out = new ArrayList<>(List.of(Text.of(box.left(), box.top() + 5, "Notes to the table, continued", Looks.TITLE)));
+        closing(new PaperBox(box.left() - INDENT, box.top(), box.right(), box.bottom()), box.top() + LINE_ABOVE, out);
+        return Group.of("findings-notes", out);
+    }
+
     private void heading(TableColumns columns, boolean first, List<Mark> out) {
         PaperBox box = columns.box();
         String title = first ? "Weak points, worst first" : "Weak points, continued";
@@ -136,7 +150,7 @@ final class FindingsTable {
             List<String> lines = wrapped(closing.removeFirst(), box);
             int at = 0;
             for (; at < lines.size() && y + 1 <= box.bottom(); at++, y += pitch) {
-                closingLine(lines.get(at), box.left() + 10, y, out);
+                closingLine(lines.get(at), box.left() + INDENT, y, out);
             }
             if (at < lines.size()) {
                 closing.addFirst(String.join(" ", lines.subList(at, lines.size())));

@@ -54,6 +54,11 @@ final class SectionColumn {
         marks.add(mark);
     }
 
+    /** What is left beneath. */
+    PaperBox rest() {
+        return new PaperBox(slot.left(), Math.min(top, slot.bottom()), slot.right(), slot.bottom());
+    }
+
     List<Mark> marks() {
         return marks;
     }

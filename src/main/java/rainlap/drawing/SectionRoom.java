@@ -94,6 +94,11 @@ final class SectionRoom {
         return Group.of("sections", beside.map(SectionColumn::marks).orElse(List.of()));
     }
 
+    /** What they leave free beneath; none where no section stands beside the last elevation. */
+    Optional<PaperBox> restBeside() {
+        return beside.filter(b -> !b.isEmpty()).map(SectionColumn::rest);
+    }
+
     /** What found no room beside the elevations, sheet by sheet. */
     List<Group> further() {
         return further.stream().map(columns -> {

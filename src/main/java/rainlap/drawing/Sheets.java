@@ -40,8 +40,12 @@ public final class Sheets {
     private boolean hasFailed;
     private int unmarked;
 
-    /** A sheet in the making, with slots for the table, found by its height; none where an elevation takes all of it. */
-    private record Page(String scale, List<Mark> marks, List<DoubleFunction<PaperBox>> tables) {}
+    /**
+     * A sheet in the making, with slots for the table, found by its height; none where an elevation takes all of it.
+     *
+     * @param aside where the table's closing notes may end, sooner than begin another sheet
+     */
+    private record Page(String scale, List<Mark> marks, List<DoubleFunction<PaperBox>> tables, Optional<PaperBox> aside) {}
 
     private Sheets(CheckResult result, TitleBlock title, SheetSize size) {
         this.result = result;
@@ -127,7 +131,7 @@ public final class Sheets {
         String also = sections.room().scalesBeside();
         double title = bay.placing().title(bay.extents());
         pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
-                isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height))));
+                isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height)), sections.room().restBeside()));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
     }
@@ -162,7 +166,7 @@ public final class Sheets {
             }
             List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
             pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther() : "", marks,
-                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList()));
+                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), Optional.empty()));
         }
     }
 
@@ -174,8 +178,10 @@ public final class Sheets {
                 page.marks().add(table.part(page.tables().get(slot).apply(table.height(Slots.TABLE)), slot));
             }
         }
+        pages.stream().filter(p -> !table.isDone() && p.aside().filter(table::endsIn).isPresent()).reduce((first, next) -> next)
+                .ifPresent(p -> p.marks().add(table.end(p.aside().orElseThrow())));
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), 0))), List.of()));
+            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), 0))), List.of(), Optional.empty()));
         }
     }
 

@@ -88,6 +88,16 @@ class ShippedSheetsTest {
         assertEquals(List.of("findings", "findings-2"), tables(sheets.get(1)));
     }
 
+    /** A few lines of notes begin no sheet of their own while there is room beneath the sections; none is lost on the way. */
+    @Test
+    void theLastNotesStandBeneathTheSections() {
+        List<Sheet> kiosk = Sheets.of(result("ferry-kiosk-front.json", Stage.WRAP), TitleBlock.BLANK);
+        assertEquals(List.of("findings", "findings-notes"), kiosk.stream().flatMap(s -> tables(s).stream()).toList());
+        String words = String.join(" ", SheetWords.of(kiosk));
+        assertTrue(words.contains("is not drawn. l/h: what runs over or beside the place, or falls on it, on what lies outermost"), words);
+        assertTrue(words.contains("Not named on the drawing for want of room"), words);
+    }
+
     /** The parts of the table on a sheet, by their ids. */
     private static List<String> tables(Sheet sheet) {
         return sheet.marks().stream().filter(m -> m instanceof Group).flatMap(m -> ((Group) m).id().stream()).filter(id -> id.startsWith("findings")).toList();
