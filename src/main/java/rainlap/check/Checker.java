@@ -46,7 +46,9 @@ public final class Checker {
         List<Supplier<Judged>> all = new ArrayList<>();
         rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> all.add(() -> judge(r, evidence)));
         crew.all(all).forEach(run::take);
-        return new CheckResult(evidence, ranked(OnePlace.merged(evidence, run.findings, crew)), run.held, run.notApplicable, run.unchecked, run.crashes);
+        List<Finding> merged = OnePlace.merged(evidence, run.findings, crew);
+        evidence.trace().letGo();
+        return new CheckResult(evidence, ranked(merged), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
     /** What one rule answered; where it failed, nothing but how. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import rainlap.geom.Box;
 import rainlap.geom.Segment;
 
 /**
@@ -34,6 +35,8 @@ final class Cell {
     /** Where a jamb stands on it. */
     final List<Seam> feet = new ArrayList<>(0);
     final List<Flank> flanks = new ArrayList<>(2);
+    /** The rain that all that follows came with. */
+    private int turn;
     private Pool[] pools;
     private List<Lifts.Lift> lifts;
     private List<Wet> entries;
@@ -54,6 +57,17 @@ final class Cell {
         this.opening = opening;
     }
 
+    /** All of it, in its ground's frame. */
+    Box box() {
+        return new Box(x0, (long) Math.floor(Math.min(lower.at(x0), lower.at(x1))), x1, (long) Math.ceil(Math.max(upper.at(x0), upper.at(x1))));
+    }
+
+    /** Whether it shares an area with a box of the wall. */
+    boolean isIn(Box place) {
+        long a = Math.max(x0, place.minX()), b = Math.min(x1, place.maxX());
+        return ground.isWall() && a < b && Math.min(lower.at(a), lower.at(b)) < place.maxY() && place.minY() < Math.max(upper.at(a), upper.at(b));
+    }
+
     /** Its borders will not change any more. */
     void settleHeight() {
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
@@ -70,8 +84,22 @@ final class Cell {
         return c.up.isEmpty() && c.down.isEmpty() && c.feet.isEmpty() && c.flanks.isEmpty() ? Optional.empty() : Optional.of(c);
     }
 
+    /** Forgets what came with another rain than the one that is followed now. */
+    void freshen() {
+        if (turn != ground.turn) {
+            turn = ground.turn;
+            pools = null;
+            lifts = null;
+            entries = null;
+            overruns = null;
+            pushes = null;
+            flows = null;
+        }
+    }
+
     /** The water of a gap. */
     Pool pool(int gap) {
+        freshen();
         if (pools == null) {
             pools = new Pool[pile.depth() + 1];
         }
@@ -85,16 +113,19 @@ final class Cell {
 
     /** Settles what has come to a gap at a cost; returns what is new. */
     List<Wet> settle(int gap, int cost) {
+        freshen();
         return pools == null || pools[gap] == null ? List.of() : pools[gap].settle(cost);
     }
 
     /** Whether any water has settled on the frame at just this cost. */
     boolean isWetAt(int cost) {
+        freshen();
         return pools != null && pools[0] != null && pools[0].holds(cost);
     }
 
     /** What has settled on the frame. */
     List<Wet> onFrame() {
+        freshen();
         return pools == null || pools[0] == null ? List.of() : pools[0].settled();
     }
 
@@ -116,6 +147,7 @@ final class Cell {
 
     /** Whether a lift tells nothing new here. */
     boolean knows(Lifts.Lift l) {
+        freshen();
         if (lifts != null) {
             for (Lifts.Lift k : lifts) {
                 if (k.covers(l)) {
@@ -127,12 +159,14 @@ final class Cell {
     }
 
     void remember(Lifts.Lift l) {
+        freshen();
         lifts = lifts == null ? new ArrayList<>(1) : lifts;
         lifts.add(l);
     }
 
     /** Remembers water that comes onto the frame; whether none has come there in the same way for no more. */
     boolean isNewEntry(Wet w) {
+        freshen();
         entries = entries == null ? new ArrayList<>(1) : entries;
         for (Wet old : entries) {
             if (old.isLike(w) && old.cost() <= w.cost() && old.from() <= w.from() && old.to() >= w.to()) {
@@ -144,6 +178,7 @@ final class Cell {
 
     /** Remembers an overrun; whether it tells anything new. */
     boolean isNewOverrun(Lifts.Overrun o) {
+        freshen();
         overruns = overruns == null ? new ArrayList<>(1) : overruns;
         for (Lifts.Overrun k : overruns) {
             if (k.covers(o)) {
@@ -155,6 +190,7 @@ final class Cell {
 
     /** Whether a push tells nothing new here. */
     boolean knows(Push p) {
+        freshen();
         if (pushes != null) {
             for (Push k : pushes) {
                 if (k.covers(p)) {
@@ -166,6 +202,7 @@ final class Cell {
     }
 
     void remember(Push p) {
+        freshen();
         pushes = pushes == null ? new ArrayList<>(1) : pushes;
         pushes.add(p);
     }

@@ -1,7 +1,6 @@
 package rainlap.water;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainlap.material.Edge;
@@ -19,7 +18,8 @@ final class Flow {
     private final Runs runs;
     private final Ways ways;
     private final Pipes pipes;
-    private final List<Cell> cells = new ArrayList<>();
+    private final List<Cell> cells;
+    private final Bounds bounds;
     /** By cost. */
     private final List<Agenda> waiting = new ArrayList<>();
     /** What goes to other strips. */
@@ -27,11 +27,14 @@ final class Flow {
     private final List<Wet> entries = new ArrayList<>();
     private final List<Wet> firsts = new ArrayList<>();
 
-    Flow(int strip, Coat coat, Drive drive) {
+    /** @param cells of the strip, in the order of their numbers */
+    Flow(int strip, List<Cell> cells, Coat coat, Drive drive, Bounds bounds) {
         this.strip = strip;
+        this.cells = cells;
+        this.bounds = bounds;
         this.coat = coat;
-        this.winds = new Winds(this, coat, drive);
-        this.ways = new Ways(coat);
+        this.winds = new Winds(this, coat, drive, bounds);
+        this.ways = new Ways(coat, bounds);
         this.pipes = new Pipes(this, coat);
         this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
@@ -39,21 +42,17 @@ final class Flow {
         }
     }
 
-    void add(Cell c) {
-        cells.add(c);
-    }
-
     boolean rain(Rain rain) {
-        cells.forEach(Cell::settleHeight);
-        cells.sort(Comparator.comparingDouble((Cell c) -> c.height).reversed());
-        for (int i = 0; i < cells.size(); i++) {
-            cells.get(i).number = i;
-        }
         for (Cell c : cells) {
             Optional<Wet> wet = rain.on(c);
             (wet.isPresent() ? wet : rain.beside(c).map(Cell::rain)).ifPresent(this::moves);
         }
         return true;
+    }
+
+    /** Rain comes to one of its cells. */
+    void rain(Wet wet) {
+        moves(wet);
     }
 
     /** Does all that waits at a cost; whether there was anything. */
@@ -111,7 +110,7 @@ final class Flow {
 
     /** Puts off a drive until all that is cheaper, and all that falls, is done. In the open the rain there makes the same drives, and sooner. */
     void later(Driven d) {
-        if (d.cost() > MOST || d.isInOpen()) {
+        if (d.cost() > bounds.most() || d.isInOpen() || !bounds.hold(d.cell())) {
             return;
         }
         if (!isHere(d.cell())) {
@@ -133,7 +132,7 @@ final class Flow {
     /** Water crosses a line, or a part of a level one, into gap j of a cell, up to that cell's upper line. */
     private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line, long a, long b) {
         int cost = w.cost() + x.cost(j);
-        if (j == c.openGap() || cost > MOST) {
+        if (j == c.openGap() || cost > bounds.most()) {
             return;
         }
         boolean enters = j == 0 && !w.isOnFrame();
@@ -145,7 +144,7 @@ final class Flow {
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > MOST) {
+        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c)) {
             return;
         }
         if (!isHere(c)) {

@@ -1,63 +1,73 @@
 package rainlap.water;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import rainlap.geom.Box;
+import java.util.stream.Stream;
 import rainlap.stack.Crew;
 
 /**
- * Follows all water at once, cheapest ways first: moves that cost nothing before those that cost one, and so on. A wide wall is cut into upright strips, as
- * many whoever does the work; each is followed for itself, and what crosses into another waits there for the next round.
+ * Follows all water at once, cheapest ways first: moves that cost nothing before those that cost one, and so on. Each strip of the wall is followed for itself, and what
+ * crosses into another waits there for the next round.
  */
 final class Flows {
-    /** How wide strips are: some bays, grid units. */
-    static final long WIDE = 600_000;
+    private final Strips strips;
+    private final Coat coat;
+    private final Drive drive;
+    private final Bounds bounds;
+    /** By strip; null where no water has come. */
+    private final Flow[] flows;
 
-    private final List<Flow> strips = new ArrayList<>();
-    private final Box wall;
-    private final long width;
-
-    /**
-     * @param grounds the first is the wall, the others the reveals
-     * @param width of a strip
-     */
-    Flows(List<Ground> grounds, Coat coat, Drive drive, long width) {
-        this.width = width;
-        wall = grounds.get(0).extent();
-        for (int i = 0; i <= stripAt(wall.maxX() - 1); i++) {
-            strips.add(new Flow(i, coat, drive));
-        }
-        for (Ground g : grounds) {
-            for (Cell c : g.cells) {
-                c.strip = stripAt(g.isWall() ? c.x0 : g.left());
-                strips.get(c.strip).add(c);
-            }
-        }
+    Flows(Strips strips, Coat coat, Drive drive, Bounds bounds) {
+        this.strips = strips;
+        this.coat = coat;
+        this.drive = drive;
+        this.bounds = bounds;
+        this.flows = new Flow[strips.count()];
     }
 
-    private int stripAt(long x) {
-        return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
+    private Flow strip(int i) {
+        if (flows[i] == null) {
+            flows[i] = new Flow(i, strips.cells(i), coat, drive, bounds);
+        }
+        return flows[i];
     }
 
+    private Stream<Flow> wet() {
+        return Stream.of(flows).filter(Objects::nonNull);
+    }
+
+    /** Rain on all of the wall. */
     void run(Crew crew, Rain rain) {
-        List<Supplier<Boolean>> rains = strips.stream().<Supplier<Boolean>>map(s -> () -> s.rain(rain)).toList();
-        crew.all(rains);
-        for (int cost = 0; cost <= Flow.MOST; cost++) {
+        for (int i = 0; i < flows.length; i++) {
+            strip(i);
+        }
+        crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.rain(rain)).toList());
+        settle(crew);
+    }
+
+    /** Rain on a few cells, higher ones first. */
+    void run(List<Wet> rain) {
+        rain.forEach(w -> strip(w.cell().strip).rain(w));
+        settle(Crew.ALONE);
+    }
+
+    private void settle(Crew crew) {
+        for (int cost = 0; cost <= bounds.most(); cost++) {
             exchange();
             int now = cost;
-            List<Supplier<Boolean>> parts = strips.stream().<Supplier<Boolean>>map(s -> () -> s.settle(now)).toList();
-            while (crew.all(parts).contains(true)) {
+            while (crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.settle(now)).toList()).contains(true)) {
                 exchange();
             }
         }
     }
 
     private void exchange() {
-        for (Flow s : strips) {
-            s.sent().forEach(d -> d.into(strips.get(d.cell().strip)));
+        for (Flow s : wet().toList()) {
+            List<Coming> sent = List.copyOf(s.sent());
             s.sent().clear();
+            sent.forEach(d -> d.into(strip(d.cell().strip)));
         }
     }
 
@@ -81,6 +91,6 @@ final class Flows {
     }
 
     private <T> List<T> all(Function<Flow, List<T>> what) {
-        return strips.stream().map(what).flatMap(List::stream).toList();
+        return wet().map(what).flatMap(List::stream).toList();
     }
 }

@@ -24,6 +24,8 @@ final class Ground {
     private final double height;
     private final long left;
     final List<Cell> cells = new ArrayList<>();
+    /** Which rain is followed: its cells forget what came with the one before. */
+    int turn;
 
     /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
     private Ground(Surface surface, Box ownExtent, double level, long left) {

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
-import rainlap.wall.Surface;
 
 /**
  * What water does, nothing failing, that comes in at one place of the wall and nowhere else. It is followed until it is in the open again: what then
@@ -35,29 +34,11 @@ public final class Inflow {
     public static Inflow at(Stack stack, Drive drive, Box place) {
         boolean[] bare = {false};
         Waters waters = new Waters(stack, drive, Crew.ALONE, Rain.into(c -> {
-            boolean in = isIn(c, place);
+            boolean in = c.isIn(place);
             bare[0] |= in && c.isFramed() && c.pile.depth() == 0;
             return in;
         }));
         return new Inflow(waters, bare[0]);
-    }
-
-    /**
-     * Where water comes onto the frame that comes in at one place alone, with as many failures as are followed, fewest first: as if it rained there and nowhere else. So
-     * no other leak hides what the place itself lets in.
-     *
-     * @param surface on which the place lies
-     * @param place on the wall: it rains on what lies beside it, and what falls past it runs on; for a place in a reveal it rains on all of that opening's reveals
-     */
-    public static List<Arrival> waysFrom(Stack stack, Drive drive, Surface surface, Box place) {
-        Waters waters = new Waters(stack, drive, Crew.ALONE, c -> surface.isWall() ? part(c, place)
-                : c.ground.surface().opening().equals(surface.opening()) ? Optional.of(c.rain()) : Optional.empty());
-        return new Arrivals(new Paths(waters.coat())).of(waters.flows().entries(), waters.flows().firsts());
-    }
-
-    /** What of a cell's rain lies above, on or below a place. */
-    private static Optional<Wet> part(Cell c, Box place) {
-        return isIn(c, place) ? Optional.of(c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX()))) : Optional.empty();
     }
 
     /** Where a drop comes onto the frame that is no arrival of itself, but runs on. */
@@ -73,12 +54,6 @@ public final class Inflow {
             w = w.source();
         }
         return w;
-    }
-
-    private static boolean isIn(Cell c, Box place) {
-        long a = Math.max(c.x0, place.minX()), b = Math.min(c.x1, place.maxX());
-        return c.ground.surface().isWall() && a < b && Math.min(c.lower.at(a), c.lower.at(b)) < place.maxY()
-                && place.minY() < Math.max(c.upper.at(a), c.upper.at(b));
     }
 
     /** Whether it comes in onto the bare frame. */

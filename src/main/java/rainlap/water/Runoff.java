@@ -30,7 +30,7 @@ final class Runoff {
 
     Runoff(Coat coat, long creep, double litresPerM2Hour) {
         this.coat = coat;
-        this.ways = new Ways(coat);
+        this.ways = new Ways(coat, Bounds.NONE);
         this.rain = litresPerM2Hour * SQUARE_METRES;
         this.edges = new Sides(rain, creep);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.stack.Crew;
@@ -12,7 +13,7 @@ import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
 
-/** Where the water goes on one elevation; the package description says what that means. Nothing of the cells it was found by is kept. */
+/** Where the water goes on one elevation; the package description says what that means. The cells it was found by are kept until {@link #letGo}. */
 public final class Trace {
     private final Elevation elevation;
     private final Drive drive;
@@ -23,17 +24,19 @@ public final class Trace {
     private final Optional<DrivingRain> rain;
     private final Optional<Balance> balance;
     private final Optional<Litres> litres;
+    private final Again again;
 
-    private Trace(Elevation elevation, Drive drive, Optional<DrivingRain> rain, Waters waters, Crew crew) {
-        this.elevation = elevation;
+    private Trace(Stack stack, Drive drive, Optional<DrivingRain> rain, Waters waters, Crew crew) {
+        this.elevation = stack.elevation();
         this.rain = rain;
         this.drive = drive;
         Told told = new Told(waters, drive, rain);
         Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds()));
         crew.all(List.of(told, reaches));
-        waters.forgetCells();
         this.trapped = told.trapped;
         this.onBattens = waters.flows().onBattens();
+        waters.dryUp();
+        this.again = new Again(stack, drive, waters);
         this.balance = told.runoff.map(Runoff::balance);
         this.litres = told.runoff.map(r -> new Litres(elevation, r.met()));
         this.arrivals = new Kept(litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals));
@@ -47,6 +50,7 @@ public final class Trace {
         this.rain = alone.rain;
         this.balance = alone.balance;
         this.litres = unfolded.litres;
+        this.again = alone.again;
         this.arrivals = new Kept(unfolded.arrivals().stream().flatMap(a -> wall.arrival(a).stream()).toList());
         this.trapped = unfolded.trapped.stream().flatMap(s -> wall.standing(s).stream()).toList();
         this.onBattens = unfolded.onBattens.stream().flatMap(b -> wall.onBatten(b).stream()).toList();
@@ -56,7 +60,7 @@ public final class Trace {
 
     /** @param rain what falls on the wall; without it no litres are told */
     public static Trace of(Stack stack, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(stack.elevation(), drive, rain, new Waters(stack, drive, crew), crew);
+        return new Trace(stack, drive, rain, new Waters(stack, drive, crew), crew);
     }
 
     /**
@@ -126,6 +130,24 @@ public final class Trace {
      */
     public List<Arrival> arrivals() {
         return arrivals.all();
+    }
+
+    /**
+     * Where water comes onto the frame that comes in at one place alone, with as many failures as are followed, fewest first: as if it rained there and nowhere else. So
+     * no other leak hides what the place itself lets in. On a wall of a building the neighbours are left out.
+     *
+     * @param surface on which the place lies
+     * @param place on the wall: it rains on what lies beside it, and what falls past it runs on; for a place in a reveal it rains on all of that opening's reveals
+     * @param within the part of the wall in which it is followed
+     * @param most how many failures at most, 0 to 2
+     */
+    public List<Arrival> waysFrom(Surface surface, Box place, Box within, int most) {
+        return again.waysFrom(surface, place, new Bounds(within, most));
+    }
+
+    /** Gives the room of the cells back; whoever asks for other rain later has them made again. */
+    public void letGo() {
+        again.letGo();
     }
 
     /** Water that, as drawn, stands and cannot get out. */

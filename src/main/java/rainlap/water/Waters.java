@@ -1,11 +1,16 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -14,8 +19,14 @@ import rainlap.wall.Surface;
 
 /** All cells of an elevation with the water in them. */
 final class Waters {
+    private static final Comparator<Wet> FROM_ABOVE = Comparator.comparingInt((Wet w) -> w.cell().strip).thenComparingInt(w -> w.cell().number);
+
     private final List<Ground> grounds = new ArrayList<>();
-    private final Flows flows;
+    private final Strips strips;
+    private final Drive drive;
+    private Flows flows;
+    /** Of the wall's cells; made when first asked for. */
+    private BoxTree places;
     private final Coat coat;
     private final List<Opening> openings;
 
@@ -25,11 +36,17 @@ final class Waters {
     }
 
     Waters(Stack stack, Drive drive, Crew crew, Rain rain) {
-        this(stack, drive, crew, rain, Flows.WIDE);
+        this(stack, drive, crew, rain, Strips.WIDE);
     }
 
     /** @param strip how wide the strips are that are followed one by one */
     Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip) {
+        this(stack, drive, crew, strip);
+        flows.run(crew, rain);
+    }
+
+    /** Dry. */
+    private Waters(Stack stack, Drive drive, Crew crew, long strip) {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
@@ -38,8 +55,14 @@ final class Waters {
         Carving.carve(wall, stack, crew);
         glue(wall, stack.elevation().openings());
         coat = new Coat(stack);
-        flows = new Flows(grounds, coat, drive, strip);
-        flows.run(crew, rain);
+        strips = new Strips(grounds, strip, crew);
+        this.drive = drive;
+        flows = new Flows(strips, coat, drive, Bounds.NONE);
+    }
+
+    /** No water yet. */
+    static Waters dry(Stack stack, Drive drive) {
+        return new Waters(stack, drive, Crew.ALONE, Strips.WIDE);
     }
 
     private static List<Ground> carve(List<Ground> reveals, Stack stack) {
@@ -89,9 +112,35 @@ final class Waters {
         return r;
     }
 
-    /** Gives their room back: what was followed is told, and what is kept knows its surface. */
-    void forgetCells() {
-        grounds.forEach(g -> g.cells.clear());
+    /** Dries up: gives back the room of what was followed and is told. */
+    void dryUp() {
+        flows = new Flows(strips, coat, drive, Bounds.NONE);
+        nextTurn();
+        grounds.forEach(g -> g.cells.forEach(Cell::freshen));
+    }
+
+    private void nextTurn() {
+        grounds.forEach(g -> g.turn++);
+    }
+
+    /** Where water comes onto the frame that comes in at one place alone; see {@link Trace#waysFrom}. */
+    List<Arrival> waysFrom(Surface surface, Box place, Bounds bounds) {
+        nextTurn();
+        Flows alone = new Flows(strips, coat, drive, bounds);
+        alone.run((surface.isWall() ? onWall(place) : onReveals(surface.opening())).sorted(FROM_ABOVE).toList());
+        return new Arrivals(new Paths(coat)).of(alone.entries(), alone.firsts());
+    }
+
+    /** What of the rain lies above, on or below a place. */
+    private Stream<Wet> onWall(Box place) {
+        List<Cell> wall = grounds.get(0).cells;
+        places = places == null ? new BoxTree(wall.stream().map(Cell::box).toList()) : places;
+        return Arrays.stream(places.meeting(place)).mapToObj(wall::get).filter(c -> c.isIn(place))
+                .map(c -> c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX())));
+    }
+
+    private Stream<Wet> onReveals(String opening) {
+        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream()).map(Cell::rain);
     }
 
     List<Ground> grounds() {

@@ -9,6 +9,7 @@ import rainlap.material.Edge;
 /** The ways out for water that runs along closed edges, along battens, or to the ends of flashings. */
 final class Ways {
     private final Coat coat;
+    private final Bounds bounds;
     private final Map<Step, List<Exit>> known = new HashMap<>();
 
     /** Is told along which stretch of a cell's lower line, and in which gap water runs. */
@@ -26,8 +27,9 @@ final class Ways {
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
     private record Step(Object stretch, int gap, boolean right) {}
 
-    Ways(Coat coat) {
+    Ways(Coat coat, Bounds bounds) {
         this.coat = coat;
+        this.bounds = bounds;
     }
 
     /** Whether water runs along this line: because nothing lets it down for nothing, or because a batten begins there. */
@@ -50,6 +52,9 @@ final class Ways {
         Walk at = new Walk(cell, gap, start);
         List<Exit> out = null;
         while (out == null) {
+            if (!bounds.hold(at.cell)) {
+                return List.of(Exit.leaving(Exit.Out.SIDE));
+            }
             if (at.isAtEnd(right)) {
                 running = running.beyond(at.cell);
                 out = overSide(at, right, running);

@@ -8,10 +8,12 @@ final class Winds {
     private final Flow flow;
     private final Coat coat;
     private final Drive drive;
+    private final int most;
     private final Lifts lifts;
     private final Pushes pushes;
 
-    Winds(Flow flow, Coat coat, Drive drive) {
+    Winds(Flow flow, Coat coat, Drive drive, Bounds bounds) {
+        this.most = bounds.most();
         this.flow = flow;
         this.coat = coat;
         this.drive = drive;
@@ -128,7 +130,7 @@ final class Winds {
             flow.later(new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
                     new How(Move.PUSH, under, where)));
             int partner = where.ax() == where.bx() || isSteep(where) ? lapped(p.pile, j, w.cell().pile) : -1;
-            if (partner >= 0 && cost < Flow.MOST) {
+            if (partner >= 0 && cost < most) {
                 flow.later(new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
                         new How(Move.OVERRUN, under, where)));
             }

@@ -40,8 +40,8 @@ class FlowsTest {
     @Test void stripsTellTheSameAsTheWholeWall() {
         for (long seed = 0; seed < 300; seed++) {
             Stack upright = RandomWall.upright(seed).stack(), sloped = RandomWall.of(seed).stack();
-            areSame("upright seed " + seed, EXACT_MM2, reach(upright, Crew.ALONE, Flows.WIDE), reach(upright, Crew.ALONE, NARROW));
-            areSame("sloped seed " + seed, SLOPED_MM2, reach(sloped, Crew.ALONE, Flows.WIDE), reach(sloped, Crew.ALONE, NARROW));
+            areSame("upright seed " + seed, EXACT_MM2, reach(upright, Crew.ALONE, Strips.WIDE), reach(upright, Crew.ALONE, NARROW));
+            areSame("sloped seed " + seed, SLOPED_MM2, reach(sloped, Crew.ALONE, Strips.WIDE), reach(sloped, Crew.ALONE, NARROW));
         }
     }
 
