@@ -20,6 +20,8 @@ import rainlap.water.Arrival;
 final class Alone {
     /** So much of the wall is looked at to each side and above, and so much below: ways to the frame that lead further are not told. */
     private static final long BESIDE = 3_000 * Grid.MM, BELOW = 9_000 * Grid.MM;
+    /** After two failures water gets nearly everywhere: then it is followed so far, about a storey. */
+    private static final long CLOSE_BESIDE = 1_500 * Grid.MM, CLOSE_BELOW = 3_000 * Grid.MM;
     /** It rains so far to both sides of the place: what is stuck over it ends within that, and lets water in by its edges. */
     private static final long RAIN = 120 * Grid.MM;
     /** It does not rain so near to the ends of a line: what is stuck over what lies there is left out. */
@@ -49,9 +51,12 @@ final class Alone {
     private Optional<Arrival> rainedOn(Finding f, int most) {
         Elevation all = evidence.elevation();
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
-        Box round = new Box(place.minX() - BESIDE, place.minY() - BELOW, place.maxX() + BESIDE, place.maxY() + BESIDE);
-        List<Arrival> ways = evidence.trace().waysFrom(f.where().surface(), place, round, most);
-        return Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent());
+        Box round = round(place, BESIDE, BELOW), near = round(place, CLOSE_BESIDE, CLOSE_BELOW);
+        return evidence.trace().worstFrom(f.where().surface(), place, round, near, most, ways -> Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent()));
+    }
+
+    private static Box round(Box place, long beside, long below) {
+        return new Box(place.minX() - beside, place.minY() - below, place.maxX() + beside, place.maxY() + beside);
     }
 
     private static Box rained(Place where, long beside) {

@@ -1,6 +1,8 @@
 package rainlap.water;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import rainlap.geom.Box;
 import rainlap.stack.Stack;
 import rainlap.wall.Surface;
@@ -18,9 +20,9 @@ final class Again {
     }
 
     /** One place after the other, whichever thread asks. */
-    synchronized List<Arrival> waysFrom(Surface surface, Box place, Bounds bounds) {
+    synchronized Optional<Arrival> worstFrom(Surface surface, Box place, Bounds bounds, Function<List<Arrival>, Optional<Arrival>> among) {
         waters = waters == null ? Waters.dry(stack, drive) : waters;
-        return waters.waysFrom(surface, place, bounds);
+        return waters.worstFrom(surface, place, bounds, among);
     }
 
     synchronized void letGo() {

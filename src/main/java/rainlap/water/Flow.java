@@ -110,7 +110,7 @@ final class Flow {
 
     /** Puts off a drive until all that is cheaper, and all that falls, is done. In the open the rain there makes the same drives, and sooner. */
     void later(Driven d) {
-        if (d.cost() > bounds.most() || d.isInOpen() || !bounds.hold(d.cell())) {
+        if (d.cost() > bounds.most() || d.isInOpen() || !bounds.hold(d.cell(), d.cost())) {
             return;
         }
         if (!isHere(d.cell())) {
@@ -144,7 +144,7 @@ final class Flow {
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c)) {
+        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c, w.cost())) {
             return;
         }
         if (!isHere(c)) {

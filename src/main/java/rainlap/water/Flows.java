@@ -44,22 +44,21 @@ final class Flows {
             strip(i);
         }
         crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.rain(rain)).toList());
-        settle(crew);
-    }
-
-    /** Rain on a few cells, higher ones first. */
-    void run(List<Wet> rain) {
-        rain.forEach(w -> strip(w.cell().strip).rain(w));
-        settle(Crew.ALONE);
-    }
-
-    private void settle(Crew crew) {
         for (int cost = 0; cost <= bounds.most(); cost++) {
+            settle(cost, crew);
+        }
+    }
+
+    /** Rain on a few cells, higher ones first; it goes no further until it is settled. */
+    void rain(List<Wet> rain) {
+        rain.forEach(w -> strip(w.cell().strip).rain(w));
+    }
+
+    /** Follows what costs just so much; all that costs less has settled. */
+    void settle(int cost, Crew crew) {
+        exchange();
+        while (crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.settle(cost)).toList()).contains(true)) {
             exchange();
-            int now = cost;
-            while (crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.settle(now)).toList()).contains(true)) {
-                exchange();
-            }
         }
     }
 

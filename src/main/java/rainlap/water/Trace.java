@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
@@ -133,16 +134,18 @@ public final class Trace {
     }
 
     /**
-     * Where water comes onto the frame that comes in at one place alone, with as many failures as are followed, fewest first: as if it rained there and nowhere else. So
-     * no other leak hides what the place itself lets in. On a wall of a building the neighbours are left out.
+     * The worst way by which water comes onto the frame that comes in at one place alone: as if it rained there and nowhere else. So no other leak hides what the place itself
+     * lets in. On a wall of a building the neighbours are left out.
      *
      * @param surface on which the place lies
      * @param place on the wall: it rains on what lies beside it, and what falls past it runs on; for a place in a reveal it rains on all of that opening's reveals
      * @param within the part of the wall in which it is followed
+     * @param near the part in which it is followed after two failures
      * @param most how many failures at most, 0 to 2
+     * @param among chooses the one that counts, if any does, among all ways of one number of defences; it is asked for fewer ones first
      */
-    public List<Arrival> waysFrom(Surface surface, Box place, Box within, int most) {
-        return again.waysFrom(surface, place, new Bounds(within, most));
+    public Optional<Arrival> worstFrom(Surface surface, Box place, Box within, Box near, int most, Function<List<Arrival>, Optional<Arrival>> among) {
+        return again.worstFrom(surface, place, new Bounds(within, near, most), among);
     }
 
     /** Gives the room of the cells back; whoever asks for other rain later has them made again. */

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
@@ -123,12 +125,22 @@ final class Waters {
         grounds.forEach(g -> g.turn++);
     }
 
-    /** Where water comes onto the frame that comes in at one place alone; see {@link Trace#waysFrom}. */
-    List<Arrival> waysFrom(Surface surface, Box place, Bounds bounds) {
+    /** The worst way by which water comes onto the frame that comes in at one place alone; see {@link Trace#worstFrom}. */
+    Optional<Arrival> worstFrom(Surface surface, Box place, Bounds bounds, Function<List<Arrival>, Optional<Arrival>> among) {
         nextTurn();
         Flows alone = new Flows(strips, coat, drive, bounds);
-        alone.run((surface.isWall() ? onWall(place) : onReveals(surface.opening())).sorted(FROM_ABOVE).toList());
-        return new Arrivals(new Paths(coat)).of(alone.entries(), alone.firsts());
+        alone.rain((surface.isWall() ? onWall(place) : onReveals(surface.opening())).sorted(FROM_ABOVE).toList());
+        Arrivals told = new Arrivals(new Paths(coat));
+        Optional<Arrival> worst = Optional.empty();
+        for (int cost = 0; cost <= bounds.most() && worst.isEmpty(); cost++) {
+            alone.settle(cost, Crew.ALONE);
+            worst = among.apply(told.of(at(cost, alone.entries()), at(cost, alone.firsts())));
+        }
+        return worst;
+    }
+
+    private static List<Wet> at(int cost, List<Wet> all) {
+        return all.stream().filter(w -> w.cost() == cost).toList();
     }
 
     /** What of the rain lies above, on or below a place. */

@@ -52,7 +52,7 @@ final class Ways {
         Walk at = new Walk(cell, gap, start);
         List<Exit> out = null;
         while (out == null) {
-            if (!bounds.hold(at.cell)) {
+            if (!bounds.hold(at.cell, 0)) {
                 return List.of(Exit.leaving(Exit.Out.SIDE));
             }
             if (at.isAtEnd(right)) {
