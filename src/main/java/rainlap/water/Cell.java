@@ -169,7 +169,7 @@ final class Cell {
         freshen();
         entries = entries == null ? new ArrayList<>(1) : entries;
         for (Wet old : entries) {
-            if (old.isLike(w) && old.cost() <= w.cost() && old.from() <= w.from() && old.to() >= w.to()) {
+            if (old.cost() <= w.cost() && old.from() <= w.from() && old.to() >= w.to() && old.isLike(w)) {
                 return false;
             }
         }

@@ -18,15 +18,14 @@ import rainlap.wall.Piece;
 
 /** What the trace asks of each piece, by number. */
 final class Coat {
+    private static final int ADHERED = 1, STRIP = 2, BATTEN = 4, SEALED = 8;
+
     private final Elevation elevation;
     private final LayingOrder order;
     private final Flush flush;
     private final Map<String, Integer> numbers = new HashMap<>();
-    /** By edge, then piece. */
-    private final boolean[][] sealed;
-    private final boolean[] adhered;
-    private final boolean[] strips;
-    private final boolean[] battens;
+    /** What is asked of a piece at each line water crosses, side by side: a bit each, those of sealed edges from {@link #SEALED} on. */
+    private final byte[] traits;
     /** Of flashings, grid units; 0 for what holds no ledge. */
     private final long[] upstands;
     /** Of what holds one, its level. */
@@ -37,25 +36,29 @@ final class Coat {
         this.elevation = stack.elevation();
         this.flush = new Flush(elevation.openings());
         int n = elevation.pieces().size();
-        sealed = new boolean[Edge.values().length][n];
-        adhered = new boolean[n];
-        strips = new boolean[n];
-        battens = new boolean[n];
+        traits = new byte[n];
         upstands = new long[n];
         ledges = new long[n];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
             numbers.put(p.id(), i);
-            for (Edge e : p.bond().sealedEdges()) {
-                sealed[e.ordinal()][i] = true;
-            }
-            adhered[i] = p.bond().isFull();
-            battens[i] = p.material().kind() == MaterialKind.BATTEN;
-            strips[i] = Sheets.isStrip(p);
+            traits[i] = traits(p);
             long upstand = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
             upstands[i] = upstand;
             ledges[i] = p.wallBox().map(b -> Math.max(b.minY(), b.maxY() - upstand)).orElse(0L);
         }
+    }
+
+    private static byte traits(Piece p) {
+        int all = (p.bond().isFull() ? ADHERED : 0) | (Sheets.isStrip(p) ? STRIP : 0) | (p.material().kind() == MaterialKind.BATTEN ? BATTEN : 0);
+        for (Edge e : p.bond().sealedEdges()) {
+            all |= SEALED << e.ordinal();
+        }
+        return (byte) all;
+    }
+
+    private boolean has(int n, int trait) {
+        return (traits[n] & trait) != 0;
     }
 
     Piece piece(int n) {
@@ -73,11 +76,11 @@ final class Coat {
     }
 
     boolean isAdhered(int n) {
-        return adhered[n];
+        return has(n, ADHERED);
     }
 
     boolean isStrip(int n) {
-        return strips[n];
+        return has(n, STRIP);
     }
 
     /** Whether piece a lies outside piece b where they overlap. */
@@ -86,16 +89,16 @@ final class Coat {
     }
 
     boolean seals(int n, Edge e) {
-        return sealed[e.ordinal()][n];
+        return has(n, SEALED << e.ordinal());
     }
 
     /** Whether it is held to a pipe that passes it: adhered, or a collar, whose lip grips the pipe. */
     boolean isHeldToPipe(int n) {
-        return adhered[n] || piece(n).material().kind() == MaterialKind.COLLAR;
+        return isAdhered(n) || piece(n).material().kind() == MaterialKind.COLLAR;
     }
 
     boolean isBatten(int n) {
-        return battens[n];
+        return has(n, BATTEN);
     }
 
     /** Whether its lower edge lets water go clear of what is below. */

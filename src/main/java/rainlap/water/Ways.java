@@ -25,7 +25,18 @@ final class Ways {
     }
 
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
-    private record Step(Object stretch, int gap, boolean right) {}
+    private record Step(Object stretch, int gap, boolean right) {
+        /** There is one of each stretch: which of them it is says all. */
+        @Override
+        public boolean equals(Object o) {
+            return o instanceof Step s && s.stretch == stretch && s.gap == gap && s.right == right;
+        }
+
+        @Override
+        public int hashCode() {
+            return (System.identityHashCode(stretch) * 31 + gap) * 2 + (right ? 1 : 0);
+        }
+    }
 
     Ways(Coat coat, Bounds bounds) {
         this.coat = coat;
