@@ -34,7 +34,8 @@ final class Ways {
 
         @Override
         public int hashCode() {
-            return (System.identityHashCode(stretch) * 31 + gap) * 2 + (right ? 1 : 0);
+            int where = stretch instanceof Seam s ? s.upper().number * 31 + Long.hashCode(s.from()) : ((Cell) stretch).number;
+            return (where * 31 + gap) * 2 + (right ? 1 : 0);
         }
     }
 

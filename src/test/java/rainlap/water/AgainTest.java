@@ -1,0 +1,96 @@
+package rainlap.water;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import rainlap.geom.Box;
+import rainlap.geom.Grid;
+import rainlap.joint.RandomWall;
+import rainlap.stack.Crew;
+import rainlap.stack.Stack;
+import rainlap.wall.Surface;
+
+/** Other rain over the same cells: the same ways as on a wall on which no other rain has fallen. */
+class AgainTest {
+    private static final Drive DRIVE = new Drive(Grid.of(40), Grid.of(150), Grid.of(40), OptionalDouble.empty(), List.of());
+    private static final int WALLS = 60, PLACES = 4;
+
+    @Test void nothingIsLeftOfTheRainBefore() {
+        int told = 0;
+        for (int seed = 0; seed < WALLS; seed++) {
+            Stack stack = RandomWall.of(seed).stack();
+            Box wall = stack.elevation().outline().box(), all = wall.grow(Grid.of(1_000));
+            Again again = again(stack);
+            Random random = new Random(seed);
+            for (int i = 0; i < PLACES; i++) {
+                Box place = place(random, wall);
+                List<Arrival> ways = ways(again, place, new Bounds(all, all, Flow.MOST));
+                assertEquals(fresh(stack, place), ways, "wall " + seed + ", " + place);
+                told += ways.isEmpty() ? 0 : 1;
+                if (i % 2 == 1) {
+                    again.letGo();
+                }
+            }
+        }
+        assertTrue(told > WALLS * PLACES / 3, "water came in at " + told);
+    }
+
+    @Test void noMoreFailuresThanAreAskedForAreFollowed() {
+        int fewer = 0;
+        for (int seed = 0; seed < WALLS; seed++) {
+            Stack stack = RandomWall.of(seed).stack();
+            Box wall = stack.elevation().outline().box();
+            Again again = again(stack);
+            List<Arrival> ways = ways(again, wall, new Bounds(wall, wall, Flow.MOST)), less = ways(again, wall, new Bounds(wall, wall, 1));
+            assertEquals(ways.stream().filter(a -> a.defences() <= 1).toList(), less, "wall " + seed);
+            fewer += less.size() < ways.size() ? 1 : 0;
+        }
+        assertTrue(fewer > WALLS / 3, "walls with ways of two failures: " + fewer);
+    }
+
+    /** What lies further than asked is not followed; nothing else is found instead. */
+    @Test void nearerBoundsTellNothingNew() {
+        int fewer = 0;
+        for (int seed = 0; seed < WALLS; seed++) {
+            Stack stack = RandomWall.of(seed).stack();
+            Box wall = stack.elevation().outline().box(), place = place(new Random(seed), wall);
+            Again again = again(stack);
+            List<Arrival> ways = ways(again, place, new Bounds(wall, wall, Flow.MOST)), less = ways(again, place, new Bounds(place, place, Flow.MOST));
+            assertTrue(less.size() <= ways.size(), "wall " + seed);
+            fewer += less.size() < ways.size() ? 1 : 0;
+        }
+        assertTrue(fewer > WALLS / 10, "walls with ways that lead further: " + fewer);
+    }
+
+    private static Again again(Stack stack) {
+        Waters followed = new Waters(stack, DRIVE, Crew.ALONE);
+        followed.dryUp();
+        return new Again(stack, DRIVE, followed);
+    }
+
+    private static List<Arrival> ways(Again again, Box place, Bounds bounds) {
+        List<Arrival> out = new ArrayList<>();
+        again.worstFrom(Surface.WALL, place, bounds, ways -> {
+            out.addAll(ways);
+            return Optional.empty();
+        });
+        return out;
+    }
+
+    private static List<Arrival> fresh(Stack stack, Box place) {
+        Waters waters = new Waters(stack, DRIVE, Crew.ALONE,
+                c -> c.isIn(place) ? Optional.of(c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX()))) : Optional.empty());
+        return new Arrivals(new Paths(waters.coat())).of(waters.flows().entries(), waters.flows().firsts());
+    }
+
+    private static Box place(Random random, Box wall) {
+        long x = wall.minX() + (long) (random.nextDouble() * wall.width() * 0.8), y = wall.minY() + (long) (random.nextDouble() * wall.height() * 0.8);
+        return new Box(x, y, x + wall.width() / 5, y + wall.height() / 5);
+    }
+}
