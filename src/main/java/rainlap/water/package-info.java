@@ -91,7 +91,8 @@
  * Of a wall in a building the water of that wall and of those beside it, laid flat as one elevation, is followed, and what is to be seen of it on the wall is
  * told ({@code OneWall}); a joined corner is then no side of the outline. The balance is the wall's alone.
  *
- * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole.
+ * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole; {@link rainlap.water.Trace#worstFrom} follows rain at one
+ * place alone over the same cells, which forget what came before.
  *
  * <h2>Exactness, ties, tolerances</h2>
  * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings
@@ -104,7 +105,7 @@
  * {@code Flank}s, and those of a wall and its reveals are glued along the opening's edges ({@code Glue}).
  * <li>All water is followed at once, everything that costs nothing before what costs one ({@code Flow}): a shortest way with whole costs. A cell's gap keeps what has come to it;
  * only what is new there moves on, cells from the top down, and falls go before drives.
- * <li>A wide wall is followed in strips, always the same ones ({@code Flows}); what crosses from one into another waits for the next round. So threads change nothing
+ * <li>A wide wall is followed in strips, always the same ones ({@code Strips}, {@code Flows}); what crosses from one into another waits for the next round. So threads change nothing
  * but the time.
  * <li>Where a line holds water, its ways out are found once for every stretch of it ({@code Ways}), so that a long edge costs no more than it has stretches.
  * </ol>
