@@ -3,8 +3,10 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
+import java.util.stream.Collectors;
 import rainlap.material.Edge;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
@@ -37,13 +39,14 @@ final class Runoff {
 
     void run(List<Ground> grounds, List<Opening> all) {
         grounds.get(0).cells.forEach(c -> await(c, c.openGap()));
+        Map<String, Ground> sills = grounds.stream().filter(Ground::isSill).collect(Collectors.toMap(g -> g.surface().opening(), g -> g));
         for (Opening o : all) {
             double litres = rain * o.rect().width() * o.rect().height();
             tally.fallen += litres;
             if (o.reveal() == 0) {
                 tally.onOpenings += litres;
             } else {
-                ontoSill(o, litres, grounds);
+                ontoSill(o, litres, sills.get(o.id()));
             }
         }
         while (!due.isEmpty()) {
@@ -61,14 +64,10 @@ final class Runoff {
         return tally.balance();
     }
 
-    private void ontoSill(Opening o, double litres, List<Ground> grounds) {
-        for (Ground g : grounds) {
-            if (g.isSill() && g.surface().opening().equals(o.id())) {
-                for (Cell c : g.cells) {
-                    if (c.upper.isLevel() && c.upper.ay() == o.reveal()) {
-                        ontoSill(c, litres * (c.x1 - c.x0) / o.along(Side.SILL));
-                    }
-                }
+    private void ontoSill(Opening o, double litres, Ground sill) {
+        for (Cell c : sill.cells) {
+            if (c.upper.isLevel() && c.upper.ay() == o.reveal()) {
+                ontoSill(c, litres * (c.x1 - c.x0) / o.along(Side.SILL));
             }
         }
     }
