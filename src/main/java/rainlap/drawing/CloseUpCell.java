@@ -14,7 +14,7 @@ import rainlap.paper.TextMetrics;
 /** A place seen close to in its cell: as drawn, and as it should be beneath it or in a cell of its own. */
 final class CloseUpCell {
     static final double HEIGHT = 48;
-    /** Of the place as it should be, which has no head of its own. */
+    /** Of the place as it should be, which has no head of its own but is drawn in as much room, so that both have one scale. */
     private static final double SECOND = 44;
     /** Room for the sentence beside it. */
     private static final double BESIDE = 33;
@@ -34,8 +34,22 @@ final class CloseUpCell {
         return HEIGHT + SECOND;
     }
 
+    /** That of the place as drawn, alone or above another. */
     static int scale(CloseUp view, PaperBox cell) {
-        return view.scale(field(cell));
+        return view.scale(field(first(cell)));
+    }
+
+    private static PaperBox first(PaperBox cell) {
+        return new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + HEIGHT);
+    }
+
+    private static PaperBox second(PaperBox cell) {
+        return new PaperBox(cell.left(), cell.bottom() - HEIGHT, cell.right(), cell.bottom());
+    }
+
+    /** Where the place is drawn in a cell that holds it twice: as drawn, and as it should be. */
+    static List<PaperBox> fields(PaperBox cell) {
+        return List.of(field(first(cell)), field(second(cell)));
     }
 
     private static PaperBox field(PaperBox cell) {
@@ -68,12 +82,12 @@ final class CloseUpCell {
 
     /** As drawn, and as it should be beneath it. */
     Group pair(PaperBox cell, Mended mended) {
-        PaperBox first = new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + HEIGHT), second = new PaperBox(cell.left(), first.bottom(), cell.right(), cell.bottom());
+        PaperBox first = first(cell);
         List<Mark> out = new ArrayList<>(head(first));
         out.addAll(view.drawn(field(first)));
         out.add(Text.of(cell.left(), cell.top() + 17.4, SectionPair.DRAWN, Looks.STRONG));
         out.addAll(SectionCell.text(told(Optional.empty(), MOST_LINES - 1), cell.left(), cell.top() + 17.4 + Looks.LINE));
-        out.add(Group.of("mended-" + letter, should(mended, new PaperBox(second.left(), second.top() - 5, second.right(), second.bottom()), second.top() + 4)));
+        out.add(Group.of("mended-" + letter, should(mended, second(cell), first.bottom() + 4)));
         return group(out);
     }
 

@@ -1,9 +1,11 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
@@ -41,6 +43,8 @@ final class CornerView {
     private static final Set<String> TURNS = Set.of("flat-sill", "pan-over-jamb");
     private static final long SIDE = 42_00;
     private static final long ALONG = 105_00;
+    /** A corner piece goes on so far past what lies bare, as a rule. */
+    private static final long PAST = 25_00;
     private final Evidence evidence;
     private final OpeningCorner corner;
     private final Severity severity;
@@ -93,9 +97,17 @@ final class CornerView {
         return new Box(x, y, x + deep, y + deep);
     }
 
-    /** The scale at which a corner fits a field so high. */
+    /** The scale at which a corner fits a field so high, with what covers its bare parts. */
     static int scale(OpeningCorner corner, double height) {
-        return (SIDE + ALONG + BACK * corner.opening().reveal()) / 500 + NAME <= height ? 5 : 10;
+        long longest = Stream.concat(corner.onLevel().stream().map(r -> reach(corner, corner.level(), r)), corner.onJamb().stream().map(r -> reach(corner, corner.jamb(), r)))
+                .max(Comparator.naturalOrder()).orElse(0L);
+        return longest + PAST <= ALONG && (SIDE + ALONG + BACK * corner.opening().reveal()) / 500 + NAME <= height ? 5 : 10;
+    }
+
+    /** How far from the corner a part of a surface reaches along it. */
+    private static long reach(OpeningCorner c, Side side, Region r) {
+        boolean fromStart = side.isJamb() ? c.level() == Side.SILL : c.jamb() == Side.LEFT;
+        return fromStart ? r.box().maxX() : c.opening().along(side) - r.box().minX();
     }
 
     /**

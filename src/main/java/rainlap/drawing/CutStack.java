@@ -60,11 +60,12 @@ final class CutStack {
     /**
      * One piece along the cut.
      *
+     * @param number of the piece in laying order
      * @param steps on the wall's face, ascending
      * @param lowLeg past the lower turn, by the distance from it
      * @param highLeg past the upper turn
      */
-    record Strand(Piece piece, List<Step> steps, List<Step> lowLeg, List<Step> highLeg) {
+    record Strand(int number, Piece piece, List<Step> steps, List<Step> lowLeg, List<Step> highLeg) {
         boolean isEmpty() {
             return steps.isEmpty() && lowLeg.isEmpty() && highLeg.isEmpty();
         }
@@ -94,7 +95,7 @@ final class CutStack {
         Map<Integer, Intervals> highLeg = stack.high.map(t -> stack.leg(t, true)).orElse(Map.of());
         CutLevels wall = new CutLevels(evidence, onWall, true), low = new CutLevels(evidence, lowLeg, false), high = new CutLevels(evidence, highLeg, false);
         for (int number : order(onWall, lowLeg, highLeg)) {
-            Strand s = new Strand(evidence.elevation().pieces().get(number), wall.steps(number), low.steps(number), high.steps(number));
+            Strand s = new Strand(number, evidence.elevation().pieces().get(number), wall.steps(number), low.steps(number), high.steps(number));
             if (!s.isEmpty()) {
                 stack.strands.put(number, s);
             }
@@ -111,6 +112,11 @@ final class CutStack {
 
     Cut cut() {
         return cut;
+    }
+
+    /** Whether one lies outside another wherever both lie. */
+    boolean isOutside(Strand outer, Strand inner) {
+        return evidence.stack().order().isOutside(outer.number(), inner.number());
     }
 
     List<Strand> strands() {
@@ -191,12 +197,19 @@ final class CutStack {
         }
         for (OutlineEdge edge : evidence.elevation().outline().edges()) {
             Segment s = edge.line();
-            long a = cut.plumb() ? s.a().y() : s.a().x(), b = cut.plumb() ? s.b().y() : s.b().x();
-            if (a == b && Math.abs(a - place) < 1) {
+            if (crossing(s).filter(at -> Math.abs(at - place) < 1).isPresent()) {
                 return Optional.of(new Turn(Optional.empty(), Side.WALL, edge.role() == EdgeRole.INTERNAL_CORNER && !cut.plumb(), edge.role() == EdgeRole.PARAPET && cut.plumb() && atHigh));
             }
         }
         return Optional.empty();
+    }
+
+    /** Where the cut's plane crosses an edge of the wall that runs more across it than along it, as a raked top does too. */
+    private Optional<Double> crossing(Segment s) {
+        double a = cut.plumb() ? s.a().x() : s.a().y(), b = cut.plumb() ? s.b().x() : s.b().y();
+        double from = cut.plumb() ? s.a().y() : s.a().x(), to = cut.plumb() ? s.b().y() : s.b().x();
+        boolean meets = a != b && Math.abs(to - from) <= Math.abs(b - a) && (cut.across() - a) * (cut.across() - b) <= 0;
+        return meets ? Optional.of(from + (cut.across() - a) / (b - a) * (to - from)) : Optional.empty();
     }
 
     /** Whether a piece follows the frame round a turn: what folds, and beads. */
@@ -210,20 +223,32 @@ final class CutStack {
         return high.filter(Turn::parapet).isPresent() && (kind == MaterialKind.TRIM || kind == MaterialKind.FLASHING);
     }
 
-    /** What each piece covers along the cut; soft pieces only as far as the frame goes. */
+    /** What each piece covers along the cut; soft pieces only as far as the frame goes, unless a stiff one beneath them goes on. */
     private Map<Integer, Intervals> onWall() {
         EdgeFrame e = EdgeFrame.of(cut.line());
         Map<Integer, Intervals> out = new LinkedHashMap<>();
         for (Face f : evidence.stack().meeting(Surface.WALL, cut.line().box())) {
             if (withFace || f.piece().material().layer() == Layer.WRAP) {
                 Intervals in = e.inside(f.region(), 0).shifted(cut.from());
-                boolean soft = goesRound(f.piece()) || caps(f.piece());
+                boolean soft = (goesRound(f.piece()) || caps(f.piece())) && !hangs(f);
                 Intervals part = soft && threshold ? Intervals.NONE : soft && (low.isPresent() || high.isPresent()) ? in.intersect(Intervals.of(
                         low.isPresent() ? frameFrom : cut.from(), high.isPresent() ? frameTo : cut.to())) : in;
                 out.merge(f.number(), part, Intervals::union);
             }
         }
         return out;
+    }
+
+    /** Whether a soft piece hangs down over a flashing that goes on past the foot of the wall: that is in the way of turning it under. */
+    private boolean hangs(Face soft) {
+        double foot = frameFrom;
+        return cut.plumb() && goesRound(soft.piece()) && low.filter(t -> t.opening().isEmpty()).isPresent() && !threshold && passes(soft, foot + 1)
+                && evidence.stack().meeting(Surface.WALL, cut.line().box()).stream().filter(f -> f.piece().material().kind() == MaterialKind.FLASHING)
+                        .anyMatch(f -> evidence.stack().order().isOutside(soft.number(), f.number()) && passes(f, foot - 1) && passes(f, foot + 1));
+    }
+
+    private boolean passes(Face f, double place) {
+        return EdgeFrame.of(cut.line()).inside(f.region(), 0).shifted(cut.from()).contains(place);
     }
 
     /** What each piece covers past a turn, by the distance from it. */
@@ -256,7 +281,7 @@ final class CutStack {
         }
         EdgeFrame e = EdgeFrame.of(new Segment(a, b));
         for (Face f : evidence.stack().meeting(Surface.WALL, new Segment(a, b).box())) {
-            if (goesRound(f.piece()) || withFace && atHigh && caps(f.piece())) {
+            if (goesRound(f.piece()) && (atHigh || !hangs(f)) || withFace && atHigh && caps(f.piece())) {
                 out.merge(f.number(), e.inside(f.region(), 0), Intervals::union);
             }
         }

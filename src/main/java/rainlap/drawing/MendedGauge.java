@@ -4,7 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainlap.geom.EdgeFrame;
+import rainlap.geom.Grid;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
@@ -23,12 +26,15 @@ import rainlap.wall.Surface;
 
 /** What is dimensioned in a mended cut: what was asked, the lap that is there now, or a strip that was added. */
 final class MendedGauge {
+    /** Sloped edges are off whole millimetres by no more, grid units. */
+    private static final long OFF = 2;
+
     private MendedGauge() {}
 
     static SectionPlan in(SectionPlan plan, Mended mended) {
         Optional<SectionPlan.Gauge> turned = plan.gauge().filter(g -> g.sign() == 0 && g.asked() > 0)
                 .map(g -> new SectionPlan.Gauge(g.from(), 0, g.asked(), 0));
-        Optional<SectionPlan.Gauge> strip = strip(plan.cut(), mended), lap = lap(plan, mended.evidence());
+        Optional<SectionPlan.Gauge> strip = strip(plan.cut(), mended), lap = lap(plan, mended);
         boolean tape = Rules.find(plan.first().finding().rule()).filter(r -> r.info().theme() == RuleInfo.Theme.TAPE).isPresent();
         return plan.with(turned.or(() -> tape ? strip.or(() -> lap) : lap.or(() -> strip)).or(() -> overlap(plan, mended.evidence())));
     }
@@ -62,15 +68,32 @@ final class MendedGauge {
         return Optional.empty();
     }
 
-    /** The sound lap between the two pieces of a finding that the cut meets nearest to its middle. */
-    private static Optional<SectionPlan.Gauge> lap(SectionPlan plan, Evidence e) {
+    /** The sound lap between two pieces of a finding, or one of them and one that was added, that the cut meets nearest to its middle; first of those on what it names first. */
+    private static Optional<SectionPlan.Gauge> lap(SectionPlan plan, Mended mended) {
         Finding f = plan.first().finding();
+        Evidence e = mended.evidence();
         Cut cut = plan.cut();
-        return e.joints().all().stream().filter(j -> j.kind().isLap() && j.kind() != JointKind.REVERSE_LAP && j.surface().isWall())
-                .filter(j -> Set.copyOf(f.pieces()).containsAll(List.of(j.outer().piece().id(), j.inner().piece().id())))
-                .flatMap(j -> j.runs().stream().flatMap(r -> crossing(r, cut).stream().flatMap(p -> SectionPlanner.lap(j, p, cut.plumb(), 0).stream())))
+        Set<String> of = Stream.concat(f.pieces().stream(), mended.added().stream()).collect(Collectors.toSet());
+        List<Joint> laps = e.joints().all().stream().filter(j -> j.kind().isLap() && j.kind() != JointKind.REVERSE_LAP && j.surface().isWall())
+                .filter(j -> of.containsAll(ids(j)) && f.pieces().stream().anyMatch(ids(j)::contains)).toList();
+        List<Joint> first = laps.stream().filter(j -> ids(j).contains(f.pieces().get(0))).toList();
+        return nearest(first, cut).or(() -> nearest(laps, cut));
+    }
+
+    private static List<String> ids(Joint j) {
+        return List.of(j.outer().piece().id(), j.inner().piece().id());
+    }
+
+    private static Optional<SectionPlan.Gauge> nearest(List<Joint> laps, Cut cut) {
+        return laps.stream().flatMap(j -> j.runs().stream().flatMap(r -> crossing(r, cut).stream().flatMap(p -> SectionPlanner.lap(j, p, cut.plumb(), 0).stream()))).map(MendedGauge::whole)
                 .filter(g -> cut.from() < g.from() && g.from() < cut.to())
                 .min(Comparator.comparingLong(g -> Math.abs(g.from() - cut.centre())));
+    }
+
+    /** A sloped edge lies on a grid: what that takes off whole millimetres is none. */
+    private static SectionPlan.Gauge whole(SectionPlan.Gauge g) {
+        long whole = Math.round((double) g.measured() / Grid.MM) * Grid.MM;
+        return Math.abs(whole - g.measured()) > OFF ? g : new SectionPlan.Gauge(g.from(), g.sign(), whole, g.asked());
     }
 
     /** Where a plane crosses a run. */

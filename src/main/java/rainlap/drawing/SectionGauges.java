@@ -12,6 +12,7 @@ import rainlap.paper.Polyline;
 import rainlap.paper.Text;
 import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
+import rainlap.rule.Finding;
 import rainlap.rule.Place;
 
 /** Dimensions in a section: what is short and, beyond it, what is asked. */
@@ -69,8 +70,12 @@ final class SectionGauges {
         line(grid.at(l.from(), row), grid.at(l.from() + l.rise(), row), "driven up " + Place.mm(l.rise()), out);
     }
 
-    private static String text(SectionPlan.Gauge g) {
-        return g.asked() > 0 ? LengthText.mmBeside(g.measured(), g.asked()) : LengthText.mm(g.measured());
+    /** A length that changes along the place says that it is the one here: the words tell the least. */
+    private String text(SectionPlan.Gauge g) {
+        String here = g.asked() > 0 ? LengthText.mmBeside(g.measured(), g.asked()) : LengthText.mm(g.measured());
+        Finding f = plan.first().finding();
+        boolean other = g.asked() > 0 && f.unit().equals("mm") && f.measured().isPresent() && !LengthText.mmBeside(Math.round(f.measured().getAsDouble() * 100), g.asked()).equals(here);
+        return other ? here + " here" : here;
     }
 
     /** Lengths from a turn inwards, or towards the eye at an internal corner, beyond what is turned there. */

@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rainlap.check.WeakPoint;
 import rainlap.rule.Place;
 
@@ -11,7 +12,7 @@ import rainlap.rule.Place;
  * @param letter of the plane
  * @param points the weak points it shows, worst first
  * @param gauge what is dimensioned
- * @param place where it is, in words; empty where its letter stands on the elevation
+ * @param place where it is, in words, and what else it shows; empty where its letter stands on the elevation and there is nothing else
  */
 record SectionPlan(String letter, List<WeakPoint> points, Cut cut, int scale, Optional<Gauge> gauge, Optional<String> place) {
     SectionPlan {
@@ -21,6 +22,12 @@ record SectionPlan(String letter, List<WeakPoint> points, Cut cut, int scale, Op
     /** The same section for these weak points. */
     SectionPlan of(List<WeakPoint> others) {
         return new SectionPlan(letter, others, cut, scale, gauge, place);
+    }
+
+    /** The same section, telling that it stands for further weak points too. */
+    SectionPlan telling(List<WeakPoint> alike) {
+        String numbers = alike.stream().map(p -> Integer.toString(p.number())).collect(Collectors.joining(", "));
+        return alike.isEmpty() ? this : new SectionPlan(letter, points, cut, scale, gauge, Optional.of(place.map(s -> s + " ").orElse("") + "This cut shows " + numbers + " too."));
     }
 
     /** The same section with a letter that stands on the elevation. */

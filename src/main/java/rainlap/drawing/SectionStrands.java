@@ -3,10 +3,7 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import rainlap.material.EndDams;
 import rainlap.material.MaterialKind;
-import rainlap.material.Profile;
 import rainlap.paper.Area;
 import rainlap.paper.Edge;
 import rainlap.paper.Mark;
@@ -21,7 +18,6 @@ final class SectionStrands {
     private static final double FIRST = 1.7;
     private static final double WIDEST_STEP = 3;
     private static final double ROOM = 13;
-    private static final double WIDEST_DRIP = 3;
     private static final double BATTEN = 1.6;
     private static final double BATTEN_PITCH = 0.9;
     private static final double CLADDING_PITCH = 1.6;
@@ -34,6 +30,7 @@ final class SectionStrands {
     private final double step;
     private final double depth;
     private final double reach;
+    private final SectionRelief relief;
 
     /** @param depth how far inwards the drawing goes, printed mm */
     SectionStrands(CutStack stack, SectionGrid grid, double depth) {
@@ -43,6 +40,7 @@ final class SectionStrands {
         this.reach = Math.max(REACH, depth);
         int most = stack.strands().stream().mapToInt(CutStack.Strand::highest).max().orElse(0);
         this.step = most == 0 ? WIDEST_STEP : Math.min(WIDEST_STEP, ROOM / most);
+        this.relief = new SectionRelief(stack, grid, this::out, step);
     }
 
     /** Distance of a level from the frame's face, printed mm. */
@@ -88,22 +86,22 @@ final class SectionStrands {
 
     /** The lines of a piece, joined round the turns where it goes round them. */
     List<List<PaperPoint>> paths(CutStack.Strand s) {
-        List<List<CutStack.Step>> runs = runs(s.steps());
         List<List<PaperPoint>> out = new ArrayList<>();
-        List<List<CutStack.Step>> low = new ArrayList<>(runs(s.lowLeg())), high = new ArrayList<>(runs(s.highLeg()));
+        List<List<CutStack.Step>> low = new ArrayList<>(SectionRelief.runs(s.lowLeg())), high = new ArrayList<>(SectionRelief.runs(s.highLeg()));
         boolean pan = s.piece().material().kind() == MaterialKind.FLASHING && grid.plumb() && startsAtTurn(high), caps = stack.caps(s.piece()), soft = CutStack.goesRound(s.piece()) || pan || caps;
-        for (List<CutStack.Step> run : runs) {
-            List<PaperPoint> path = new ArrayList<>(onWall(run));
-            CutStack.Step first = run.get(0), last = run.get(run.size() - 1);
-            if (soft && first.from() <= stack.frameFrom() + 1 && startsAtTurn(low)) {
+        boolean folds = s.piece().material().kind() == MaterialKind.FLASHING && !pan && !caps;
+        for (List<double[]> line : relief.lines(s, folds)) {
+            List<PaperPoint> path = new ArrayList<>(line.stream().map(p -> grid.at(p[0], p[1])).toList());
+            double[] first = line.get(0), last = line.get(line.size() - 1);
+            if (soft && Math.abs(first[0] - stack.frameFrom()) <= 1 && startsAtTurn(low)) {
                 List<PaperPoint> leg = leg(low.remove(0), false);
-                path.set(0, corner(leg.get(0), out(first.level())));
+                path.set(0, corner(leg.get(0), first[1]));
                 leg = turned(stack.low()) ? towardsEye(path, leg, -1) : leg;
                 path.addAll(0, reversed(leg.subList(1, leg.size())));
             }
-            if (soft && last.to() >= stack.frameTo() - 1 && startsAtTurn(high)) {
+            if (soft && Math.abs(last[0] - stack.frameTo()) <= 1 && startsAtTurn(high)) {
                 List<PaperPoint> leg = backed(s, fallen(s, leg(high.remove(0), true)), true);
-                path.set(path.size() - 1, corner(leg.get(0), out(last.level())));
+                path.set(path.size() - 1, corner(leg.get(0), last[1]));
                 if (turned(stack.high())) {
                     java.util.Collections.reverse(path);
                     leg = towardsEye(path, leg, 1);
@@ -111,7 +109,7 @@ final class SectionStrands {
                 }
                 path.addAll(leg.subList(1, leg.size()));
             }
-            out.add(s.piece().material().kind() != MaterialKind.FLASHING || pan || caps ? path : grid.plumb() ? bent(s, run) : dammed(s, run, path));
+            out.add(path);
         }
         low.forEach(l -> out.add(backed(s, leg(l, false), false)));
         high.forEach(l -> out.add(backed(s, leg(l, true), true)));
@@ -135,22 +133,6 @@ final class SectionStrands {
         List<PaperPoint> out = new ArrayList<>(leg);
         out.add(leg.get(leg.size() - 1).plus(0, -grid.length(up * 100)));
         return out;
-    }
-
-    /** A flashing seen from above, its ends turned up as far out as it is deep where the file says so and the cut holds them. */
-    private List<PaperPoint> dammed(CutStack.Strand s, List<CutStack.Step> run, List<PaperPoint> path) {
-        Profile folded = s.piece().material().profile();
-        double out = out(run.stream().mapToInt(CutStack.Step::level).max().orElse(0)), deep = grid.length(folded.depthMm().orElse(0) * 100);
-        boolean high = folded.endDamMm().orElse(0) > 0 && deep > 0;
-        List<PaperPoint> all = new ArrayList<>(path);
-        double from = run.get(0).from(), to = run.get(run.size() - 1).to();
-        if (high && folded.endDams().filter(EndDams::atLeft).isPresent() && from > stack.cut().from() + 1) {
-            all.add(0, grid.at(from, out + deep));
-        }
-        if (high && folded.endDams().filter(EndDams::atRight).isPresent() && to < stack.cut().to() - 1) {
-            all.add(grid.at(to, out + deep));
-        }
-        return all;
     }
 
     /**
@@ -188,70 +170,14 @@ final class SectionStrands {
         return grid.plumb() ? new PaperPoint(grid.face() - out, legStart.y()) : new PaperPoint(legStart.x(), grid.face() + out);
     }
 
-    private static List<List<CutStack.Step>> runs(List<CutStack.Step> steps) {
-        List<List<CutStack.Step>> out = new ArrayList<>();
-        for (CutStack.Step s : steps) {
-            List<CutStack.Step> last = out.isEmpty() ? null : out.get(out.size() - 1);
-            if (last != null && last.get(last.size() - 1).to() == s.from()) {
-                last.add(s);
-            } else {
-                out.add(new ArrayList<>(List.of(s)));
-            }
-        }
-        return out;
-    }
-
-    private List<PaperPoint> onWall(List<CutStack.Step> run) {
-        return sloped(run).stream().map(p -> grid.at(p[0], p[1])).toList();
-    }
-
     private List<PaperPoint> leg(List<CutStack.Step> run, boolean atHigh) {
         double turn = atHigh ? stack.frameTo() : stack.frameFrom();
         int sign = atHigh ? 1 : -1;
         if (turned(atHigh ? stack.high() : stack.low())) {
-            return sloped(run).stream().map(p -> grid.at(turn - sign * grid.units(p[1]), Math.min(reach, grid.length(p[0])))).toList();
+            return relief.sloped(run).stream().map(p -> grid.at(turn - sign * grid.units(p[1]), Math.min(reach, grid.length(p[0])))).toList();
         }
-        return sloped(run).stream()
+        return relief.sloped(run).stream()
                 .map(p -> grid.at(turn + sign * grid.units(p[1]), -Math.min(depth, grid.length(p[0])))).toList();
-    }
-
-    /** Places along the run with their distance out; a change of level slopes on the side where less lies beneath. */
-    private List<double[]> sloped(List<CutStack.Step> run) {
-        List<double[]> out = new ArrayList<>();
-        out.add(new double[] {run.get(0).from(), out(run.get(0).level())});
-        for (int i = 0; i + 1 < run.size(); i++) {
-            CutStack.Step a = run.get(i), b = run.get(i + 1);
-            double oa = out(a.level()), ob = out(b.level());
-            CutStack.Step lower = oa > ob ? b : a;
-            double ramp = Math.min(grid.units(Math.abs(oa - ob) * 1.1 + 0.6), 0.45 * (lower.to() - lower.from()));
-            double flat = Math.min(grid.units(0.5), ramp / 3);
-            if (oa > ob) {
-                out.add(new double[] {a.to() + flat, oa});
-                out.add(new double[] {a.to() + ramp, ob});
-            } else {
-                out.add(new double[] {a.to() - ramp, oa});
-                out.add(new double[] {a.to() - flat, ob});
-            }
-        }
-        out.add(new double[] {run.get(run.size() - 1).to(), out(run.get(run.size() - 1).level())});
-        return out;
-    }
-
-    /** A flashing with its upstand, its shelf and its drip where the file gives them; else with a kicked foot. */
-    private List<PaperPoint> bent(CutStack.Strand s, List<CutStack.Step> run) {
-        double foot = run.get(0).from(), top = run.get(run.size() - 1).to();
-        double out = out(run.stream().mapToInt(CutStack.Step::level).max().orElse(0)); // stiff: it stands off by the most that lies beneath it
-        Profile folded = s.piece().material().profile();
-        OptionalDouble upstand = folded.upstandMm(), deep = folded.depthMm();
-        if (upstand.isPresent() && deep.isPresent()) {
-            double nose = out + grid.length(deep.getAsDouble() * 100), drip = Math.min(grid.length(folded.dripMm().orElse(0) * 100), WIDEST_DRIP);
-            double slope = Math.tan(Math.toRadians(folded.fallDeg().orElse(5))) * deep.getAsDouble() * 100, fall = Math.min(slope, top - foot);
-            double down = folded.turnDownMm().orElse(0) * 100;
-            double shelf = Math.min(top, Math.max(foot + Math.max(0, fall) + down, top - upstand.getAsDouble() * 100)), front = shelf - fall;
-            double lowest = folded.turnDownMm().isPresent() ? front - down : Math.min(foot, front);
-            return List.of(grid.at(lowest, nose + drip), grid.at(Math.min(front, lowest + grid.units(drip)), nose), grid.at(front, nose), grid.at(shelf, out), grid.at(top, out));
-        }
-        return List.of(grid.at(foot, out + 1.4), grid.at(foot + Math.min(grid.units(1), (top - foot) / 3), out), grid.at(top, out));
     }
 
     /** The frame: hatched, its face and its turned ends wide, broken off behind. */

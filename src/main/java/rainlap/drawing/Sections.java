@@ -8,13 +8,16 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Point;
 import rainlap.mend.Answer;
 import rainlap.mend.Mended;
+import rainlap.mend.Mending;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.rule.Evidence;
+import rainlap.rule.Finding;
 
 /**
  * Chooses the weak points to be cut, worst first: as many as fit beside the elevation, further ones on sheets of their own. Each of no or one defence is
@@ -36,8 +39,8 @@ final class Sections {
     /** Numbers of the weak points that some section shows. */
     private final Set<Integer> shown = new TreeSet<>();
 
-    /** A section drawn, and the rule it was drawn for. */
-    private record Done(String rule, Cut cut) {}
+    /** A section drawn, and what it was drawn for. */
+    private record Done(Finding of, Cut cut) {}
 
     private Sections(Evidence evidence, SectionRoom room) {
         this.evidence = evidence;
@@ -88,9 +91,8 @@ final class Sections {
     }
 
     private void cut(WeakPoint p, SectionPlan plan, Optional<SectionPlanes> planes, List<WeakPoint> points) {
-        if (done.stream().anyMatch(d -> isSame(d, p, plan.cut()))) {
-            shown.add(p.number());
-        } else {
+        boolean same = done.stream().anyMatch(d -> isSame(d, p, plan.cut()));
+        if (!same || MendedCuts.isAsked(p) && !shown.contains(p.number())) {
             section(p, plan, planes, points);
         }
     }
@@ -100,11 +102,17 @@ final class Sections {
         return points.stream().filter(MendedCuts::isAsked).map(WeakPoint::number).filter(n -> !shown.contains(n)).toList();
     }
 
-    /** The same rule along the same line, or another at the same place, would show the same once more. */
+    /** The same wrong with the same pieces along the same line, or another at the same place, would show the same once more. */
     private static boolean isSame(Done d, WeakPoint p, Cut b) {
         Cut a = d.cut();
         boolean sameLine = a.plumb() == b.plumb() && Math.abs(a.centre() - b.centre()) < SAME;
-        return sameLine && (d.rule().equals(p.finding().rule()) || Math.abs(a.across() - b.across()) < SAME);
+        return sameLine && (Mending.key(d.of()).equals(Mending.key(p.finding())) || Math.abs(a.across() - b.across()) < SAME);
+    }
+
+    /** Others that a section shows too, though its plane does not cross them; it tells their numbers. */
+    private List<WeakPoint> alike(Done d, List<WeakPoint> crossed, List<WeakPoint> all) {
+        return all.stream().filter(o -> MendedCuts.isAsked(o) && !crossed.contains(o) && !shown.contains(o.number()) && CloseUp.of(o, evidence).isEmpty())
+                .filter(o -> isSame(d, o, planner.plan(o, 0.5).cut())).toList();
     }
 
     private void closeUp(WeakPoint p, CloseUp view, Optional<SectionPlanes> planes) {
@@ -163,9 +171,11 @@ final class Sections {
         }
         String letter = letters.next();
         SectionPlan plan = marked.orElseGet(() -> planner.plans(p, SectionPlanes.SHARES).get(0).unmarked(letter));
-        done.add(new Done(p.finding().rule(), plan.cut()));
-        SectionPlan whole = plan.of(shown(p, plan.cut(), all));
-        whole.points().forEach(o -> shown.add(o.number()));
+        Done now = new Done(p.finding(), plan.cut());
+        done.add(now);
+        List<WeakPoint> crossed = shown(p, plan.cut(), all), alike = alike(now, crossed, all);
+        SectionPlan whole = plan.of(crossed).telling(alike);
+        Stream.concat(crossed.stream(), alike.stream()).forEach(o -> shown.add(o.number()));
         Optional<Answer> answer = MendedCuts.of(p, plan.cut(), evidence);
         pair(new Pair(answer, plumb, single, SectionPair.height(plumb), SectionPair.more(plumb, answer.flatMap(Answer::mended))), b -> whole.scale(), (box, note) -> SectionView.of(whole, evidence, box, note),
                 (box, mended) -> SectionPair.of(whole, evidence, mended, box), (box, mended) -> SectionPair.mended(whole, evidence, mended, box));

@@ -2,23 +2,79 @@ package rainlap.mend;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
+import rainlap.material.Bond;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.wall.Piece;
+import rainlap.wall.Shape;
 import rainlap.wall.Surface;
 
-/** Sheets that run on round a corner of the building. */
+/** Strips and sheets round corners of the building and past its edges. */
 final class EdgeMends {
     private static final long INTO = 100;
 
     private EdgeMends() {}
 
+    /** A strip of membrane over the corner, its edges and the fold taped. */
+    static Optional<Edited> wrappedAnew(Evidence e, Finding f) {
+        Optional<Material> sheet = sheet(e);
+        if (f.pieces().isEmpty() || !f.where().isLine() || sheet.isEmpty()) {
+            return Optional.empty();
+        }
+        long asked = e.practice().get(Limit.CORNER_WRAP).hundredths(), cover = e.practice().get(Limit.TAPE_COVER).hundredths();
+        Box line = f.where().box();
+        Edited out = new Edited(e.elevation().pieces());
+        Box round = new Box(line.minX() - asked, line.minY(), line.maxX() + asked, line.maxY());
+        List<String> beneath = f.pieces().stream().filter(id -> out.number(id) >= 0).toList();
+        List<String> stuck = out.pieces().stream().filter(p -> isStuck(p) && p.wallBox().filter(round::overlaps).isPresent()).map(Piece::id).toList();
+        stuck.forEach(id -> out.takeOff(id, Surface.WALL, List.of(Region.of(round))));
+        String name = lay(out, sheet.get(), beneath, List.of(Region.of(round)));
+        for (long x : new long[] {line.minX() - asked, line.minX(), line.maxX() + asked}) {
+            TapeMends.lay(e, out, Stream.concat(beneath.stream(), Stream.of(name)).toList(), List.of(Region.of(new Box(x - cover, line.minY(), x + cover, line.maxY()))), 2 * cover);
+        }
+        out.say((stuck.isEmpty() ? "A" : "The old tape off, and a") + " strip of membrane over the corner, " + LengthText.mm(asked) + " to each side, its edges and the fold taped.");
+        return Optional.of(out);
+    }
+
+    /** What the corner is taped or sealed with already. */
+    private static boolean isStuck(Piece p) {
+        return p.material().kind() == MaterialKind.TAPE || p.material().kind() == MaterialKind.SEALANT;
+    }
+
+    private static Optional<Material> sheet(Evidence e) {
+        return e.elevation().pieces().stream().map(Piece::material).filter(m -> m.kind() == MaterialKind.MEMBRANE).findFirst();
+    }
+
+    private static String lay(Edited out, Material sheet, List<String> beneath, List<Region> where) {
+        String name = out.free("strip");
+        out.layAfter(beneath, new Piece(name, sheet, List.of(new Shape(Surface.WALL, where)), List.of(), Bond.LOOSE, List.of()));
+        beneath.forEach(id -> out.bringOutside(name, id));
+        return name;
+    }
+
+    /** A strip over what ends at the top, turned over that. */
+    static Optional<Edited> topped(Evidence e, Finding f) {
+        Edited out = new Edited(e.elevation().pieces());
+        List<String> beneath = f.pieces().stream().filter(id -> out.number(id) >= 0).toList();
+        Optional<Material> sheet = sheet(e);
+        if (beneath.isEmpty() || sheet.isEmpty() || f.required().isEmpty() || !f.where().isLine() || !f.where().surface().isWall()) {
+            return Optional.empty();
+        }
+        long asked = Math.round(f.required().getAsDouble() * 100), lap = e.practice().get(Limit.COURSE_LAP).hundredths();
+        lay(out, sheet.get(), beneath, Bands.beside(f.where().line(), -asked - INTO, lap));
+        out.say("A strip of membrane over " + String.join(", ", beneath) + " by " + LengthText.mm(lap) + ", turned " + LengthText.mm(asked) + " over the top.");
+        return Optional.of(out);
+    }
+
+    /** The same of sheets that run on themselves. */
     static Optional<Edited> wrapped(Evidence e, Finding f) {
         if (f.pieces().isEmpty() || !f.where().isLine()) {
             return Optional.empty();
@@ -38,7 +94,7 @@ final class EdgeMends {
                 }
             });
         }
-        out.say("Sheets run " + LengthText.mm(asked) + " on round the corner.");
+        out.say("A strip over the corner or, as here, sheets that run " + LengthText.mm(asked) + " on round it.");
         return Optional.of(out);
     }
 
@@ -59,7 +115,24 @@ final class EdgeMends {
         return Optional.of(out);
     }
 
-    /** Sheets that run on past the top or the base, which lies to the right of its line. */
+    /** A strip in behind sheets that end too soon at the base, brought down past that, the joint taped; the base lies to the right of its line. */
+    static Optional<Edited> footed(Evidence e, Finding f) {
+        Edited out = new Edited(e.elevation().pieces());
+        List<String> over = f.pieces().stream().filter(id -> out.number(id) >= 0 && out.pieces().get(out.number(id)).material().kind() == MaterialKind.MEMBRANE).toList();
+        Optional<Material> sheet = sheet(e);
+        if (over.isEmpty() || sheet.isEmpty() || f.required().isEmpty() || !f.where().isLine() || !f.where().surface().isWall()) {
+            return Optional.empty();
+        }
+        long asked = Math.round(f.required().getAsDouble() * 100), lap = e.practice().get(Limit.COURSE_LAP).hundredths(), cover = e.practice().get(Limit.TAPE_COVER).hundredths();
+        double foot = -f.measured().orElse(0) * 100;
+        String name = out.free("strip");
+        out.layFirst(new Piece(name, sheet.get(), List.of(new Shape(Surface.WALL, Bands.beside(f.where().line(), -asked - INTO, lap))), List.of(), Bond.LOOSE, List.of()));
+        TapeMends.lay(e, out, Stream.concat(Stream.of(name), over.stream()).toList(), Bands.beside(f.where().line(), foot - cover, foot + cover), 2 * cover);
+        out.say("A strip of membrane in behind " + String.join(", ", over) + ", " + LengthText.mm(lap) + " up and " + LengthText.mm(asked) + " past the base, the joint taped.");
+        return Optional.of(out);
+    }
+
+    /** The same of sheets that run on past the base themselves, which lies to the right of its line. */
     static Optional<Edited> past(Evidence e, Finding f) {
         Edited out = new Edited(e.elevation().pieces());
         List<String> sheets = f.pieces().stream().filter(id -> out.number(id) >= 0 && out.pieces().get(out.number(id)).material().kind() == MaterialKind.MEMBRANE).toList();
@@ -68,7 +141,7 @@ final class EdgeMends {
         }
         long asked = Math.round(f.required().getAsDouble() * 100);
         sheets.forEach(id -> out.extend(id, Surface.WALL, Bands.beside(f.where().line(), -asked - INTO, INTO)));
-        out.say(String.join(", ", sheets) + " " + LengthText.mm(asked) + " past the edge of the wall.");
+        out.say("A strip in behind or, as here, longer sheets: " + String.join(", ", sheets) + " " + LengthText.mm(asked) + " past the edge of the wall.");
         return Optional.of(out);
     }
 }

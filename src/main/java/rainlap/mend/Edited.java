@@ -71,14 +71,25 @@ final class Edited {
         Piece p = pieces.get(number(id));
         Box b = p.wallBox().orElseThrow();
         List<Region> beneath = List.of(Region.of(new Box(from, Math.min(b.minY(), level) - 1, to, level)));
-        List<Shape> lower = p.shapes().stream().filter(s -> s.on().isWall()).map(s -> Overlay.intersection(s.regions(), beneath))
-                .filter(r -> !r.isEmpty()).map(r -> new Shape(Surface.WALL, r)).toList();
+        List<Shape> lower = on(p, beneath);
         String name = free(id + " below");
         takeOff(id, Surface.WALL, beneath);
         int at = number(id);
         pieces.add(Math.max(0, at), new Piece(name, p.material(), lower, p.under(), p.bond(), p.cuts()));
         pieces.replaceAll(o -> o.under().contains(id) ? with(o, o.shapes(), Stream.concat(o.under().stream(), Stream.of(name)).toList()) : o);
         return name;
+    }
+
+    /** Whether a sheet goes on below a level line between two places. */
+    boolean reachesBelow(String id, long level, long from, long to) {
+        Piece p = pieces.get(number(id));
+        long foot = p.wallBox().orElseThrow().minY();
+        return foot < level && !on(p, List.of(Region.of(new Box(from, foot, to, level)))).isEmpty();
+    }
+
+    /** What of a piece lies on an area of the wall. */
+    private static List<Shape> on(Piece p, List<Region> area) {
+        return p.shapes().stream().filter(s -> s.on().isWall()).map(s -> Overlay.intersection(s.regions(), area)).filter(r -> !r.isEmpty()).map(r -> new Shape(Surface.WALL, r)).toList();
     }
 
     /** Takes a piece off an area; all of it where nothing is left. */

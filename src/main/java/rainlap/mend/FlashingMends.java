@@ -19,6 +19,9 @@ import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
+import rainlap.rule.MendSizes;
+import rainlap.rule.PieceWords;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
@@ -27,6 +30,8 @@ import rainlap.wall.Surface;
 
 /** Flashings folded otherwise, longer or higher, or set where there is none. */
 final class FlashingMends {
+    /** How the name of one begins that is set where there was none. */
+    static final String SET = "head flashing";
     private static final String HEAD_FLASHING = "head-flashing";
 
     /** A sloped edge is drawn on a grid: 1 mm more than asked. */
@@ -39,14 +44,24 @@ final class FlashingMends {
     /** Turned up at the end that a finding lies at, and at both where the water tells of neither. */
     static Optional<Edited> dammed(Evidence e, Finding f) {
         return folded(e, f, p -> {
-            Box b = p.wallBox().orElseThrow(), at = f.where().box();
-            boolean left = Math.abs(at.minX() - b.minX()) < Math.abs(at.maxX() - b.maxX());
+            boolean left = isLeft(f, p.wallBox().orElseThrow());
             Profile old = p.material().profile();
             boolean both = old.endDams().filter(d -> left ? d.atRight() : d.atLeft()).isPresent();
             EndDams dams = both ? EndDams.BOTH : left ? EndDams.LEFT : EndDams.RIGHT;
             double high = Math.max(old.endDamMm().orElse(0), e.practice().get(Limit.END_DAM).hundredths() / 100.0);
             return old.withEndDams(dams, high);
-        }, "The end of " + first(f) + " turned up " + e.practice().get(Limit.END_DAM).number() + " high.");
+        }, "The end of " + first(f) + " turned up " + e.practice().get(Limit.END_DAM).number() + " high" + slit(e, f) + ".");
+    }
+
+    private static String slit(Evidence e, Finding f) {
+        return e.elevation().pieces().stream().filter(p -> p.id().equals(first(f))).flatMap(p -> p.wallBox().stream()).findFirst()
+                .map(b -> HeadFlashings.overEnd(e, first(f), isLeft(f, b) ? b.minX() : b.maxX())).filter(over -> !over.isEmpty())
+                .map(over -> ", " + PieceWords.list(over) + " slit where it stands").orElse("");
+    }
+
+    private static boolean isLeft(Finding f, Box own) {
+        Box at = f.where().box();
+        return Math.abs(at.minX() - own.minX()) < Math.abs(at.maxX() - own.maxX());
     }
 
     static Optional<Edited> fallen(Evidence e, Finding f) {
@@ -126,11 +141,12 @@ final class FlashingMends {
         if (made.isEmpty() || opening.isEmpty() || !f.where().surface().isWall()) {
             return Optional.empty();
         }
-        long past = e.practice().get(Limit.FLASHING_PAST_OPENING).hundredths(), up = Math.round(made.get().profile().upstandMm().orElse(0) * 100);
-        Box r = opening.get().rect(), set = new Box(r.minX() - past, r.maxY(), r.maxX() + past, r.maxY() + Math.max(up, e.practice().get(Limit.HEAD_UPSTAND).hundredths()));
+        long past = e.practice().get(Limit.FLASHING_PAST_OPENING).hundredths(), up = Math.max(Math.round(made.get().profile().upstandMm().orElse(0) * 100), MendSizes.overUpstand(e));
+        Material high = made.get().withProfile(made.get().profile().withUpstand(OptionalDouble.of(up / 100.0)));
+        Box r = opening.get().rect(), set = new Box(r.minX() - past, r.maxY(), r.maxX() + past, r.maxY() + up);
         Edited out = new Edited(e.elevation().pieces());
         List<String> beneath = e.stack().meeting(Surface.WALL, set).stream().map(x -> x.piece()).filter(p -> p.material().layer() == Layer.WRAP).map(Piece::id).distinct().toList();
-        out.layAfter(beneath, new Piece(out.free("head flashing"), made.get(), List.of(new Shape(Surface.WALL, List.of(Region.of(set)))), List.of(), Bond.LOOSE, List.of()));
+        out.layAfter(beneath, new Piece(out.free(SET), high, List.of(new Shape(Surface.WALL, List.of(Region.of(set)))), List.of(), Bond.LOOSE, List.of()));
         out.say("A head flashing " + LengthText.mm(past) + " past both jambs.");
         return Optional.of(out);
     }

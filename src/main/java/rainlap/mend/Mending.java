@@ -1,5 +1,6 @@
 package rainlap.mend;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -97,18 +98,25 @@ public final class Mending {
         return first.flatMap(f -> mended(new Mended(drawn, List.of(), List.of()), f, MOST_STEPS)).map(Answer::of).orElseGet(() -> Answer.none(why));
     }
 
-    /** The first of the ways to mend a finding after which nothing is wrong that was not before, mending what each brings with it. */
+    /** A way tried, and what is left wrong after it. */
+    private record Tried(Mended done, Optional<Finding> left) {}
+
+    /** The first of the ways to mend a finding that brings nothing else with it; or else the first after which nothing is wrong when that is mended too. */
     private Optional<Mended> mended(Mended now, Finding next, int steps) {
+        List<Tried> ways = new ArrayList<>();
         for (Mends.Mend mend : steps == 0 ? List.<Mends.Mend>of() : Mends.of(next.rule())) {
-            Optional<Edited> edited = mend.of(now.evidence(), next).filter(e -> !e.isImpossible());
-            if (edited.isPresent()) {
-                Mended done = now.with(edited.get());
-                Optional<Finding> left = here(done.evidence()).stream().filter(f -> !isKnown(f, done.added())).findFirst();
-                left.ifPresent(this::leaves);
-                Optional<Mended> all = left.isEmpty() ? Optional.of(done) : left.filter(f -> !key(f).equals(key(next))).flatMap(f -> mended(done, f, steps - 1));
-                if (all.isPresent()) {
-                    return all;
-                }
+            Optional<Tried> tried = mend.of(now.evidence(), next).filter(e -> !e.isImpossible()).map(now::with)
+                    .map(done -> new Tried(done, here(done.evidence()).stream().filter(f -> !isKnown(f, done.added())).findFirst()));
+            if (tried.filter(t -> t.left().isEmpty()).isPresent()) {
+                return tried.map(Tried::done);
+            }
+            tried.ifPresent(ways::add);
+        }
+        for (Tried t : ways) {
+            leaves(t.left().orElseThrow());
+            Optional<Mended> all = t.left().filter(f -> !key(f).equals(key(next))).flatMap(f -> mended(t.done(), f, steps - 1));
+            if (all.isPresent()) {
+                return all;
             }
         }
         return Optional.empty();

@@ -68,7 +68,7 @@ final class OpeningMends {
         }
         Box edge = f.where().box();
         String flashing = f.pieces().get(0), sheet = f.pieces().get(1);
-        long over = e.practice().get(Limit.HEAD_UPSTAND).hundredths();
+        long over = flashing.startsWith(FlashingMends.SET) ? MendSizes.overUpstand(e) : e.practice().get(Limit.HEAD_UPSTAND).hundredths();
         Edited out = new Edited(e.elevation().pieces());
         Box own = out.pieces().get(out.number(flashing)).wallBox().orElseThrow();
         Optional<Box> opening = e.elevation().openings().stream().map(Opening::rect)

@@ -65,9 +65,11 @@ final class SheetMends {
         });
     }
 
-    /** The upper edge of a patch tucked in behind the sheet it lies on, which is slit for it. */
+    /** The upper edge of a patch tucked in behind the sheet it lies on, which is slit for it; only where that goes on below. */
     static Optional<Edited> tucked(Evidence e, Finding f) {
-        return LapMends.joint(e, f).filter(j -> j.inner().piece().material().kind() == MaterialKind.MEMBRANE).map(j -> {
+        long lapped = f.where().box().maxY() - e.practice().get(Limit.COURSE_LAP).hundredths();
+        return LapMends.joint(e, f).filter(j -> j.inner().piece().material().kind() == MaterialKind.MEMBRANE)
+                .filter(j -> new Edited(e.elevation().pieces()).reachesBelow(j.inner().piece().id(), lapped, j.outer().box().minX(), j.outer().box().maxX())).map(j -> {
             long lap = e.practice().get(Limit.COURSE_LAP).hundredths(), top = f.where().box().maxY();
             String patch = j.outer().piece().id(), sheet = j.inner().piece().id();
             Box b = j.outer().box();

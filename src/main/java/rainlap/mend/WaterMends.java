@@ -31,7 +31,13 @@ final class WaterMends {
             boolean flashing = lift && j.inner().piece().material().kind() == MaterialKind.FLASHING;
             long driven = MendSizes.driven(e, step.get()), asked = flashing ? Math.max(driven, MendSizes.overUpstand(e)) : MendSizes.lap(e, step.get());
             Edited out = new Edited(e.elevation().pieces());
-            out.extend(j.inner().piece().id(), Surface.WALL, LapMends.beneath(j.line(), asked));
+            String inner = j.inner().piece().id();
+            long top = top(out, inner);
+            out.extend(inner, Surface.WALL, LapMends.beneath(j.line(), asked));
+            if (flashing) {
+                double more = (top(out, inner) - top) / 100.0;
+                out.profile(inner, p -> p.withUpstand(p.upstandMm().isPresent() ? OptionalDouble.of(p.upstandMm().getAsDouble() + more) : p.upstandMm()));
+            }
             out.say(j.outer().piece().id() + " laps " + j.inner().piece().id() + " by " + LengthText.mm(asked) + ".");
             return out;
         });
@@ -56,6 +62,10 @@ final class WaterMends {
             });
             return old.map(b -> out);
         }));
+    }
+
+    private static long top(Edited out, String id) {
+        return out.pieces().get(out.number(id)).wallBox().orElseThrow().maxY();
     }
 
     private static Optional<Step> last(Finding f, Step.Kind... kinds) {

@@ -3,6 +3,7 @@ package rainlap.rule;
 import java.util.List;
 import java.util.Optional;
 import rainlap.geom.Box;
+import rainlap.geom.Grid;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
@@ -31,6 +32,21 @@ public final class HeadFlashings {
     public static Optional<Opening> findOpening(Elevation e, Face f) {
         return f.piece().material().kind() != MaterialKind.FLASHING ? Optional.empty()
                 : e.openings().stream().filter(o -> isAbove(f, o)).findFirst();
+    }
+
+    /** Membranes that run on over an end of a flashing, which must be slit where that is turned up; outermost last. */
+    public static List<String> overEnd(Evidence e, String flashing, long tip) {
+        return e.stack().on(Surface.WALL).stream().filter(f -> f.piece().id().equals(flashing)).findFirst().map(own -> {
+            long level = (own.box().minY() + own.box().maxY()) / 2;
+            return e.stack().meeting(Surface.WALL, new Box(tip, level, tip, level)).stream().filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE && e.stack().isOutside(f, own))
+                    .filter(f -> f.region().covers(tip - (double) Grid.MM, level) && f.region().covers(tip + (double) Grid.MM, level)).map(f -> f.piece().id()).distinct().toList();
+        }).orElse(List.of());
+    }
+
+    /** What must be done besides where an end is turned up: {@code ; slit M3 where it stands}, or nothing. */
+    public static String slit(Evidence e, String flashing, long tip) {
+        List<String> over = overEnd(e, flashing, tip);
+        return over.isEmpty() ? "" : "; slit " + PieceWords.list(over) + " where it stands";
     }
 
     private static boolean isAbove(Face f, Opening o) {

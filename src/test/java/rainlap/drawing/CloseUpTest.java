@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import rainlap.Shipped;
 import rainlap.check.CheckResult;
 import rainlap.check.Checker;
 import rainlap.check.WeakPoint;
@@ -67,6 +70,18 @@ class CloseUpTest {
         assertTrue(words(view(result("end-lap-near-opening/bad-1-50-away")).drawn(FIELD)).containsAll(List.of("50", "150 asked")));
         assertTrue(words(view(result("end-lap-near-opening/bad-3-towards-a-corner")).drawn(FIELD)).contains("120, 150 asked, both straight"));
         assertTrue(words(view(result("unstaggered-laps/bad-2-just-outside-149")).drawn(FIELD)).containsAll(List.of("149", "150 asked")));
+    }
+
+    /** The scale that the head gives is that of both pictures, and what mends a bare corner is drawn whole. */
+    @Test
+    void aPlaceAsDrawnAndAsItShouldBeHaveOneScale() {
+        PaperBox cell = PaperBox.ofSize(0, 0, Slots.SECTIONS.width(), CloseUpCell.pairHeight());
+        Set<Integer> scales = new TreeSet<>();
+        Shipped.all().forEach(w -> w.result().weakPoints().forEach(p -> CloseUp.of(p, w.result().evidence()).ifPresent(v -> {
+            scales.add(CloseUpCell.scale(v, cell));
+            CloseUpCell.fields(cell).forEach(f -> assertEquals(CloseUpCell.scale(v, cell), v.scale(f), w.file() + " " + p.number()));
+        })));
+        assertTrue(scales.containsAll(List.of(5, 10)), scales.toString());
     }
 
     /** Nothing of the wall beyond the view is left, on a page either. */

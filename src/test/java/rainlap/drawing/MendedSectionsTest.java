@@ -36,6 +36,7 @@ import rainlap.paper.PaperBox;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.wall.Elevation;
+import rainlap.wall.LayingOrder;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
 import rainlap.wall.Stage;
@@ -125,6 +126,54 @@ class MendedSectionsTest {
                     .forEach(s -> wrong.put(d.toString(), s + " / " + remedy));
         }
         assertEquals(Map.of(), wrong);
+    }
+
+    /** Where the table has a strip laid, and nothing else, the cut shows that strip, or says that it shows another way. */
+    @Test void theTableAndTheMendedCutTellOfTheSameStrip() {
+        Map<String, String> wrong = new TreeMap<>();
+        for (Done d : MENDED.stream().filter(d -> d.mended().isPresent() && d.point.finding().remedy().matches("(Slip|Wrap|Lap|Lay) a strip.*")).toList()) {
+            String told = String.join(" ", d.mended().get().what());
+            if (!told.contains("strip") || d.mended().get().added().stream().noneMatch(id -> id.startsWith("strip") || id.startsWith("flap")) && !told.contains("as here")) {
+                wrong.put(d.toString(), told + " / " + d.point.finding().remedy());
+            }
+        }
+        assertEquals(Map.of(), wrong);
+    }
+
+    /** A membrane that runs on over an end that is turned up must be slit there, and both say so. */
+    @Test void whatRunsOverAnEndDamIsSlit() {
+        Set<String> told = new TreeSet<>();
+        for (Done d : MENDED.stream().filter(d -> d.mended().isPresent() && d.point.finding().rule().matches("no-end-dam|way-round-an-end")).toList()) {
+            boolean cut = String.join(" ", d.mended().get().what()).contains(" slit where it stands"), words = d.point.finding().remedy().contains("; slit ");
+            assertEquals(words, cut, d.toString());
+            told.add(d.wall + " " + cut);
+        }
+        assertTrue(told.contains("elevations/estuary-hut-north.json true") && told.contains("elevations/bakery-trailer-rear.json true"), told.toString());
+    }
+
+    /** Two things wrong with one joint are mended with the same sheet outside. */
+    @Test void oneJointIsMendedOneWay() {
+        Map<String, String> wrong = new TreeMap<>();
+        int pairs = 0;
+        for (Done a : MENDED.stream().filter(d -> d.mended().isPresent() && d.point.finding().joint().isPresent()).toList()) {
+            for (Done b : MENDED.stream().filter(d -> d.result == a.result && d.point.number() > a.point.number() && d.mended().isPresent()).toList()) {
+                if (a.point.finding().joint().equals(b.point.finding().joint()) && Set.copyOf(a.point.finding().pieces()).equals(Set.copyOf(b.point.finding().pieces()))) {
+                    pairs++;
+                    String one = order(a), other = order(b);
+                    if (!one.equals(other)) {
+                        wrong.put(a + " / " + b, one + " / " + other);
+                    }
+                }
+            }
+        }
+        assertEquals(Map.of(), wrong);
+        assertTrue(pairs > 0, "no joint with two weak points");
+    }
+
+    private static String order(Done d) {
+        List<String> ids = d.point.finding().pieces().stream().sorted().limit(2).toList();
+        List<String> laid = d.mended().orElseThrow().evidence().elevation().pieces().stream().map(Piece::id).toList();
+        return new LayingOrder(d.mended().get().evidence().elevation().pieces()).isOutside(laid.indexOf(ids.get(0)), laid.indexOf(ids.get(1))) ? ids.get(0) : ids.get(1);
     }
 
     /** However much there is to say of a mended cut, it stands inside its cell, and above what comes beneath. */

@@ -71,6 +71,14 @@ final class ShortLap {
                 .reads(lap, Asked.briefly(required)).joint(j.id())
                 .says(outer + " laps " + inner + " by " + lap + (required.orTaped() ? ", without tape," : "") + " at " + where.inWords() + ". "
                         + Asked.sentence(required),
-                        remedy.of(outer, inner, missing, LengthText.mm(mended) + (mended > MendSizes.up(required.hundredths()) ? " (wind drives water that far)" : "")) + orTape + ".");
+                        how(e, j, s, missing, LengthText.mm(mended) + (mended > MendSizes.up(required.hundredths()) ? " (wind drives water that far)" : "")) + orTape + ".");
+    }
+
+    /** A lap that must be turned round anyway is made longer then. */
+    private String how(Evidence e, Joint j, Joint.Stretch s, String missing, String mended) {
+        String outer = j.outer().piece().id(), inner = j.inner().piece().id();
+        return limit == Limit.END_LAP && LapTowardsTravel.isOpen(e, j)
+                ? "Lay " + inner + " over " + outer + " instead, for it opens the way the building travels, and make the lap at least " + mended + " wide" + LapTowardsTravel.tape(e, s)
+                : remedy.of(outer, inner, missing, mended);
     }
 }

@@ -108,7 +108,7 @@ public final class NoEndDam implements Rule {
                 .reads(high == 0 ? "not turned up" : mm + " high", asked.number() + " high")
                 .says("The " + end.inWords() + (high == 0 ? " is not turned up" : " is turned up by only " + mm) + ": water that runs along it leaves there, behind what is beside it. "
                         + Asked.sentence(asked, "an end dam " + asked.number() + " high"),
-                        "Fold the " + end.inWords() + " up by at least " + asked.number() + ", out to the face of the cladding beside it, its corner folded and not cut;"
-                        + " or replace " + end.piece.id() + ". Wear gloves: sheet-metal edges cut.");
+                        "Fold the " + end.inWords() + " up by at least " + asked.number() + ", out to the face of the cladding beside it, its corner folded and not cut"
+                        + HeadFlashings.slit(e, end.piece.id(), end.tip()) + "; or replace " + end.piece.id() + ". Wear gloves: sheet-metal edges cut.");
     }
 }

@@ -3,9 +3,11 @@ package rainlap.rule.water;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.material.MaterialKind;
+import rainlap.geom.Box;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.HeadFlashings;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
@@ -44,6 +46,12 @@ public final class WayRoundAnEnd implements Rule {
                 .says("Water runs off an end of " + ledge + " and comes onto the frame at " + where.inWords()
                         + (w.defences() == 0 ? " with nothing failing: " : " when one thing fails: ") + Steps.told(w.path())
                         + ". Tape on the wall across that end does not hold it: the ledge stands out in front of the wall.",
-                        "Turn that end of " + ledge + " up by " + e.practice().get(Limit.END_DAM).number() + " as an end dam, or carry " + ledge + " on until its end lies over sound membrane.");
+                        "Turn that end of " + ledge + " up by " + e.practice().get(Limit.END_DAM).number() + " as an end dam" + HeadFlashings.slit(e, ledge, at(e, ledge, where)) + "; or carry " + ledge + " on until its end lies over sound membrane.");
+    }
+
+    /** The end that the water runs off. */
+    private static long at(Evidence e, String ledge, Place where) {
+        Box own = e.elevation().pieces().stream().filter(p -> p.id().equals(ledge)).flatMap(p -> p.wallBox().stream()).findFirst().orElse(where.box());
+        return Math.abs(where.box().minX() - own.minX()) < Math.abs(where.box().maxX() - own.maxX()) ? own.minX() : own.maxX();
     }
 }
