@@ -19,6 +19,8 @@ final class CloseUpCell {
     /** Room for the sentence beside it. */
     private static final double BESIDE = 33;
     private static final int MOST_LINES = 8;
+    /** Of the place as it should be. */
+    private static final int SECOND_LINES = 9;
     private final CloseUp view;
     private final String letter;
     /** Where it is, in words; blank where its letter stands on the elevation. */
@@ -30,16 +32,28 @@ final class CloseUpCell {
         this.place = place;
     }
 
-    static double pairHeight() {
-        return HEIGHT + SECOND;
+    /** How high it stands as drawn, for what is told of it. */
+    double height(Optional<String> because) {
+        return HEIGHT + SectionWords.more(view.point().finding(), notes(because), BESIDE, MOST_LINES - (because.isPresent() ? 0 : 1));
+    }
+
+    /** The same as it should be, for what is told of that. */
+    static double height(Mended mended) {
+        return HEIGHT + SectionWords.more(mended.what(), BESIDE, SECOND_LINES);
+    }
+
+    /** Both. */
+    double pairHeight(Mended mended) {
+        return height(Optional.empty()) + height(mended) - (HEIGHT - SECOND);
     }
 
     static int scale(CloseUp view, PaperBox cell) {
         return view.scale(field(cell));
     }
 
+    /** As high whatever is told beside it. */
     private static PaperBox field(PaperBox cell) {
-        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
+        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.top() + HEIGHT - 0.5);
     }
 
     private Group group(List<Mark> marks) {
@@ -63,12 +77,16 @@ final class CloseUpCell {
     }
 
     private List<String> told(Optional<String> because, int most) {
-        return SectionCell.told(view.point().finding(), Stream.of(place, because).flatMap(Optional::stream).toList(), view.elsewhere(), BESIDE, most);
+        return SectionWords.told(view.point().finding(), notes(because), view.elsewhere(), BESIDE, most);
+    }
+
+    private List<String> notes(Optional<String> because) {
+        return Stream.of(place, because).flatMap(Optional::stream).toList();
     }
 
     /** As drawn, and as it should be beneath it. */
     Group pair(PaperBox cell, Mended mended) {
-        PaperBox first = new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + HEIGHT), second = new PaperBox(cell.left(), first.bottom(), cell.right(), cell.bottom());
+        PaperBox first = new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + height(Optional.empty())), second = new PaperBox(cell.left(), first.bottom(), cell.right(), cell.bottom());
         List<Mark> out = new ArrayList<>(head(first));
         out.addAll(view.drawn(field(first)));
         out.add(Text.of(cell.left(), cell.top() + 17.4, SectionPair.DRAWN, Looks.STRONG));

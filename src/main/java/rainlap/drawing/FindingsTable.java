@@ -110,14 +110,20 @@ final class FindingsTable {
 
     /** Whether nothing but closing notes is left, and all of them fit a box. */
     boolean endsIn(PaperBox box) {
-        return begun && next >= result.weakPoints().size() && height(box) <= box.height();
+        List<String> lines = closing.stream().flatMap(t -> wrapped(t, indented(box)).stream()).toList();
+        return begun && next >= result.weakPoints().size() && 2 * LINE_ABOVE + 0.6 + (lines.size() - 1) * Words.pitch(lines) + 1 <= box.height();
     }
 
     /** What is left of the closing notes, in a box that {@link #endsIn} found. */
     Group end(PaperBox box) {
         List<Mark> out = new ArrayList<>(List.of(Text.of(box.left(), box.top() + 5, "Notes to the table, continued", Looks.TITLE)));
-        closing(new PaperBox(box.left() - INDENT, box.top(), box.right(), box.bottom()), box.top() + LINE_ABOVE, out);
+        closing(indented(box), box.top() + LINE_ABOVE, out);
         return Group.of("findings-notes", out);
+    }
+
+    /** Notes by themselves stand in line with their title. */
+    private static PaperBox indented(PaperBox box) {
+        return new PaperBox(box.left() - INDENT, box.top(), box.right(), box.bottom());
     }
 
     private void heading(TableColumns columns, boolean first, List<Mark> out) {

@@ -49,7 +49,7 @@ final class SectionRoom {
     }
 
     private SectionColumn column(boolean halfWidth, double height) {
-        if (isBesideFree(halfWidth, height)) {
+        if (isBesideFree(halfWidth, height) || sheets.isEmpty()) { // with nowhere else to go, words run on below
             countBeside++;
             return beside.orElseThrow();
         }
@@ -57,7 +57,7 @@ final class SectionRoom {
             further.add(columns());
         }
         return further.get(further.size() - 1).stream().filter(c -> c.fits(halfWidth, height))
-                .min(Comparator.comparingDouble(c -> c.reached(halfWidth))).orElseThrow();
+                .min(Comparator.comparingDouble(c -> c.reached(halfWidth, height))).orElseThrow();
     }
 
     private List<SectionColumn> columns() {

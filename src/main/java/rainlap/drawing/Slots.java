@@ -25,7 +25,7 @@ record Slots(SheetSize size) {
     private static final double BENEATH_TITLE = 4;
 
     /** The least width of a column of sections. */
-    private static final double COLUMN = 82;
+    static final double COLUMN = 82;
     private static final double COLUMN_GAP = 4;
     private static final double CLOSE_GAP = 3;
     /** The legend keeps clear of the frame where it reaches from side to side. */
