@@ -45,6 +45,7 @@ final class SectionView {
     private final Occupied taken = new Occupied();
     private final Occupied drawn = new Occupied();
     private final List<Mark> out = new ArrayList<>();
+    private List<String> unnamed = List.of();
 
     /** @param head room above the cut, printed mm */
     SectionView(SectionPlan plan, Evidence evidence, PaperBox cell, double head) {
@@ -178,12 +179,17 @@ final class SectionView {
 
     private void name() {
         PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
-        new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name();
+        unnamed = new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name();
         outside();
     }
 
     List<Mark> marks() {
         return out;
+    }
+
+    /** Pieces whose names found no room; known once it is drawn. */
+    List<String> unnamed() {
+        return unnamed;
     }
 
     /** What a finding says, what a reader must know of the cut, and that its water does not show where it gets in elsewhere. */
