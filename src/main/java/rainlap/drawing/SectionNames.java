@@ -31,6 +31,8 @@ final class SectionNames {
     private static final double LONGEST = 45;
     private static final double CLEAR = 1;
     private static final double LONGEST_NAME = 18;
+    /** A leader starts a little off its name and comes no nearer. */
+    private static final double NEAR = 0.35;
     private final CutStack stack;
     private final SectionGrid grid;
     private final SectionStrands strands;
@@ -215,7 +217,7 @@ final class SectionNames {
     private boolean isFree(Spot s, Occupied mine) {
         PaperBox b = s.text().box(), dot = PaperBox.around(s.dot(), 0.6, 0.6);
         PaperSegment leader = new PaperSegment(s.start(), s.dot());
-        return room.box.holds(b) && !b.meets(leader) && room.drawn.isFree(b)
+        return room.box.holds(b) && !b.grown(NEAR).meets(leader) && room.drawn.isFree(b)
                 && Stream.of(room.taken, mine).allMatch(o -> o.isFree(b) && o.isFree(leader) && o.isFree(dot));
     }
 
