@@ -172,7 +172,7 @@ public final class Sheets {
             }
             List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
             pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther(i) : "", marks,
-                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), Optional.empty()));
+                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), table.isEmpty() ? cuts.map(g -> slots.beneath(g.box().bottom(), keyHere)) : Optional.empty()));
         }
     }
 

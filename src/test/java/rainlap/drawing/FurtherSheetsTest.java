@@ -1,6 +1,7 @@
 package rainlap.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +47,25 @@ class FurtherSheetsTest {
             List<Mark> all = sheets.stream().flatMap(s -> s.marks().stream()).filter(m -> !(m instanceof Group g && g.id().filter("legend"::equals).isPresent())).toList();
             assertEquals(WaterSigns.areIn(all, WaterSigns.FREE), legend.contains("water's way"), paper + " water's way");
             assertEquals(WaterSigns.areIn(all, WaterSigns.FAILED), legend.contains("water's way after a failure"), paper + " after a failure");
+        }
+    }
+
+    /** Where no row is left the table's heading would stand over nothing; and what goes on elsewhere begins with a sentence. */
+    @ParameterizedTest
+    @MethodSource("rainlap.drawing.SectionWordsTest#walls")
+    void noHeadingStandsOverNoRowsAndNoNoteIsTorn(Shipped wall) {
+        for (Sheets.Paper paper : Sheets.Paper.values()) {
+            for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
+                for (String part : List.of("findings", "findings-2", "findings-notes")) {
+                    List<String> words = words(sheet, part);
+                    if (words.contains("Weak points, continued")) {
+                        assertTrue(words.contains("Rule, pieces, place"), paper + " " + words);
+                    }
+                    if (!words.isEmpty() && words.get(0).startsWith("Notes to the table")) {
+                        assertTrue(words.get(1).matches("(\\p{Lu}|l/h:).*"), paper + " " + words);
+                    }
+                }
+            }
         }
     }
 
