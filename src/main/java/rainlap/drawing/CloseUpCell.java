@@ -19,6 +19,8 @@ final class CloseUpCell {
     /** Room for the sentence beside it. */
     private static final double BESIDE = 33;
     private static final int MOST_LINES = 8;
+    /** Of the place as it should be. */
+    private static final int SECOND_LINES = 9;
     private final CloseUp view;
     private final String letter;
     /** Where it is, in words; blank where its letter stands on the elevation. */
@@ -30,30 +32,43 @@ final class CloseUpCell {
         this.place = place;
     }
 
-    static double pairHeight() {
-        return HEIGHT + SECOND;
+    /** How high it stands as drawn, for what is told of it. */
+    double height(Optional<String> because) {
+        return HEIGHT + SectionWords.more(view.point().finding(), notes(because), BESIDE, MOST_LINES - (because.isPresent() ? 0 : 1));
+    }
+
+    /** The same as it should be, for what is told of that. */
+    static double height(Mended mended) {
+        return HEIGHT + SectionWords.more(mended.what(), BESIDE, SECOND_LINES);
+    }
+
+    /** Both. */
+    double pairHeight(Mended mended) {
+        return height(Optional.empty()) + height(mended) - (HEIGHT - SECOND);
     }
 
     /** That of the place as drawn, alone or above another. */
     static int scale(CloseUp view, PaperBox cell) {
-        return view.scale(field(first(cell)));
+        return view.scale(field(cell));
     }
 
-    private static PaperBox first(PaperBox cell) {
-        return new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + HEIGHT);
+    private PaperBox first(PaperBox cell) {
+        return new PaperBox(cell.left(), cell.top(), cell.right(), cell.top() + height(Optional.empty()));
     }
 
-    private static PaperBox second(PaperBox cell) {
-        return new PaperBox(cell.left(), cell.bottom() - HEIGHT, cell.right(), cell.bottom());
+    /** It has no heading, and so begins a little higher. */
+    private PaperBox second(PaperBox cell) {
+        return new PaperBox(cell.left(), first(cell).bottom() - 5, cell.right(), cell.bottom());
     }
 
     /** Where the place is drawn in a cell that holds it twice: as drawn, and as it should be. */
-    static List<PaperBox> fields(PaperBox cell) {
+    List<PaperBox> fields(PaperBox cell) {
         return List.of(field(first(cell)), field(second(cell)));
     }
 
+    /** As high whatever is told beside it. */
     private static PaperBox field(PaperBox cell) {
-        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.bottom() - 0.5);
+        return new PaperBox(cell.left() + BESIDE + 4, cell.top() + 6, cell.right() - 9, cell.top() + HEIGHT - 0.5);
     }
 
     private Group group(List<Mark> marks) {
@@ -77,7 +92,11 @@ final class CloseUpCell {
     }
 
     private List<String> told(Optional<String> because, int most) {
-        return SectionCell.told(view.point().finding(), Stream.of(place, because).flatMap(Optional::stream).toList(), view.elsewhere(), BESIDE, most);
+        return SectionWords.told(view.point().finding(), notes(because), view.elsewhere(), BESIDE, most);
+    }
+
+    private List<String> notes(Optional<String> because) {
+        return Stream.of(place, because).flatMap(Optional::stream).toList();
     }
 
     /** As drawn, and as it should be beneath it. */

@@ -151,7 +151,8 @@ final class CutStack {
     /** An opening that stands on the foot of the wall, where the plane meets its sill and no wall beneath. */
     private Optional<Opening> onFoot() {
         long x = cut.at().x(), y = cut.at().y();
-        return evidence.elevation().openings().stream().filter(o -> cut.plumb() && o.rect().minY() == y && o.rect().minX() <= x && x <= o.rect().maxX())
+        return evidence.elevation().openings().stream().filter(o -> cut.plumb() && o.rect().minX() <= x && x <= o.rect().maxX())
+                .filter(o -> o.rect().minY() == y || cut.from() < o.rect().minY() && o.rect().minY() < cut.to() && frame().isEmpty())
                 .filter(o -> !evidence.elevation().outline().region().covers(x, y - (double) Grid.MM)).findFirst();
     }
 
@@ -166,11 +167,7 @@ final class CutStack {
 
     /** The stretch of frame at or nearest to the place of interest, within the cut. */
     private void findFrame() {
-        EdgeFrame e = EdgeFrame.of(cut.line());
-        Intervals frame = e.inside(evidence.elevation().outline().region(), 0);
-        for (Opening o : evidence.elevation().openings()) {
-            frame = frame.minus(e.inside(Region.of(o.rect()), 0));
-        }
+        Intervals frame = frame();
         double want = cut.centre() - cut.from(), best = Double.POSITIVE_INFINITY;
         frameFrom = cut.from();
         frameTo = cut.to();
@@ -184,6 +181,16 @@ final class CutStack {
         }
         low = frameFrom > cut.from() ? turn(frameFrom, false) : Optional.empty();
         high = frameTo < cut.to() ? turn(frameTo, true) : Optional.empty();
+    }
+
+    /** The stretches of wall that the cut crosses, from its beginning. */
+    private Intervals frame() {
+        EdgeFrame e = EdgeFrame.of(cut.line());
+        Intervals frame = e.inside(evidence.elevation().outline().region(), 0);
+        for (Opening o : evidence.elevation().openings()) {
+            frame = frame.minus(e.inside(Region.of(o.rect()), 0));
+        }
+        return frame;
     }
 
     private Optional<Turn> turn(double place, boolean atHigh) {

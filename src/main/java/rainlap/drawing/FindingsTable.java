@@ -33,6 +33,10 @@ final class FindingsTable {
     private static final double LINE_ABOVE = 4.4;
     /** Closing notes stand in line with the column of rules. */
     private static final double INDENT = 10;
+    /** A sentence of more lines may be torn, so that it ends at all. */
+    private static final int LONG = 8;
+    /** Between sentences. */
+    private static final String SENTENCES = "(?<=[.]) (?=\\p{Lu})";
     private static final String LITRES = "l/h: what runs over or beside the place, or falls on it, on what lies outermost; –: not reckoned (reveals, pipes, corners).";
     /** In short: the table and the findings file say which ways have their share. */
     private static final String SHARES = " Where water parts, each way has an equal share; which way it really goes is not drawn.";
@@ -42,6 +46,8 @@ final class FindingsTable {
     private int next;
     private final Deque<String> closing;
     private boolean begun;
+    /** Whether closing notes have begun. */
+    private boolean noted;
 
     /**
      * @param unnamed pieces whose names found no room on the drawing
@@ -81,6 +87,10 @@ final class FindingsTable {
         List<Mark> out = new ArrayList<>();
         boolean first = !begun;
         begun = true;
+        String id = slot == 0 ? "findings" : "findings-" + (slot + 1);
+        if (!first && next >= result.weakPoints().size()) {
+            return Group.of(id, notes(box));
+        }
         TableColumns columns = new TableColumns(box);
         heading(columns, first, out);
         double y = box.top() + HEAD;
@@ -105,19 +115,29 @@ final class FindingsTable {
         if (next >= points.size()) {
             closing(box, y, out);
         }
-        return Group.of(slot == 0 ? "findings" : "findings-" + (slot + 1), out);
+        return Group.of(id, out);
     }
 
     /** Whether nothing but closing notes is left, and all of them fit a box. */
     boolean endsIn(PaperBox box) {
-        return begun && next >= result.weakPoints().size() && height(box) <= box.height();
+        List<String> lines = closing.stream().flatMap(t -> wrapped(t, indented(box)).stream()).toList();
+        return begun && next >= result.weakPoints().size() && 2 * LINE_ABOVE + 0.6 + (lines.size() - 1) * Words.pitch(lines) + 1 <= box.height();
     }
 
     /** What is left of the closing notes, in a box that {@link #endsIn} found. */
     Group end(PaperBox box) {
-        List<Mark> out = new ArrayList<>(List.of(Text.of(box.left(), box.top() + 5, "Notes to the table, continued", Looks.TITLE)));
-        closing(new PaperBox(box.left() - INDENT, box.top(), box.right(), box.bottom()), box.top() + LINE_ABOVE, out);
-        return Group.of("findings-notes", out);
+        return Group.of("findings-notes", notes(box));
+    }
+
+    private List<Mark> notes(PaperBox box) {
+        List<Mark> out = new ArrayList<>(List.of(Text.of(box.left(), box.top() + 5, "Notes to the table" + (noted ? ", continued" : ""), Looks.TITLE)));
+        closing(indented(box), box.top() + LINE_ABOVE, out);
+        return out;
+    }
+
+    /** Notes by themselves stand in line with their title. */
+    private static PaperBox indented(PaperBox box) {
+        return new PaperBox(box.left() - INDENT, box.top(), box.right(), box.bottom());
     }
 
     private void heading(TableColumns columns, boolean first, List<Mark> out) {
@@ -143,17 +163,28 @@ final class FindingsTable {
         return Tally.of(all) + ". Lengths in mm.";
     }
 
-    /** Each broken to the box it stands in; what does not fit goes on in the next. */
+    /** Each broken to the box it stands in; the sentences that do not fit go on in the next. */
     private void closing(PaperBox box, double top, List<Mark> out) {
         double y = top + LINE_ABOVE + 0.6, pitch = Words.pitch(List.copyOf(closing));
-        while (!closing.isEmpty() && y + 1 <= box.bottom()) {
-            List<String> lines = wrapped(closing.removeFirst(), box);
-            int at = 0;
-            for (; at < lines.size() && y + 1 <= box.bottom(); at++, y += pitch) {
-                closingLine(lines.get(at), box.left() + INDENT, y, out);
+        while (!closing.isEmpty()) {
+            int room = (int) Math.floor((box.bottom() - 1 - y) / pitch + 1.001);
+            List<String> sentences = List.of(closing.removeFirst().split(SENTENCES));
+            int fit = sentences.size();
+            while (fit > 0 && wrapped(String.join(" ", sentences.subList(0, fit)), box).size() > room) {
+                fit--;
             }
-            if (at < lines.size()) {
-                closing.addFirst(String.join(" ", lines.subList(at, lines.size())));
+            List<String> lines = wrapped(String.join(" ", sentences.subList(0, Math.max(1, fit))), box);
+            int at = fit > 0 ? lines.size() : lines.size() > LONG ? Math.max(0, Math.min(room, lines.size())) : 0;
+            for (String line : lines.subList(0, at)) {
+                closingLine(line, box.left() + INDENT, y, out);
+                y += pitch;
+                noted = true;
+            }
+            List<String> left = new ArrayList<>(lines.subList(at, lines.size()));
+            left.addAll(sentences.subList(Math.max(1, fit), sentences.size()));
+            if (!left.isEmpty()) {
+                closing.addFirst(String.join(" ", left));
+                return;
             }
         }
     }

@@ -56,7 +56,7 @@ final class IndexCell {
     }
 
     private PaperBox room() {
-        return new PaperBox(box.left() + MARGIN, box.top() + WORDS + MARGIN, box.right() - MARGIN, box.bottom() - MARGIN);
+        return new PaperBox(box.left() + MARGIN, box.top() + WORDS + lower() + MARGIN, box.right() - MARGIN, box.bottom() - MARGIN);
     }
 
     /** The largest at which the wall fits. */
@@ -83,20 +83,25 @@ final class IndexCell {
     private List<Mark> words(int scale) {
         List<Mark> out = new ArrayList<>();
         String sheets = "1:" + scale + ", " + sheets();
-        double right = TextMetrics.width(sheets, Looks.STRONG) + 3;
-        out.add(Text.of(box.left(), box.top() + 4.5, TextMetrics.shorten(wall.name(), box.width() - right, Looks.TITLE), Looks.TITLE));
-        out.add(Text.of(box.right(), box.top() + 4.5, sheets, Looks.STRONG.end()));
+        out.add(Text.of(box.left(), box.top() + 4.5, TextMetrics.shorten(wall.name(), box.width(), Looks.TITLE), Looks.TITLE));
+        out.add(lower() == 0 ? Text.of(box.right(), box.top() + 4.5, sheets, Looks.STRONG.end()) : Text.of(box.left(), box.top() + FIRST_LINE, sheets, Looks.STRONG));
         List<Line> lines = new ArrayList<>(lines(Tally.counted(result.weakPoints()) + notChecked(), Looks.STRONG, WORST_LINES));
         result.weakPoints().stream().findFirst().ifPresent(worst -> lines.addAll(lines(worst(worst), Looks.PLAIN, WORST_LINES)));
         lines.addAll(lines(wall.place(), Looks.SECOND, 1));
         double pitch = Words.pitch(lines.stream().map(Line::text).toList());
         for (int i = 0; i < lines.size(); i++) {
-            double y = FIRST_LINE + i * pitch;
-            if (y <= WORDS) {
+            double y = FIRST_LINE + lower() + i * pitch;
+            if (y <= WORDS + lower()) {
                 out.add(Text.of(box.left(), box.top() + y, lines.get(i).text(), lines.get(i).style()));
             }
         }
         return out;
+    }
+
+    /** How much lower all stands beneath a name that takes the whole width, so that where its sheets are stands on a line of its own. */
+    private double lower() {
+        double beside = TextMetrics.width("1:10000, " + sheets(), Looks.STRONG) + 3;
+        return TextMetrics.width(wall.name(), Looks.TITLE) > box.width() - beside ? Looks.LINE : 0;
     }
 
     private record Line(String text, TextStyle style) {}

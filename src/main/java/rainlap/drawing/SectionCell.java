@@ -2,7 +2,6 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rainlap.check.Rules;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Mark;
@@ -15,6 +14,8 @@ import rainlap.rule.Finding;
 /** What all sections share: letter, name, scale, marks, and the sentence on what is wrong. */
 final class SectionCell {
     static final double HEAD = 13;
+    /** From line to line of a title. */
+    private static final double BETWEEN = 3.7;
     private static final int MOST_MARKS = 3;
 
     private SectionCell() {}
@@ -46,8 +47,15 @@ final class SectionCell {
         List<Mark> out = new ArrayList<>();
         double x = cell.left() + TextMetrics.width(letter, Looks.LARGE) + 2, right = marks(cell, x, name, points, out);
         out.add(Text.of(cell.left(), cell.top() + 6.6, letter, Looks.LARGE));
-        out.add(Text.of(x, cell.top() + 3.4, TextMetrics.shorten(name, right - x - 0.5, Looks.STRONG), Looks.STRONG));
-        out.add(Text.of(x, cell.top() + 7.1, scale, Looks.SECOND));
+        double y = cell.top() + 3.4;
+        for (String line : TextMetrics.wrap(name, right - x - 0.5, Looks.STRONG)) {
+            out.add(Text.of(x, y, line, Looks.STRONG));
+            y += BETWEEN;
+        }
+        for (String line : TextMetrics.wrap(scale, right - x - 0.5, Looks.SECOND)) {
+            out.add(Text.of(x, y, line, Looks.SECOND));
+            y += BETWEEN;
+        }
         return out;
     }
 
@@ -67,55 +75,6 @@ final class SectionCell {
 
     static String title(Finding f) {
         return Rules.find(f.rule()).map(r -> r.info().title()).orElse(f.rule().replace('-', ' '));
-    }
-
-    /** The first sentence of what a finding says, broken to a width; at most so many lines, of a longer one the clauses that fit. */
-    static List<String> sentence(Finding f, double width, int most) {
-        String says = f.says();
-        int stop = says.indexOf(". ");
-        List<String> lines = TextMetrics.wrap(says, width, Looks.PLAIN);
-        if (lines.size() > most && stop > 0) {
-            lines = TextMetrics.wrap(says.substring(0, stop + 1), width, Looks.PLAIN);
-        }
-        for (int end = clause(says, says.length()); lines.size() > most && end > 0; end = clause(says, end)) {
-            lines = TextMetrics.wrap(says.substring(0, end) + ".", width, Looks.PLAIN);
-        }
-        if (lines.size() > most && most == 1) {
-            return List.of(TextMetrics.shorten(lines.get(0) + " " + lines.get(1), width, Looks.PLAIN));
-        }
-        if (lines.size() > most) {
-            List<String> cut = new ArrayList<>(lines.subList(0, most - 1));
-            cut.add(TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));
-            return cut;
-        }
-        return lines;
-    }
-
-    /**
-     * What a finding says as far as notes leave room, and the notes; of notes without room the end is cut off.
-     *
-     * @param spare a note that is left out first
-     */
-    static List<String> told(Finding f, List<String> notes, Optional<String> spare, double width, int most) {
-        List<String> lines = notes.stream().flatMap(n -> TextMetrics.wrap(n, width, Looks.PLAIN).stream()).toList();
-        List<String> first = spare.map(n -> TextMetrics.wrap(n, width, Looks.PLAIN)).filter(n -> n.size() + lines.size() < most).orElse(List.of());
-        int left = most - first.size() - lines.size();
-        List<String> out = new ArrayList<>(left > 0 ? sentence(f, width, left) : List.of());
-        out.addAll(first);
-        out.addAll(lines.subList(0, Math.min(lines.size(), most)));
-        if (lines.size() > most) {
-            out.set(most - 1, TextMetrics.shorten(lines.get(most - 1) + " " + lines.get(most), width, Looks.PLAIN));
-        }
-        return out;
-    }
-
-    /** Where the last clause before a place begins; -1 where there is none. A place in figures, {@code +320, x 1800}, is no clause. */
-    private static int clause(String says, int before) {
-        int end = Math.max(says.lastIndexOf(": ", before - 1), says.lastIndexOf("; ", before - 1)), comma = says.lastIndexOf(", ", before - 1);
-        while (comma > 0 && says.startsWith(", x ", comma)) {
-            comma = says.lastIndexOf(", ", comma - 1);
-        }
-        return Math.max(end, comma);
     }
 
     static List<Mark> text(List<String> lines, double x, double y) {

@@ -10,6 +10,7 @@ import rainlap.paper.Polyline;
 /** A column of sections, filled from the top: two plumb ones share a row, others take the whole width. */
 final class SectionColumn {
     private static final double GAP = 3;
+    private static final double GAP_BELOW = 1;
     private final PaperBox slot;
     private final List<Mark> marks = new ArrayList<>();
     private double top;
@@ -22,26 +23,32 @@ final class SectionColumn {
 
     /** Whether there is room for one more. */
     boolean fits(boolean halfWidth, double height) {
-        return halfWidth && half.isPresent() || top + height <= slot.bottom() + 0.01;
+        return isBeside(halfWidth, height) || top + height <= slot.bottom() + 0.01;
+    }
+
+    /** Whether it would share a row, which is high enough for it, or the last and may grow. */
+    private boolean isBeside(boolean halfWidth, double height) {
+        return halfWidth && half.filter(h -> h.height() >= height - 0.01 || h.bottom() + GAP_BELOW > top - 0.01 && h.top() + height <= slot.bottom() + 0.01).isPresent();
     }
 
     /** How far down the next section would stand. */
-    double reached(boolean halfWidth) {
-        return halfWidth && half.isPresent() ? half.get().top() : top;
+    double reached(boolean halfWidth, double height) {
+        return isBeside(halfWidth, height) ? half.get().top() : top;
     }
 
     /** Takes the room that {@link #fits} found. */
     PaperBox take(boolean halfWidth, double height) {
-        if (halfWidth && half.isPresent()) {
+        if (isBeside(halfWidth, height)) {
             PaperBox free = half.get();
             half = Optional.empty();
-            return free;
+            top = Math.max(top, free.top() + height + GAP_BELOW);
+            return new PaperBox(free.left(), free.top(), free.right(), Math.max(free.bottom(), free.top() + height));
         }
         if (top > slot.top()) {
             marks.add(Polyline.line(slot.left(), top - 0.6, slot.right(), top - 0.6, Looks.RULE));
         }
         PaperBox row = new PaperBox(slot.left(), top, slot.right(), top + height);
-        top += height + 1;
+        top += height + GAP_BELOW;
         if (!halfWidth) {
             return row;
         }

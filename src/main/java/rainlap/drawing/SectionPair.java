@@ -26,24 +26,43 @@ final class SectionPair {
 
     private SectionPair() {}
 
-    static double height(boolean plumb) {
-        return plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT + SECOND;
+    /** How high both stand together. */
+    static double height(SectionPlan plan, Evidence evidence, Mended mended) {
+        double drawn = height(plan, evidence, Optional.empty()), should = height(plan, mended);
+        return plan.cut().plumb() ? Math.max(drawn, should) : drawn + should - (SectionView.LEVEL_HEIGHT - SECOND);
     }
 
-    /** What a cell must be higher for many words of what is mended, in the narrowest column that a sheet has. */
-    static double more(boolean plumb, Optional<Mended> mended) {
-        List<String> lines = mended.map(m -> TextMetrics.wrap(String.join(" ", m.what()), plumb ? 39 : 30, Looks.PLAIN)).orElse(List.of());
-        return Math.max(0, lines.size() - lines(plumb)) * Words.pitch(lines);
+    /** How high the one as drawn stands for what is told of it, in the narrowest column that a sheet has. */
+    static double height(SectionPlan plan, Evidence evidence, Optional<String> note) {
+        boolean plumb = plan.cut().plumb();
+        return single(plumb) + narrowest(plan, evidence).more(plumb ? List.of() : note.stream().toList(), lines(plumb));
+    }
+
+    /** The same as it should be. */
+    static double height(SectionPlan plan, Mended mended) {
+        String numbers = plan.points().stream().map(p -> Integer.toString(p.number())).collect(Collectors.joining(" and "));
+        List<String> what = new ArrayList<>(mended.what());
+        what.add(plan.points().size() < 2 ? "" : " This mends " + numbers + " only.");
+        return single(plan.cut().plumb()) + SectionWords.more(what, narrowest(plan, mended.evidence()).wordsWidth(), lines(plan.cut().plumb()));
+    }
+
+    private static double single(boolean plumb) {
+        return plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
+    }
+
+    private static SectionView narrowest(SectionPlan plan, Evidence evidence) {
+        double width = plan.cut().plumb() ? (Slots.COLUMN - GAP) / 2 : Slots.COLUMN;
+        return new SectionView(plan, evidence, PaperBox.ofSize(0, 0, width, SectionView.PLUMB_HEIGHT), SectionCell.HEAD);
     }
 
     /** How many lines of words a cell has room for. */
-    private static int lines(boolean plumb) {
+    static int lines(boolean plumb) {
         return plumb ? 4 : 7;
     }
 
     static Group of(SectionPlan plan, Evidence evidence, Mended mended, PaperBox cell) {
         boolean plumb = plan.cut().plumb();
-        double half = (cell.width() - GAP) / 2, foot = cell.top() + SectionView.LEVEL_HEIGHT;
+        double half = (cell.width() - GAP) / 2, foot = cell.top() + height(plan, evidence, Optional.empty());
         PaperBox first = plumb ? new PaperBox(cell.left(), cell.top(), cell.left() + half, cell.bottom())
                 : new PaperBox(cell.left(), cell.top(), cell.right(), foot);
         PaperBox second = plumb ? new PaperBox(cell.right() - half, cell.top(), cell.right(), cell.bottom())

@@ -11,7 +11,9 @@ import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Grid;
+import rainlap.geom.Intervals;
 import rainlap.geom.Point;
+import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.joint.Run;
 import rainlap.material.Layer;
@@ -46,7 +48,7 @@ final class SectionPlanner {
     SectionPlan plan(WeakPoint p, double share) {
         Place where = p.finding().where();
         boolean plumb = isPlumb(where) && !isEnd(p.finding());
-        Point at = where.isLine() ? along(where.line(), share) : where.surface().isWall() ? middle(where.box()) : atEdge(where);
+        Point at = onWall(where.isLine() ? along(where.line(), share) : where.surface().isWall() ? middle(where.box()) : atEdge(where), plumb);
         Optional<SectionPlan.Gauge> gauge = gauge(p.finding(), at, plumb);
         long reach = gauge.filter(g -> g.sign() != 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
         long inwards = gauge.filter(g -> g.sign() == 0).map(g -> Math.max(g.measured(), g.asked())).orElse(0L);
@@ -86,6 +88,17 @@ final class SectionPlanner {
         return evidence.stage() == Stage.FINISHED && (Rules.find(f.rule()).map(r -> r.info().theme())
                 .filter(t -> t == RuleInfo.Theme.CAVITY || t == RuleInfo.Theme.FACE).isPresent() || evidence.elevation().pieces().stream()
                 .anyMatch(p -> f.pieces().contains(p.id()) && p.material().layer() != Layer.WRAP));
+    }
+
+    /** The place itself, or where a plumb cut through it meets the wall's top, where that lies far below: a raked wall is as high as its highest place only there. */
+    private Point onWall(Point at, boolean plumb) {
+        Box wall = evidence.elevation().outline().box();
+        if (!plumb || at.x() < wall.minX() || at.x() > wall.maxX()) {
+            return at;
+        }
+        Intervals in = EdgeFrame.of(new Segment(new Point(at.x(), wall.minY()), new Point(at.x(), wall.maxY()))).inside(evidence.elevation().outline().region(), 0).shifted(wall.minY());
+        double top = in.isEmpty() ? at.y() : in.to(in.count() - 1);
+        return at.y() - top > PLUMB / 4.0 ? new Point(at.x(), Math.round(top)) : at;
     }
 
     /** 1 at an internal corner on the right, -1 on the left, 0 elsewhere: room is left on the wall for what is dimensioned on the other one. */

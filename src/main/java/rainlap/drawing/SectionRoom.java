@@ -21,7 +21,7 @@ final class SectionRoom {
     /** Columns of each further sheet. */
     private final List<List<SectionColumn>> further = new ArrayList<>();
     private final TreeSet<Integer> scalesBeside = new TreeSet<>();
-    private final TreeSet<Integer> scalesFurther = new TreeSet<>();
+    private final List<TreeSet<Integer>> scalesFurther = new ArrayList<>();
     private Optional<SectionColumn> beside = Optional.empty();
     private int countBeside;
 
@@ -49,15 +49,16 @@ final class SectionRoom {
     }
 
     private SectionColumn column(boolean halfWidth, double height) {
-        if (isBesideFree(halfWidth, height)) {
+        if (isBesideFree(halfWidth, height) || sheets.isEmpty()) { // with nowhere else to go, words run on below
             countBeside++;
             return beside.orElseThrow();
         }
         if (further.isEmpty() || further.get(further.size() - 1).stream().noneMatch(c -> c.fits(halfWidth, height))) {
             further.add(columns());
+            scalesFurther.add(new TreeSet<>());
         }
         return further.get(further.size() - 1).stream().filter(c -> c.fits(halfWidth, height))
-                .min(Comparator.comparingDouble(c -> c.reached(halfWidth))).orElseThrow();
+                .min(Comparator.comparingDouble(c -> c.reached(halfWidth, height))).orElseThrow();
     }
 
     private List<SectionColumn> columns() {
@@ -68,7 +69,7 @@ final class SectionRoom {
     void add(boolean half, double height, Function<PaperBox, Integer> scale, Function<PaperBox, Mark> mark) {
         SectionColumn column = column(half, height);
         PaperBox box = column.take(half, height);
-        (beside.filter(b -> b == column).isPresent() ? scalesBeside : scalesFurther).add(scale.apply(box));
+        (beside.filter(b -> b == column).isPresent() ? scalesBeside : scalesFurther.get(scalesFurther.size() - 1)).add(scale.apply(box));
         column.add(mark.apply(box));
     }
 
@@ -77,8 +78,9 @@ final class SectionRoom {
         return words(scalesBeside);
     }
 
-    String scalesFurther() {
-        return words(scalesFurther);
+    /** Those of a further sheet. */
+    String scalesFurther(int sheet) {
+        return words(scalesFurther.get(sheet));
     }
 
     private static String words(TreeSet<Integer> scales) {

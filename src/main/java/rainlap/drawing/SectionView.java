@@ -45,6 +45,7 @@ final class SectionView {
     private final Occupied taken = new Occupied();
     private final Occupied drawn = new Occupied();
     private final List<Mark> out = new ArrayList<>();
+    private List<String> unnamed = List.of();
 
     /** @param head room above the cut, printed mm */
     SectionView(SectionPlan plan, Evidence evidence, PaperBox cell, double head) {
@@ -82,7 +83,7 @@ final class SectionView {
         SectionView view = new SectionView(plan, evidence, cell, SectionCell.HEAD);
         view.out.addAll(SectionCell.head(cell, plan.letter() + "–" + plan.letter(), view.title(), view.scale(evidence), plan.points()));
         Optional<WaterSigns.Way> way = view.drawCut(evidence);
-        view.words(view.told(way, note.stream().toList(), plan.cut().plumb() ? 4 : 8));
+        view.words(view.told(way, note.stream().toList(), SectionPair.lines(plan.cut().plumb()) + (plan.cut().plumb() ? 0 : 1)));
         return group(plan, view.out);
     }
 
@@ -96,7 +97,7 @@ final class SectionView {
         double width = plumb ? Slots.SECTIONS.width() / 2 - 1.5 : Slots.SECTIONS.width();
         SectionView view = new SectionView(plan, evidence, PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT), SectionCell.HEAD);
         view.drawCut(evidence);
-        return new SectionPicture(view.out, view.scale(evidence) + (plumb ? "" : ", seen from above"));
+        return new SectionPicture(view.out, view.scale(evidence));
     }
 
     /** The same cut as it should be. */
@@ -105,7 +106,7 @@ final class SectionView {
         double width = plumb ? Slots.SECTIONS.width() / 2 - 1.5 : Slots.SECTIONS.width();
         SectionView view = new SectionView(MendedGauge.in(plan, mended), mended.evidence(), PaperBox.ofSize(0, 0, width, plumb ? PLUMB_HEIGHT : LEVEL_HEIGHT), SectionCell.HEAD);
         view.drawMended();
-        return new SectionPicture(view.out, view.scale(mended.evidence()) + (plumb ? "" : ", seen from above"));
+        return new SectionPicture(view.out, view.scale(mended.evidence()));
     }
 
     private double beside() {
@@ -133,12 +134,12 @@ final class SectionView {
     }
 
     String title() {
-        return SectionCell.title(plan.first().finding()) + (plan.cut().plumb() ? "" : ", seen from above");
+        return SectionCell.title(plan.first().finding());
     }
 
     String scale(Evidence evidence) {
         String wrap = evidence.stage() == Stage.WRAP || withFace ? "" : ", wrap only";
-        return "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + wrap;
+        return "1:" + plan.scale() + ", thickness × " + LabelText.number(50.0 / plan.scale()) + (plan.cut().plumb() ? "" : ", seen from above") + wrap;
     }
 
     /** Draws everything but the head and the words; gives the water's way, if it shows. */
@@ -178,7 +179,7 @@ final class SectionView {
 
     private void name() {
         PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
-        new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name();
+        unnamed = new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name();
         outside();
     }
 
@@ -186,12 +187,25 @@ final class SectionView {
         return out;
     }
 
+    /** Pieces whose names found no room; known once it is drawn. */
+    List<String> unnamed() {
+        return unnamed;
+    }
+
     /** What a finding says, what a reader must know of the cut, and that its water does not show where it gets in elsewhere. */
     List<String> told(Optional<WaterSigns.Way> way, List<String> note, int most) {
         boolean elsewhere = way.isEmpty() && !plan.first().finding().path().isEmpty();
+        return SectionWords.told(plan.first().finding(), notes(note), elsewhere ? Optional.of(NOT_HERE) : Optional.empty(), wordsWidth(), most);
+    }
+
+    private List<String> notes(List<String> note) {
         Stream<String> known = stack.isThreshold() ? Stream.of(FOOT) : stack.turnsOutwards() ? Stream.of(OTHER_WALL) : Stream.empty();
-        List<String> notes = Stream.of(plan.place().stream(), known, note.stream()).flatMap(s -> s).toList();
-        return SectionCell.told(plan.first().finding(), notes, elsewhere ? Optional.of(NOT_HERE) : Optional.empty(), wordsWidth(), most);
+        return Stream.of(plan.place().stream(), known, note.stream()).flatMap(s -> s).toList();
+    }
+
+    /** How much higher than for so many lines the cell must be for what is to be told at the least. */
+    double more(List<String> note, int lines) {
+        return SectionWords.more(plan.first().finding(), notes(note), wordsWidth(), lines);
     }
 
     double wordsWidth() {

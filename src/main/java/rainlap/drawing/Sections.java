@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Point;
@@ -118,24 +119,34 @@ final class Sections {
     private void closeUp(WeakPoint p, CloseUp view, Optional<SectionPlanes> planes) {
         if (closeUps.contains(view.shows())) {
             shown.add(p.number());
-        } else if (room.isRoom(false, CloseUpCell.HEIGHT)) {
+            return;
+        }
+        Optional<String> unmarked = Optional.of(SectionPlan.noRoom(p.finding().where().inWords()));
+        if (room.isRoom(false, new CloseUpCell(view, "", unmarked).height(atMost(p)))) {
             shown.add(p.number());
             closeUps.add(view.shows());
             String letter = letters.next();
             boolean marked = planes.filter(on -> on.circle(view, letter)).isPresent();
-            CloseUpCell cell = new CloseUpCell(view, letter, marked ? Optional.empty() : Optional.of(SectionPlan.noRoom(p.finding().where().inWords())));
-            pair(new Pair(view.answer(), false, CloseUpCell.HEIGHT, CloseUpCell.pairHeight(), 0), b -> CloseUpCell.scale(view, b), cell::drawn, cell::pair, cell::mended);
+            CloseUpCell cell = new CloseUpCell(view, letter, marked ? Optional.empty() : unmarked);
+            pair(new Pair(view.answer(), false, cell::height, CloseUpCell::height, cell::pairHeight), b -> CloseUpCell.scale(view, b), cell::drawn, cell::pair, cell::mended);
         }
     }
 
+    /** A note that most sections without a mended one have, for what room is looked for before it is known. */
+    private static Optional<String> atMost(WeakPoint p) {
+        return Optional.of(NO_ROOM).filter(n -> MendedCuts.isAsked(p));
+    }
+
     /**
-     * What stands beside one another.
+     * What stands beside or above one another.
      *
      * @param answer empty where nothing is to be mended
-     * @param half whether one alone takes half the width
-     * @param more how much higher it stands for many words of what is mended
+     * @param half whether one alone takes half the width, and both stand side by side
+     * @param drawn how high the one as drawn stands with its words and a note
+     * @param should how high the mended one
+     * @param both how high they stand together
      */
-    private record Pair(Optional<Answer> answer, boolean half, double single, double both, double more) {
+    private record Pair(Optional<Answer> answer, boolean half, ToDoubleFunction<Optional<String>> drawn, ToDoubleFunction<Mended> should, ToDoubleFunction<Mended> both) {
         Optional<Mended> mended() {
             return answer.flatMap(Answer::mended);
         }
@@ -148,21 +159,22 @@ final class Sections {
     /** Both together where they fit, else each for itself; without a mended one, or without room for it, the one as drawn says so. */
     private void pair(Pair p, Function<PaperBox, Integer> scale, BiFunction<PaperBox, Optional<String>, Mark> drawn, BiFunction<PaperBox, Mended, Mark> pair,
             BiFunction<PaperBox, Mended, Mark> alone) {
-        if (p.mended().isPresent() && room.isRoom(false, p.both() + p.more())) {
-            room.add(false, p.both() + p.more(), scale, box -> pair.apply(box, p.mended().get()));
+        Optional<Mended> mended = p.mended();
+        if (mended.filter(m -> room.isRoom(false, p.both().applyAsDouble(m))).isPresent()) {
+            room.add(false, p.both().applyAsDouble(mended.get()), scale, box -> pair.apply(box, mended.get()));
             return;
         }
-        boolean onTwo = p.mended().isPresent() && room.hasFurther();
-        room.add(p.half() && p.note(onTwo).isEmpty(), p.single(), scale, box -> drawn.apply(box, p.note(onTwo)));
+        boolean onTwo = mended.isPresent() && room.hasFurther();
+        Optional<String> note = p.note(onTwo);
+        room.add(p.half() && note.isEmpty(), p.drawn().applyAsDouble(note), scale, box -> drawn.apply(box, note));
         if (onTwo) {
-            room.add(p.half(), p.single() + p.more(), scale, box -> alone.apply(box, p.mended().get()));
+            room.add(p.half(), p.should().applyAsDouble(mended.get()), scale, box -> alone.apply(box, mended.get()));
         }
     }
 
     private void section(WeakPoint p, SectionPlan middle, Optional<SectionPlanes> planes, List<WeakPoint> all) {
         boolean plumb = middle.cut().plumb();
-        double single = plumb ? SectionView.PLUMB_HEIGHT : SectionView.LEVEL_HEIGHT;
-        if (!room.isRoom(plumb && !MendedCuts.isAsked(p), single)) {
+        if (!room.isRoom(plumb && !MendedCuts.isAsked(p), SectionPair.height(middle.unmarked(""), evidence, atMost(p)))) {
             return;
         }
         Optional<SectionPlan> marked = planes.flatMap(on -> on.place(p, planner, letters.peek()));
@@ -177,7 +189,8 @@ final class Sections {
         SectionPlan whole = plan.of(crossed).telling(alike);
         Stream.concat(crossed.stream(), alike.stream()).forEach(o -> shown.add(o.number()));
         Optional<Answer> answer = MendedCuts.of(p, plan.cut(), evidence);
-        pair(new Pair(answer, plumb, single, SectionPair.height(plumb), SectionPair.more(plumb, answer.flatMap(Answer::mended))), b -> whole.scale(), (box, note) -> SectionView.of(whole, evidence, box, note),
+        Pair both = new Pair(answer, plumb, note -> SectionPair.height(whole, evidence, note), m -> SectionPair.height(whole, m), m -> SectionPair.height(whole, evidence, m));
+        pair(both, b -> whole.scale(), (box, note) -> SectionView.of(whole, evidence, box, note),
                 (box, mended) -> SectionPair.of(whole, evidence, mended, box), (box, mended) -> SectionPair.mended(whole, evidence, mended, box));
     }
 

@@ -35,6 +35,8 @@ public final class Sheets {
     private final Slots slots;
     private final Sections sections;
     private final WetPlaces wet;
+    /** Legends that tell what the sheets behind them show too: drawn when that is known. */
+    private final List<Runnable> keys = new ArrayList<>();
     private boolean hasPlanes;
     private boolean hasFree;
     private boolean hasFailed;
@@ -114,19 +116,22 @@ public final class Sheets {
     /** One sheet with an elevation; returns the weak points whose marks found no room on it. */
     private List<WeakPoint> elevation(Bay bay, List<WeakPoint> wanted) {
         List<WeakPoint> shown = wanted.subList(0, Math.min(MOST_MARKS, wanted.size()));
-        ElevationView view = new ElevationView(result.evidence(), wet, bay, shown);
-        while (!view.left().isEmpty() && view.left().size() < shown.size()) {
-            Set<Integer> left = view.left();
+        ElevationView first = new ElevationView(result.evidence(), wet, bay, shown);
+        while (!first.left().isEmpty() && first.left().size() < shown.size()) {
+            Set<Integer> left = first.left();
             shown = shown.stream().filter(p -> !left.contains(p.number())).toList();
-            view = new ElevationView(result.evidence(), wet, bay, shown);
+            first = new ElevationView(result.evidence(), wet, bay, shown);
         }
+        ElevationView view = first;
         List<Mark> marks = new ArrayList<>(List.of(view.marks(sections), sections.room().takeBeside()));
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
         hasPlanes |= view.hasPlanes();
         noteWays(marks);
         if (!isAlone(bay)) {
-            marks.addAll(key(shown, view.hasPlanes()));
+            int at = marks.size();
+            List<WeakPoint> here = shown;
+            keys.add(() -> marks.addAll(at, key(here, view.hasPlanes())));
         }
         String also = sections.room().scalesBeside();
         double title = bay.placing().title(bay.extents());
@@ -155,18 +160,19 @@ public final class Sheets {
     /** The sheets behind the elevations: further sections, and on the first the legend where it found no place before. */
     private void behind(boolean withKey) {
         List<Group> further = sections.room().further();
+        noteWays(List.copyOf(further));
+        keys.forEach(Runnable::run);
         for (int i = 0; i < Math.max(further.size(), withKey ? 1 : 0); i++) {
             List<Mark> marks = new ArrayList<>();
             Optional<Group> cuts = i < further.size() ? Optional.of(further.get(i)) : Optional.empty();
             cuts.ifPresent(marks::add);
-            noteWays(marks);
             boolean keyHere = i == 0 && withKey;
             if (keyHere) {
                 marks.addAll(key(result.weakPoints(), hasPlanes));
             }
             List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
-            pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther() : "", marks,
-                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), Optional.empty()));
+            pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther(i) : "", marks,
+                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), table.isEmpty() ? cuts.map(g -> slots.beneath(g.box().bottom(), keyHere)) : Optional.empty()));
         }
     }
 

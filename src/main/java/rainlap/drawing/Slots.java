@@ -25,7 +25,7 @@ record Slots(SheetSize size) {
     private static final double BENEATH_TITLE = 4;
 
     /** The least width of a column of sections. */
-    private static final double COLUMN = 82;
+    static final double COLUMN = 82;
     private static final double COLUMN_GAP = 4;
     private static final double CLOSE_GAP = 3;
     /** The legend keeps clear of the frame where it reaches from side to side. */
@@ -83,8 +83,14 @@ record Slots(SheetSize size) {
             PaperBox second = new PaperBox(NOTES.left() + 2, first.top(), full().right(), Math.max(first.top(), withKey ? TABLE.top() - 2 : full().bottom()));
             return second.height() < LEAST_TABLE ? List.of(first) : List.of(first, second);
         }
-        double bottom = withKey ? TABLE.top() - BENEATH + dy() : full().bottom();
-        return bottom - top < LEAST_TABLE ? List.of() : List.of(new PaperBox(full().left(), top, full().right(), bottom));
+        PaperBox all = beneath(top - BENEATH, withKey);
+        return all.height() < LEAST_TABLE ? List.of() : List.of(all);
+    }
+
+    /** All that sections leave free beneath them on a narrow sheet. */
+    PaperBox beneath(double sections, boolean withKey) {
+        double bottom = withKey ? TABLE.top() - BENEATH + dy() : full().bottom(), top = Math.min(bottom, sections + BENEATH);
+        return new PaperBox(full().left(), top, full().right(), bottom);
     }
 
     /** The table beneath a view's title: no higher than it must be to hold all, so that it stands in line with the legend where it can. */

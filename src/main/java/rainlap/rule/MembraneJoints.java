@@ -5,7 +5,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
+import rainlap.geom.Point;
 import rainlap.geom.Profile;
+import rainlap.geom.Region;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
 import rainlap.joint.Run;
@@ -60,6 +62,13 @@ public final class MembraneJoints {
         double widest = j.strips().stream().mapToDouble(MembraneJoints::across).max().orElse(0);
         double least = Math.min(CROSSING * widest / 100, j.lengthMm() / 2);
         return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
+    }
+
+    /** Tape that lies over a place on a sheet without being stuck down: it covers nothing there. */
+    public static List<String> looseTapes(Evidence e, Face sheet, List<Point> line) {
+        Box where = Box.of(line).grow(1);
+        return e.stack().meeting(sheet.surface(), where).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && !f.piece().bond().isFull())
+                .filter(f -> f.region().overlaps(Region.of(where)) && e.stack().isOutside(f, sheet)).map(f -> f.piece().id()).distinct().sorted().toList();
     }
 
     /** The width across a strip in grid units: what its material is sold in, or the lesser side of its box. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -75,11 +76,11 @@ class CloseUpTest {
     /** The scale that the head gives is that of both pictures, and what mends a bare corner is drawn whole. */
     @Test
     void aPlaceAsDrawnAndAsItShouldBeHaveOneScale() {
-        PaperBox cell = PaperBox.ofSize(0, 0, Slots.SECTIONS.width(), CloseUpCell.pairHeight());
+        PaperBox cell = PaperBox.ofSize(0, 0, Slots.SECTIONS.width(), 2 * CloseUpCell.HEIGHT);
         Set<Integer> scales = new TreeSet<>();
         Shipped.all().forEach(w -> w.result().weakPoints().forEach(p -> CloseUp.of(p, w.result().evidence()).ifPresent(v -> {
             scales.add(CloseUpCell.scale(v, cell));
-            CloseUpCell.fields(cell).forEach(f -> assertEquals(CloseUpCell.scale(v, cell), v.scale(f), w.file() + " " + p.number()));
+            new CloseUpCell(v, "A", Optional.empty()).fields(cell).forEach(f -> assertEquals(CloseUpCell.scale(v, cell), v.scale(f), w.file() + " " + p.number()));
         })));
         assertTrue(scales.containsAll(List.of(5, 10)), scales.toString());
     }

@@ -182,7 +182,7 @@ class MendedSectionsTest {
         for (Done d : MENDED.stream().filter(x -> x.cut.isPresent() && x.mended().isPresent()).toList()) {
             boolean plumb = d.cut.get().plumb();
             SectionPlan plan = new SectionPlanner(d.result.evidence()).plan(d.point, 0.5);
-            PaperBox cell = PaperBox.ofSize(0, 0, 82, SectionPair.height(plumb) + SectionPair.more(plumb, d.mended()));
+            PaperBox cell = PaperBox.ofSize(0, 0, 82, SectionPair.height(plan, d.result.evidence(), d.mended().get()));
             if (plan.cut().plumb() == plumb) {
                 PaperBox drawn = SectionPair.of(plan, d.result.evidence(), d.mended().get(), cell).box();
                 if (drawn.bottom() > cell.bottom() + 1) {

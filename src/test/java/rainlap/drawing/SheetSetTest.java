@@ -91,6 +91,18 @@ class SheetSetTest {
         }
     }
 
+    /** What tells the walls of a building apart stands at the end of their names. */
+    @Test void theIndexOfABuildingNamesItsWallsInFull() {
+        List<Shipped> walls = Shipped.inBuildings();
+        for (Sheets.Paper paper : Sheets.Paper.values()) {
+            SheetSet set = SheetSet.of(paper, "Hut", TitleBlock.BLANK, walls.stream().map(s -> wall(s.file().replaceAll(".*: ", "") + ": " + s.wall().name(), s.result())).toList());
+            for (Sheet index : set.index()) {
+                assertEquals(List.of(), SheetCheck.of(index));
+                assertEquals(List.of(), cells(index).stream().flatMap(List::stream).filter(t -> t.contains("…")).toList(), paper.toString());
+            }
+        }
+    }
+
     /** On A4 that stands, six walls on each; all sheets of the set are as sound as those of A3. */
     @Test void onA4TheIndexIsA4Too() {
         List<Shipped> shipped = Shipped.all();

@@ -12,6 +12,7 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
+import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
@@ -54,9 +55,11 @@ public final class UntapedJoint implements Rule {
         Place where = Place.line(e.elevation(), j.surface(), s.line());
         String asks = free.isNever() ? "Common practice asks for tape on every joint."
                 : Asked.sentence(free, "tape on a lap below " + free.number());
+        List<String> loose = MembraneJoints.looseTapes(e, j.outer(), s.line());
+        String at = j.kind().inWords() + " of " + outer + " over " + inner + " at " + where.inWords();
+        String says = loose.isEmpty() ? "No tape runs along the " + at + ". " : "No tape seals the " + at + ": " + PieceWords.does(loose, "over it is", "over it are") + " not stuck down. ";
         return Finding.of(INFO, where, List.of(outer, inner)).asks(free).measures(s.least())
-                .reads("no tape", free.isNever() ? "tape" : "tape, or lap of " + free.number()).joint(j.id())
-                .says("No tape runs along the " + j.kind().inWords() + " of " + outer + " over " + inner + " at " + where.inWords() + ". "
-                        + asks, TapeWords.cover(e.practice(), "the joint", 0));
+                .reads(loose.isEmpty() ? "no tape" : "not stuck down", free.isNever() ? "tape" : "tape, or lap of " + free.number()).joint(j.id())
+                .says(says + asks, TapeWords.cover(e.practice(), "the joint", 0));
     }
 }
