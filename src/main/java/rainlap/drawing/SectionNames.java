@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.paper.Disc;
@@ -31,6 +33,7 @@ final class SectionNames {
     private static final double LONGEST = 45;
     private static final double CLEAR = 1;
     private static final double LONGEST_NAME = 18;
+    private static final Pattern NUMBERED = Pattern.compile("(.+) \\([0-9]+\\)");
     /** A leader starts a little off its name and comes no nearer. */
     private static final double NEAR = 0.35;
     private final CutStack stack;
@@ -66,10 +69,19 @@ final class SectionNames {
         }
     }
 
-    /** Draws them; returns those that found no room. */
-    List<String> name() {
+    private boolean isAlike(CutStack.Strand s) {
+        Matcher numbered = NUMBERED.matcher(s.piece().id());
+        return numbered.matches() && stack.strands().stream().anyMatch(o -> o.piece().id().equals(numbered.group(1)) && o.piece().material().equals(s.piece().material()));
+    }
+
+    /**
+     * Draws them; returns those that found no room.
+     *
+     * @param alikeOnce whether pieces alike that are told apart by a number are named but once
+     */
+    List<String> name(boolean alikeOnce) {
         List<Named> all = new ArrayList<>();
-        for (CutStack.Strand s : stack.strands()) {
+        for (CutStack.Strand s : stack.strands().stream().filter(s -> !alikeOnce || !isAlike(s)).toList()) {
             List<List<PaperPoint>> paths = strands.paths(s);
             List<PaperPoint> path = paths.stream().max(Comparator.comparingDouble(SectionNames::length)).orElseThrow();
             List<PaperPoint> further = paths.stream().flatMap(p -> along(p).stream()).filter(a -> !pipes.hide(a)).toList();

@@ -151,7 +151,7 @@ final class SectionView {
         way.ifPresent(this::way);
         SectionGauges gauges = gauges();
         water.lift().ifPresent(l -> gauges.driven(l, out));
-        name();
+        name(false);
         return way;
     }
 
@@ -159,7 +159,7 @@ final class SectionView {
     void drawMended() {
         drawPieces();
         gauges();
-        name();
+        name(true);
     }
 
     private void drawPieces() {
@@ -177,9 +177,10 @@ final class SectionView {
         return gauges;
     }
 
-    private void name() {
+    /** @param alikeOnce of new pieces of one kind, numbered only to be told apart, one is named for all */
+    private void name(boolean alikeOnce) {
         PaperBox room = new PaperBox(cell.left(), field.top() - 0.5, plan.cut().plumb() ? cell.right() : field.right() + 1, field.bottom());
-        unnamed = new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name();
+        unnamed = new SectionNames(stack, grid, strands, pipes, new SectionNames.Room(room, taken, drawn), out).name(alikeOnce);
         outside();
     }
 
