@@ -182,6 +182,9 @@
     }
     byId('found').textContent = wanted.length ? found + ' of ' + findings.length : '';
     byId('none').hidden = found > 0 || !findings.length;
+    if (wanted.length && found) {
+      findings.find(f => !f.hidden).scrollIntoView({block: 'nearest'});
+    }
   }
 
   const keys = {

@@ -77,7 +77,7 @@ public record LivePage(String title, Optional<String> body, Optional<CheckResult
             String place = p.line() > 0 ? "line " + p.line() + ", column " + p.column() + ": " : "";
             out.raw("<li>").element("b", (several || place.isEmpty() ? p.file() + (place.isEmpty() ? ": " : ", ") + place : place.replaceFirst("^l", "L")) + p.what());
             p.excerpt().ifPresent(e -> out.raw("<pre>").text(e.text() + "\n" + " ".repeat(e.caretAt()) + "^").raw("</pre>"));
-            out.raw(p.hint().isEmpty() ? "" : "<span>").text(p.hint()).raw(p.hint().isEmpty() ? "" : "</span>").raw("</li>");
+            out.raw(p.hint().isEmpty() ? "" : " <span>").text(p.hint()).raw(p.hint().isEmpty() ? "" : "</span>").raw("</li>");
         }
         return out.raw("</ol></section>").toString();
     }

@@ -134,7 +134,7 @@ class ViewCommandTest {
         Path file = Path.of(Run.file(folder, "hut.json", Run.SOUND));
         try (Running r = Running.start(folder, "view", "hut.json")) {
             Files.delete(file);
-            await(() -> get(r.address() + "problems").contains("hut.json: the file is not there"));
+            await(() -> get(r.address() + "problems").contains("hut.json: the file is not there</b> <span>put it back"));
             Files.createDirectory(file);
             await(() -> get(r.address() + "problems").contains("hut.json: a folder stands in its place"));
             assertTrue(r.err().toString(StandardCharsets.UTF_8).contains("hut.json: the file is not there"), r.err().toString(StandardCharsets.UTF_8));
