@@ -3,6 +3,7 @@ package rainlap.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.rule.Evidence;
@@ -18,10 +19,11 @@ import rainlap.water.Arrival;
  * them: of several ways round one pipe only one is told.
  */
 final class Alone {
-    /** So much of the wall is looked at to each side and above, and so much below: ways to the frame that lead further are not told. */
-    private static final long BESIDE = 3_000 * Grid.MM, BELOW = 9_000 * Grid.MM;
-    /** After two failures water gets nearly everywhere: then it is followed so far, about a storey. */
-    private static final long CLOSE_BESIDE = 1_500 * Grid.MM, CLOSE_BELOW = 3_000 * Grid.MM;
+    /**
+     * So much of the wall is looked at to each side and above, and so much below, by how many failures it took: ways to the frame that lead further are not told. What comes in
+     * for nothing is followed far; after two failures water gets nearly everywhere.
+     */
+    private static final long[] BESIDE = {3_000 * Grid.MM, 1_500 * Grid.MM, 500 * Grid.MM}, BELOW = {9_000 * Grid.MM, 3_000 * Grid.MM, 1_000 * Grid.MM};
     /** It rains so far to both sides of the place: what is stuck over it ends within that, and lets water in by its edges. */
     private static final long RAIN = 120 * Grid.MM;
     /** It does not rain so near to the ends of a line: what is stuck over what lies there is left out. */
@@ -51,8 +53,8 @@ final class Alone {
     private Optional<Arrival> rainedOn(Finding f, int most) {
         Elevation all = evidence.elevation();
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
-        Box round = round(place, BESIDE, BELOW), near = round(place, CLOSE_BESIDE, CLOSE_BELOW);
-        return evidence.trace().worstFrom(f.where().surface(), place, round, near, most, ways -> Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent()));
+        List<Box> round = IntStream.range(0, BESIDE.length).mapToObj(cost -> round(place, BESIDE[cost], BELOW[cost])).toList();
+        return evidence.trace().worstFrom(f.where().surface(), place, round, most, ways -> Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent()));
     }
 
     private static Box round(Box place, long beside, long below) {

@@ -26,6 +26,9 @@ final class Again {
     }
 
     synchronized void letGo() {
+        if (waters != null) {
+            waters.forgetCells();
+        }
         waters = null;
     }
 }

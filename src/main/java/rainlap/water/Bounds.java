@@ -1,20 +1,24 @@
 package rainlap.water;
 
+import java.util.List;
 import rainlap.geom.Box;
 
 /**
  * How far water is followed.
  *
- * @param within the part of the wall, with the reveals there; null for all of it
- * @param near the part in which what has cost the most is followed: it gets nearly everywhere
+ * @param parts by cost, in which part of the wall, with the reveals there; none for all of it
  * @param most ways that cost more are not followed
  */
-record Bounds(Box within, Box near, int most) {
-    static final Bounds NONE = new Bounds(null, null, Flow.MOST);
+record Bounds(List<Box> parts, int most) {
+    static final Bounds NONE = new Bounds(List.of(), Flow.MOST);
+
+    Bounds {
+        parts = List.copyOf(parts);
+    }
 
     /** Whether water that has cost so much is followed in a cell: whether any of it lies within, as it compares with the wall. */
     boolean hold(Cell c, int cost) {
-        return within == null || touches(c, cost < Flow.MOST ? within : near);
+        return parts.isEmpty() || touches(c, parts.get(cost));
     }
 
     private static boolean touches(Cell c, Box part) {

@@ -139,13 +139,12 @@ public final class Trace {
      *
      * @param surface on which the place lies
      * @param place on the wall: it rains on what lies beside it, and what falls past it runs on; for a place in a reveal it rains on all of that opening's reveals
-     * @param within the part of the wall in which it is followed
-     * @param near the part in which it is followed after two failures
+     * @param within the part of the wall in which it is followed, by how many failures it took: three of them
      * @param most how many failures at most, 0 to 2
      * @param among chooses the one that counts, if any does, among all ways of one number of defences; it is asked for fewer ones first
      */
-    public Optional<Arrival> worstFrom(Surface surface, Box place, Box within, Box near, int most, Function<List<Arrival>, Optional<Arrival>> among) {
-        return again.worstFrom(surface, place, new Bounds(within, near, most), among);
+    public Optional<Arrival> worstFrom(Surface surface, Box place, List<Box> within, int most, Function<List<Arrival>, Optional<Arrival>> among) {
+        return again.worstFrom(surface, place, new Bounds(within, most), among);
     }
 
     /** Gives the room of the cells back; whoever asks for other rain later has them made again. */

@@ -121,6 +121,11 @@ final class Waters {
         grounds.forEach(g -> g.cells.forEach(Cell::freshen));
     }
 
+    /** Gives back the room of the cells, which what is kept still knows by their surface. */
+    void forgetCells() {
+        grounds.forEach(g -> g.cells.clear());
+    }
+
     private void nextTurn() {
         grounds.forEach(g -> g.turn++);
     }

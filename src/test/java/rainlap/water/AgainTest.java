@@ -30,7 +30,7 @@ class AgainTest {
             Random random = new Random(seed);
             for (int i = 0; i < PLACES; i++) {
                 Box place = place(random, wall);
-                List<Arrival> ways = ways(again, place, new Bounds(all, all, Flow.MOST));
+                List<Arrival> ways = ways(again, place, new Bounds(List.of(all, all, all), Flow.MOST));
                 assertEquals(fresh(stack, place), ways, "wall " + seed + ", " + place);
                 told += ways.isEmpty() ? 0 : 1;
                 if (i % 2 == 1) {
@@ -47,7 +47,7 @@ class AgainTest {
             Stack stack = RandomWall.of(seed).stack();
             Box wall = stack.elevation().outline().box();
             Again again = again(stack);
-            List<Arrival> ways = ways(again, wall, new Bounds(wall, wall, Flow.MOST)), less = ways(again, wall, new Bounds(wall, wall, 1));
+            List<Arrival> ways = ways(again, wall, new Bounds(List.of(wall, wall, wall), Flow.MOST)), less = ways(again, wall, new Bounds(List.of(wall, wall, wall), 1));
             assertEquals(ways.stream().filter(a -> a.defences() <= 1).toList(), less, "wall " + seed);
             fewer += less.size() < ways.size() ? 1 : 0;
         }
@@ -61,11 +61,20 @@ class AgainTest {
             Stack stack = RandomWall.of(seed).stack();
             Box wall = stack.elevation().outline().box(), place = place(new Random(seed), wall);
             Again again = again(stack);
-            List<Arrival> ways = ways(again, place, new Bounds(wall, wall, Flow.MOST)), less = ways(again, place, new Bounds(place, place, Flow.MOST));
+            List<Arrival> ways = ways(again, place, new Bounds(List.of(wall, wall, wall), Flow.MOST)), less = ways(again, place, new Bounds(List.of(place, place, place), Flow.MOST));
             assertTrue(less.size() <= ways.size(), "wall " + seed);
             fewer += less.size() < ways.size() ? 1 : 0;
         }
         assertTrue(fewer > WALLS / 10, "walls with ways that lead further: " + fewer);
+    }
+
+    /** What is told of a wall knows its surfaces: they must not hold the cells as well. */
+    @Test void nothingOfTheCellsIsLeftWhenTheyAreLetGo() {
+        Stack stack = RandomWall.of(1).stack();
+        Waters followed = new Waters(stack, DRIVE, Crew.ALONE);
+        assertTrue(followed.grounds().stream().anyMatch(g -> !g.cells.isEmpty()));
+        new Again(stack, DRIVE, followed).letGo();
+        assertTrue(followed.grounds().stream().allMatch(g -> g.cells.isEmpty()));
     }
 
     private static Again again(Stack stack) {
