@@ -196,12 +196,12 @@ final class SectionNames {
     private Stream<Spot> anywhere(Named n) {
         Text name = Text.of(0, 0, TextMetrics.shorten(n.name(), LONGEST_NAME, Looks.STRONG), Looks.STRONG.middle());
         List<Spot> out = new ArrayList<>();
-        double right = grid.plumb() ? grid.face() - CLEAR : room.box.right(), top = grid.plumb() ? room.box.top() : grid.face() + CLEAR;
+        double right = grid.plumb() ? grid.face() - CLEAR : room.box.right(), top = room.box.top();
         for (double x = right; x > room.box.left(); x -= FINE) {
             for (double y = top; y < room.box.bottom(); y += FINE) {
                 for (PaperPoint dot : n.further()) {
                     Spot s = aside(Text.of(x, y, name.text(), name.style()), dot);
-                    if (s.length() > CLEAR && s.length() < LONGEST && (!grid.plumb() || s.text().box().right() < right)) {
+                    if (s.length() > CLEAR && s.length() < LONGEST && !isOnFrame(s.text().box())) {
                         out.add(s);
                     }
                 }
@@ -209,6 +209,15 @@ final class SectionNames {
         }
         out.sort(Comparator.comparingDouble(Spot::length));
         return out.stream();
+    }
+
+    /** At a corner there is room beside the frame. */
+    private boolean isOnFrame(PaperBox b) {
+        if (grid.plumb()) {
+            return b.right() >= grid.face() - CLEAR;
+        }
+        double one = grid.at(stack.frameFrom(), 0).x(), other = grid.at(stack.frameTo(), 0).x();
+        return b.top() < grid.face() + CLEAR && b.right() > Math.min(one, other) && b.left() < Math.max(one, other);
     }
 
     private Spot spot(Text name, double x, double y, PaperPoint dot) {

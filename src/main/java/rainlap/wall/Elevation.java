@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.material.Catalogue;
 
@@ -87,14 +86,6 @@ public final class Elevation {
     public Elevation near(Box box) {
         return withPieces(referring(pieces.stream().filter(p -> p.shapes().stream().anyMatch(s -> s.on().isWall() ? s.box().meets(box)
                 : findOpening(s.on().opening()).map(Opening::rect).filter(r -> r.meets(box)).isPresent())).toList()));
-    }
-
-    /** The same wall with some of its pieces only, in their order, and with those openings and penetrations only that meet a box or that these pieces turn into. */
-    public Elevation part(List<Piece> some, Box box) {
-        Set<String> turned = some.stream().flatMap(p -> Stream.concat(p.shapes().stream().map(s -> s.on().opening()), p.cuts().stream().map(Cut::opening)))
-                .collect(Collectors.toSet());
-        return new Elevation(name, practice, exposure, outline, openings.stream().filter(o -> o.rect().meets(box) || turned.contains(o.id())).toList(),
-                penetrations.stream().filter(p -> p.region().box().meets(box)).toList(), materials, referring(some), expected);
     }
 
     /** Pieces that name none but one another. */
