@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,7 +60,7 @@ final class Arrivals {
         boolean sideways = m == Move.PUSH || m == Move.OVERRUN || m == Move.LIFT;
         if (sideways && w.source() != null && w.source().cell().ground == w.cell().ground) {
             Ground g = w.cell().ground;
-            Line l = w.how().line();
+            Line l = w.crossed();
             return ordered(g.turned(new Point(l.ax(), l.ay())), g.turned(new Point(l.bx(), l.by())));
         }
         List<Point> top = Paths.top(w);
@@ -69,7 +70,7 @@ final class Arrivals {
     /** A drop at the end of a ledge or line, with no height and nothing below: it leaves at once. */
     static boolean isDrop(Wet w) {
         return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1
-                && w.cell().down.stream().noneMatch(s -> s.from() <= w.from() && w.from() < s.to());
+                && Arrays.stream(w.cell().down).noneMatch(s -> s.from() <= w.from() && w.from() < s.to());
     }
 
     private static List<Stretch> joined(Way way, List<Stretch> parts) {

@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -30,11 +31,12 @@ final class Cell {
     /** Who follows its water, and its number there, from the top down. */
     int strip;
     int number;
-    final List<Seam> up = new ArrayList<>(2);
-    final List<Seam> down = new ArrayList<>(2);
+    Seam[] up = Neighbours.NO_SEAMS;
+    Seam[] down = Neighbours.NO_SEAMS;
     /** Where a jamb stands on it. */
-    final List<Seam> feet = new ArrayList<>(0);
-    final List<Flank> flanks = new ArrayList<>(2);
+    Seam[] feet = Neighbours.NO_SEAMS;
+    Flank[] flanks = Neighbours.NO_FLANKS;
+    private Neighbours beside = new Neighbours();
     /** The rain that all that follows came with. */
     private int turn;
     private Pool[] pools;
@@ -62,26 +64,42 @@ final class Cell {
         return new Box(x0, (long) Math.floor(Math.min(lower.at(x0), lower.at(x1))), x1, (long) Math.ceil(Math.max(upper.at(x0), upper.at(x1))));
     }
 
+    /** The nearest x to this one between its ends. */
+    long within(long x) {
+        return Math.max(x0, Math.min(x1, x));
+    }
+
     /** Whether it shares an area with a box of the wall. */
     boolean isIn(Box place) {
         long a = Math.max(x0, place.minX()), b = Math.min(x1, place.maxX());
         return ground.isWall() && a < b && Math.min(lower.at(a), lower.at(b)) < place.maxY() && place.minY() < Math.max(upper.at(a), upper.at(b));
     }
 
+    /** What is known so far of what it borders on. */
+    Neighbours beside() {
+        return beside;
+    }
+
     /** Its borders will not change any more. */
-    void settleHeight() {
+    void settle() {
+        up = Neighbours.seams(beside.up);
+        down = Neighbours.seams(beside.down);
+        feet = Neighbours.seams(beside.feet);
+        flanks = Neighbours.flanks(beside.flanks);
+        beside = null;
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
     }
 
     /** The same cell as if it bordered on others of one kind alone; empty if it borders on none. */
     Optional<Cell> towards(Predicate<Cell> kind) {
         Cell c = new Cell(ground, x0, x1, lower, upper, pile, opening);
+        c.beside = null;
         c.strip = strip;
-        up.stream().filter(s -> kind.test(s.upper())).forEach(c.up::add);
-        down.stream().filter(s -> kind.test(s.lower())).forEach(c.down::add);
-        feet.stream().filter(s -> kind.test(s.upper())).forEach(c.feet::add);
-        flanks.stream().filter(f -> kind.test(f.b())).forEach(c.flanks::add);
-        return c.up.isEmpty() && c.down.isEmpty() && c.feet.isEmpty() && c.flanks.isEmpty() ? Optional.empty() : Optional.of(c);
+        c.up = Arrays.stream(up).filter(s -> kind.test(s.upper())).toArray(Seam[]::new);
+        c.down = Arrays.stream(down).filter(s -> kind.test(s.lower())).toArray(Seam[]::new);
+        c.feet = Arrays.stream(feet).filter(s -> kind.test(s.upper())).toArray(Seam[]::new);
+        c.flanks = Arrays.stream(flanks).filter(f -> kind.test(f.b())).toArray(Flank[]::new);
+        return c.up.length + c.down.length + c.feet.length + c.flanks.length == 0 ? Optional.empty() : Optional.of(c);
     }
 
     /** Forgets what came with another rain than the one that is followed now. */
@@ -105,7 +123,7 @@ final class Cell {
         }
         Pool known = pools[gap];
         if (known == null) {
-            known = new Pool(this);
+            known = new Pool();
             pools[gap] = known;
         }
         return known;

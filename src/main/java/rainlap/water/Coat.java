@@ -15,9 +15,11 @@ import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.LayingOrder;
 import rainlap.wall.Piece;
+import rainlap.water.How.Move;
 
 /** What the trace asks of each piece, by number. */
 final class Coat {
+    private static final int MOVES = Move.values().length;
     private static final int ADHERED = 1, STRIP = 2, BATTEN = 4, SEALED = 8;
 
     private final Elevation elevation;
@@ -28,6 +30,8 @@ final class Coat {
     private final byte[] traits;
     /** Of flashings, grid units; 0 for what holds no ledge. */
     private final long[] upstands;
+    /** By piece and move, as they are asked for; whoever makes one first, they are alike. */
+    private final How[] hows;
     /** Of what holds one, its level. */
     private final long[] ledges;
 
@@ -39,6 +43,7 @@ final class Coat {
         traits = new byte[n];
         upstands = new long[n];
         ledges = new long[n];
+        hows = new How[(n + 1) * MOVES];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
             numbers.put(p.id(), i);
@@ -90,6 +95,16 @@ final class Coat {
 
     boolean seals(int n, Edge e) {
         return has(n, SEALED << e.ordinal());
+    }
+
+    How how(Move move, int under) {
+        int at = (under + 1) * MOVES + move.ordinal();
+        How known = hows[at];
+        if (known == null) {
+            known = new How(move, under);
+            hows[at] = known;
+        }
+        return known;
     }
 
     /** Whether it is held to a pipe that passes it: adhered, or a collar, whose lip grips the pipe. */

@@ -4,8 +4,6 @@ package rainlap.water;
 sealed interface Coming permits Wet, Driven {
     Cell cell();
 
-    int cost();
-
     /** Comes in. */
     void into(Flow flow);
 }

@@ -85,6 +85,11 @@ final class Crossing {
         return j < hi;
     }
 
+    /** How water gets into gap j by a move: under what it has to get in behind. */
+    How how(How.Move move, int j) {
+        return coat.how(move, begins(j) || cost(j) > 0 ? overAt(j) : -1);
+    }
+
     boolean isFree() {
         for (int j = lo; j <= hi; j++) {
             if (cost(j) == 0) {

@@ -2,11 +2,10 @@ package rainlap.water;
 
 /** Water that wind drives into a cell, or that overruns a lap there: it waits until all that falls is done. */
 sealed interface Driven extends Coming permits Lifts.Lift, Lifts.Overrun, Push {
+    int cost();
+
     /** Whether it tells nothing new in its cell. */
     boolean isKnown();
-
-    /** Whether it lies under nothing. */
-    boolean isInOpen();
 
     /** Lets it in. */
     void go(Winds winds);

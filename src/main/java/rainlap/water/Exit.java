@@ -31,8 +31,8 @@ record Exit(Cell cell, int gap, int cost, long from, double level, int over, Lin
     }
 
     /** The water it brings into the next cell. */
-    Wet wet(Wet source, How.Move move) {
+    Wet wet(Wet source, How how) {
         double left = Double.isNaN(level) ? cell.upper.at(from) : level, right = Double.isNaN(level) ? cell.upper.at(from + 1) : level;
-        return new Wet(cell, gap, true, source.cost() + cost, from, from + 1, left, right, source, new How(move, over, line));
+        return new Wet(cell, gap, true, source.cost() + cost, from, from + 1, left, right, source, how, line);
     }
 }

@@ -33,7 +33,7 @@ final class Flow {
         this.cells = cells;
         this.bounds = bounds;
         this.coat = coat;
-        this.winds = new Winds(this, coat, drive, bounds);
+        this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat, bounds);
         this.pipes = new Pipes(this, coat);
         this.runs = new Runs(this, coat, ways);
@@ -108,11 +108,13 @@ final class Flow {
         return c.strip == strip;
     }
 
-    /** Puts off a drive until all that is cheaper, and all that falls, is done. In the open the rain there makes the same drives, and sooner. */
+    /** Whether what is driven into a gap at a cost is followed. In the open the rain there makes the same drives, and sooner. */
+    boolean follows(Cell c, int gap, int cost) {
+        return cost <= bounds.most() && gap != c.openGap() && bounds.hold(c, cost);
+    }
+
+    /** Puts off a drive that is followed until all that is cheaper, and all that falls, is done. */
     void later(Driven d) {
-        if (d.cost() > bounds.most() || d.isInOpen() || !bounds.hold(d.cell(), d.cost())) {
-            return;
-        }
         if (!isHere(d.cell())) {
             sent.add(d);
         } else if (!d.isKnown()) {
@@ -129,16 +131,15 @@ final class Flow {
         }
     }
 
-    /** Water crosses a line, or a part of a level one, into gap j of a cell, up to that cell's upper line. */
-    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line, long a, long b) {
+    /** Water crosses a line into gap j of a cell, up to that cell's upper line. */
+    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
         int cost = w.cost() + x.cost(j);
         if (j == c.openGap() || cost > bounds.most()) {
             return;
         }
         boolean enters = j == 0 && !w.isOnFrame();
         if (enters || !isHere(c) || !c.pool(j).isFull(w.running(), cost, from, to)) {
-            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w,
-                    how(move, x, j, line == null ? null : Winds.part(line, a, b))));
+            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, x.how(move, j), line));
         }
     }
 
@@ -151,7 +152,7 @@ final class Flow {
             sent.add(w);
         } else {
             boolean spreads = c.ground.isSill() && w.running();
-            Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how());
+            Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how(), w.line());
             if (w.isOnFrame() && (w.source() == null || !w.source().isOnFrame()) && c.isNewEntry(w)) {
                 entries.add(w);
             }
@@ -197,13 +198,15 @@ final class Flow {
     }
 
     private void fall(Wet w, Seam s, Crossing x, long a, long b) {
+        Cell c = s.lower();
+        Line line = s.carriesOver() && !c.ground.isSill() ? null : s.line().part(a, b);
         for (int j = x.lo; j <= x.hi; j++) {
             if (s.ontoSill() && w.running()) {
-                fill(s.lower(), j, x, s.lower().x0, s.lower().x1, w, Move.FALL, s.line(), a, b);
+                fill(c, j, x, c.x0, c.x1, w, Move.FALL, line);
             } else if (s.ontoSill()) {
                 intoCorner(w, s, j, x, b);
             } else {
-                fill(s.lower(), j, x, a + s.shift(), b + s.shift(), w, Move.FALL, s.line(), a, b);
+                fill(c, j, x, a + s.shift(), b + s.shift(), w, Move.FALL, line);
             }
         }
     }
@@ -212,11 +215,7 @@ final class Flow {
     private void intoCorner(Wet w, Seam s, int j, Crossing x, long upTo) {
         Cell c = s.lower();
         long from = s.upper().ground.surface().side() == Side.LEFT ? c.x0 : c.x1 - 1;
-        wet(new Wet(c, j, false, w.cost() + x.cost(j), from, from + 1, upTo, upTo, w, how(Move.FALL, x, j, Winds.part(s.line(), w.from(), upTo))));
-    }
-
-    static How how(Move move, Crossing x, int j, Line line) {
-        return new How(move, x.begins(j) ? x.overAt(j) : x.cost(j) > 0 ? x.overAt(j) : -1, line);
+        wet(new Wet(c, j, false, w.cost() + x.cost(j), from, from + 1, upTo, upTo, w, x.how(Move.FALL, j), s.line().part(w.from(), upTo)));
     }
 
     /** Whether water in this gap lies on, or outside, a piece that goes on in front of the opening it comes to. */
@@ -252,7 +251,7 @@ final class Flow {
     private void spread(Wet w, Cell to, Edge facing, Line line) {
         Crossing x = new Crossing(coat, w.cell().pile, w.gap(), to.pile, facing);
         for (int j = x.lo; j <= x.hi; j++) {
-            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line, line == null ? 0 : line.ax(), line == null ? 0 : line.bx());
+            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line);
         }
     }
 }

@@ -41,7 +41,7 @@ final class Glue {
     }
 
     private void overHead(Cell c) {
-        List<Seam> fronts = c.down.stream().filter(s -> !s.lower().isFramed()).toList();
+        List<Seam> fronts = c.beside().down.stream().filter(s -> !s.lower().isFramed()).toList();
         for (Cell h : reveal.get(Side.HEAD).cells) {
             long from = Math.max(c.x0, h.x0 + rect.minX()), to = Math.min(c.x1, h.x1 + rect.minX());
             if (h.upper.isLevel() && h.upper.ay() == 0 && from < to) {
@@ -71,13 +71,13 @@ final class Glue {
     private static void seam(Cell upper, Cell lower, long from, long to, long shift, Pile inFront) {
         if (from < to) {
             Seam s = new Seam(upper, lower, from, to, shift, inFront, false);
-            upper.down.add(s);
-            lower.up.add(s);
+            upper.beside().down.add(s);
+            lower.beside().up.add(s);
         }
     }
 
     private void beside(Cell c, boolean right, Ground jamb) {
-        List<Flank> fronts = c.flanks.stream().filter(f -> f.aRight() == right && !f.b().isFramed()).toList();
+        List<Flank> fronts = c.beside().flanks.stream().filter(f -> f.aRight() == right && !f.b().isFramed()).toList();
         long x = right ? c.x1 : c.x0;
         for (Cell j : jamb.cells) {
             double from = Math.max(c.lower.at(x), j.lower.at(0) + rect.minY()), to = Math.min(c.upper.at(x), j.upper.at(0) + rect.minY());
@@ -99,8 +99,8 @@ final class Glue {
     private void flank(Cell wall, Cell jamb, boolean right, double from, double to, Pile inFront) {
         if (from < to) {
             Flank f = new Flank(wall, jamb, right, false, from, to, -rect.minY(), inFront);
-            wall.flanks.add(f);
-            jamb.flanks.add(f.turned());
+            wall.beside().flanks.add(f);
+            jamb.beside().flanks.add(f.turned());
         }
     }
 
@@ -112,8 +112,8 @@ final class Glue {
                     long from = Math.max(j.x0, Math.round(s.lower.at(x))), to = Math.min(j.x1, Math.round(s.upper.at(x)));
                     if (x == (left ? 0 : opening.along(Side.SILL)) && from < to) {
                         Seam foot = new Seam(j, s, from, to, 0, null, true);
-                        j.down.add(foot);
-                        s.feet.add(foot);
+                        j.beside().down.add(foot);
+                        s.beside().feet.add(foot);
                     }
                 }
             }
@@ -123,9 +123,9 @@ final class Glue {
     /** Forgets what stands in front of openings, once it is known from the seams and flanks. */
     static void dropFronts(Ground wall) {
         for (Cell c : wall.cells) {
-            c.up.removeIf(s -> !s.upper().isFramed());
-            c.down.removeIf(s -> !s.lower().isFramed());
-            c.flanks.removeIf(f -> !f.b().isFramed());
+            c.beside().up.removeIf(s -> !s.upper().isFramed());
+            c.beside().down.removeIf(s -> !s.lower().isFramed());
+            c.beside().flanks.removeIf(f -> !f.b().isFramed());
         }
         wall.cells.removeIf(c -> !c.isFramed());
     }

@@ -1,14 +1,13 @@
 package rainlap.water;
 
 /**
- * How water came where it is.
+ * How water came where it is. There is one of each in a {@link Coat}.
  *
  * @param move what it did
  * @param under the piece it got under, or left by; -1 if none
- * @param line the line it crossed, or along which it came, in its cell's frame; null for rain
  */
-record How(Move move, int under, Line line) {
-    static final How RAIN = new How(Move.RAIN, -1, null);
+record How(Move move, int under) {
+    static final How RAIN = new How(Move.RAIN, -1);
 
     /** The moves of the package description. */
     enum Move {

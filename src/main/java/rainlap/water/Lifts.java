@@ -19,15 +19,10 @@ final class Lifts {
      *
      * @param behind whether it has got behind what it was on: at that line it is running too
      */
-    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how) implements Driven {
+    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how, Line line) implements Driven {
         @Override
         public boolean isKnown() {
             return cell.knows(this);
-        }
-
-        @Override
-        public boolean isInOpen() {
-            return gap == cell.openGap();
         }
 
         @Override
@@ -45,7 +40,7 @@ final class Lifts {
         }
 
         Lift between(long a, long b) {
-            return a == from && b == to ? this : new Lift(cell, gap, cost, a, b, rise(a), rise(b), behind, source, how);
+            return a == from && b == to ? this : new Lift(cell, gap, cost, a, b, rise(a), rise(b), behind, source, how, line);
         }
 
         boolean covers(Lift o) {
@@ -55,14 +50,9 @@ final class Lifts {
     }
 
     /** @param over the upper sheet of the lap, {@code onto} the lower one */
-    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how) implements Driven {
+    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how, Line line) implements Driven {
         @Override
         public boolean isKnown() {
-            return false;
-        }
-
-        @Override
-        public boolean isInOpen() {
             return false;
         }
 
@@ -97,10 +87,11 @@ final class Lifts {
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
-        Wet here = new Wet(c, l.gap(), false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how());
+        Wet here = new Wet(c, l.gap(), false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how(), l.line());
         flow.wet(here);
         if (l.behind()) {
-            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), Math.min(a, c.lower.at(l.from()) + 1), Math.min(b, c.lower.at(l.to()) + 1), l.source(), l.how()));
+            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), Math.min(a, c.lower.at(l.from()) + 1), Math.min(b, c.lower.at(l.to()) + 1), l.source(), l.how(),
+                    l.line()));
         }
         if (Math.max(l.left(l.from()), l.left(l.to())) > 1e-6) {
             goOn(l, here);
@@ -130,8 +121,11 @@ final class Lifts {
         double most = capped ? rise : Double.MAX_VALUE, left = Math.min(most, Math.max(0, l.left(a))), right = Math.min(most, Math.max(0, l.left(b)));
         Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
         for (int j = x.lo; j <= x.hi; j++) {
-            flow.later(new Lift(p, j, l.cost() + x.cost(j), a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here,
-                    Flow.how(How.Move.LIFT, x, j, Winds.part(l.cell().upper, a, b))));
+            int cost = l.cost() + x.cost(j);
+            if (flow.follows(p, j, cost)) {
+                flow.later(new Lift(p, j, cost, a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here, x.how(How.Move.LIFT, j),
+                        l.cell().upper.part(a, b)));
+            }
         }
     }
 
@@ -143,16 +137,15 @@ final class Lifts {
             return;
         }
         if (!c.pile.holds(o.onto())) {
-            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()) + 1, c.lower.at(o.to()) + 1, o.source(), o.how()));
+            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()) + 1, c.lower.at(o.to()) + 1, o.source(), o.how(), o.line()));
             return;
         }
-        Wet here = new Wet(c, gap, false, o.cost(), o.from(), o.to(), c.upper.at(o.from()), c.upper.at(o.to()), o.source(), o.how());
+        Wet here = new Wet(c, gap, false, o.cost(), o.from(), o.to(), c.upper.at(o.from()), c.upper.at(o.to()), o.source(), o.how(), o.line());
         flow.wet(here);
         for (Seam s : c.up) {
             long a = Math.max(s.from() + s.shift(), o.from()), b = Math.min(s.to() + s.shift(), o.to());
             if (a < b) {
-                How how = new How(How.Move.OVERRUN, o.over(), Winds.part(c.upper, a, b));
-                flow.further(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, how));
+                flow.further(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, o.how(), c.upper.part(a, b)));
             }
         }
     }

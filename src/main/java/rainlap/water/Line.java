@@ -6,6 +6,11 @@ record Line(long ax, long ay, long bx, long by) {
         return new Line(from, y, to, y);
     }
 
+    /** The part of a level line between two x; a sloped one is told whole. */
+    Line part(long a, long b) {
+        return isLevel() ? level(ay, a, b) : this;
+    }
+
     boolean isLevel() {
         return ay == by;
     }

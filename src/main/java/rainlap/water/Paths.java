@@ -84,7 +84,7 @@ final class Paths {
     }
 
     private static List<Point> where(Wet w, Ground ground) {
-        Line l = w.how().line();
+        Line l = w.crossed();
         if (l == null) {
             return top(w);
         }

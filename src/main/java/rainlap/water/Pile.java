@@ -7,14 +7,13 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object, whichever thread comes to them first. */
 final class Pile {
     private final int[] pieces;
-    private final Source source;
-    private final Map<Integer, Pile> toggled = new ConcurrentHashMap<>(4);
 
-    /** Makes piles: knows who lies outside whom. */
+    /** Makes piles: knows who lies outside whom. Who has made all of a surface lets it go, with all that it needed to find them again. */
     static final class Source {
         private final Ordered order;
         private final Map<Key, Pile> known = new ConcurrentHashMap<>();
-        private final Pile empty = new Pile(new int[0], this);
+        private final Map<Toggle, Pile> toggled = new ConcurrentHashMap<>();
+        private final Pile empty = new Pile(new int[0]);
 
         Source(Ordered order) {
             this.order = order;
@@ -24,13 +23,49 @@ final class Pile {
             return empty;
         }
 
+        /** The pile with a piece added, or taken away if it is there. */
+        Pile toggle(Pile pile, int piece) {
+            Toggle how = new Toggle(pile, piece);
+            Pile next = toggled.get(how);
+            if (next == null) {
+                next = of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
+                toggled.put(how, next);
+            }
+            return next;
+        }
+
         private Pile of(int[] pieces) {
-            return known.computeIfAbsent(new Key(pieces), k -> new Pile(pieces, this));
+            return pieces.length == 0 ? empty : known.computeIfAbsent(new Key(pieces), k -> new Pile(pieces));
+        }
+
+        private int[] with(int[] pieces, int piece) {
+            int at = 0;
+            for (int p : pieces) {
+                at += order.isOutside(piece, p) ? 1 : 0;
+            }
+            int[] out = new int[pieces.length + 1];
+            System.arraycopy(pieces, 0, out, 0, at);
+            out[at] = piece;
+            System.arraycopy(pieces, at, out, at + 1, pieces.length - at);
+            return out;
         }
     }
 
     interface Ordered {
         boolean isOutside(int a, int b);
+    }
+
+    /** There is one of each pile: which of them it is says all. */
+    private record Toggle(Pile pile, int piece) {
+        @Override
+        public boolean equals(Object o) {
+            return o instanceof Toggle t && t.pile == pile && t.piece == piece;
+        }
+
+        @Override
+        public int hashCode() {
+            return Arrays.hashCode(pile.pieces) * 31 + piece;
+        }
     }
 
     private record Key(int[] pieces) {
@@ -45,9 +80,8 @@ final class Pile {
         }
     }
 
-    private Pile(int[] pieces, Source source) {
+    private Pile(int[] pieces) {
         this.pieces = pieces;
-        this.source = source;
     }
 
     int depth() {
@@ -73,29 +107,11 @@ final class Pile {
         return find(piece) >= 0;
     }
 
-    /** The pile with a piece added, or taken away if it is there. */
-    Pile toggle(int piece) {
-        Pile next = toggled.get(piece);
-        if (next == null) {
-            next = source.of(holds(piece) ? without(piece) : with(piece));
-            toggled.put(piece, next);
-        }
-        return next;
-    }
-
     private int[] without(int piece) {
-        return Arrays.stream(pieces).filter(p -> p != piece).toArray();
-    }
-
-    private int[] with(int piece) {
-        int at = 0;
-        for (int p : pieces) {
-            at += source.order.isOutside(piece, p) ? 1 : 0;
-        }
-        int[] out = new int[pieces.length + 1];
+        int at = find(piece);
+        int[] out = new int[pieces.length - 1];
         System.arraycopy(pieces, 0, out, 0, at);
-        out[at] = piece;
-        System.arraycopy(pieces, at, out, at + 1, pieces.length - at);
+        System.arraycopy(pieces, at + 1, out, at, out.length - at);
         return out;
     }
 }

@@ -65,16 +65,15 @@ final class Pipes {
     private void wetAlong(Wet w, int gap, int cost, int behind) {
         Cell c = w.cell();
         if (c.overPipe) {
-            How how = new How(Move.PIPE, behind, Winds.part(c.lower, w.from(), w.to()));
-            flow.wet(new Wet(c, gap, true, cost, w.from(), w.to(), c.lower.at(w.from()) + 1, c.lower.at(w.to()) + 1, w, how));
+            flow.wet(new Wet(c, gap, true, cost, w.from(), w.to(), c.lower.at(w.from()) + 1, c.lower.at(w.to()) + 1, w, coat.how(Move.PIPE, behind),
+                    c.lower.part(w.from(), w.to())));
         }
         if (c.underPipe) {
             double left = w.leftTop() - c.upper.at(w.from()) + TOUCHES, right = w.rightTop() - c.upper.at(w.to()) + TOUCHES;
             double meets = w.from() + (w.to() - w.from()) * left / (left - right);
             long from = left >= 0 ? w.from() : right < 0 ? w.to() : (long) Math.ceil(meets);
             long to = right >= 0 ? w.to() : left < 0 ? w.from() : (long) Math.floor(meets);
-            How how = new How(Move.PIPE, behind, Winds.part(c.upper, from, to));
-            flow.wet(new Wet(c, gap, true, cost, from, to, c.upper.at(from), c.upper.at(to), w, how));
+            flow.wet(new Wet(c, gap, true, cost, from, to, c.upper.at(from), c.upper.at(to), w, coat.how(Move.PIPE, behind), c.upper.part(from, to)));
         }
         c.besidePipe.forEach(s -> wetBeside(w, s, gap, cost, behind));
     }
@@ -83,8 +82,7 @@ final class Pipes {
         long x = side.a().x(), from = x == w.cell().x1 ? x - 1 : x;
         double top = Math.min(w.top(x), side.b().y());
         if (w.from() <= from && from < w.to() && top > side.a().y()) {
-            How how = new How(Move.PIPE, behind, new Line(x, side.a().y(), x, Math.round(top)));
-            flow.wet(new Wet(w.cell(), gap, true, cost, from, from + 1, top, top, w, how));
+            flow.wet(new Wet(w.cell(), gap, true, cost, from, from + 1, top, top, w, coat.how(Move.PIPE, behind), new Line(x, side.a().y(), x, Math.round(top))));
         }
     }
 }

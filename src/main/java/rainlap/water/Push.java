@@ -8,21 +8,17 @@ package rainlap.water;
  * @param lowAt and highAt: the x where it enters, at these heights
  * @param lowReach and highReach: the x it can get to
  * @param behind whether it has got behind what it was on: where it did, it is running too
+ * @param line the line by which it enters, in its source's frame
  * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
  */
 record Push(Cell cell, int gap, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,
-        boolean behind, int over, int onto, Wet source, How how) implements Driven {
+        boolean behind, int over, int onto, Wet source, How how, Line line) implements Driven {
     /** Further than any wall is wide. */
     static final double WITHOUT_END = 1e12;
 
     @Override
     public boolean isKnown() {
         return cell.knows(this);
-    }
-
-    @Override
-    public boolean isInOpen() {
-        return gap == cell.openGap();
     }
 
     @Override
@@ -62,10 +58,10 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
 
     /** The same water on its way through the next cell, which it enters along a line from one place to another. */
     Push into(Cell next, int nextGap, int nextCost, boolean toRight, double from, double to, double shiftX, double shiftY, double fromX, double toX,
-            boolean isBehind, Wet here, How way) {
+            boolean isBehind, Wet here, How way, Line where) {
         double turn = toRight == right ? 1 : -1;
         double fromReach = fromX + turn * (reach(from) - fromX), toReach = toX + turn * (reach(to) - toX);
         return new Push(next, nextGap, nextCost, toRight, from + shiftY, to + shiftY, fromX + shiftX, toX + shiftX, fromReach + shiftX, toReach + shiftX,
-                isBehind, over, onto, here, way);
+                isBehind, over, onto, here, way, where);
     }
 }

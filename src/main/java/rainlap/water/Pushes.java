@@ -63,10 +63,10 @@ final class Pushes {
     private Wet wet(Push p, double x, double y, double topAtX, double topAtY, boolean running) {
         Cell c = p.cell();
         double left = Math.min(x, y), right = Math.max(x, y), leftTop = x < y ? topAtX : topAtY, rightTop = x < y ? topAtY : topAtX;
-        long from = Math.max(c.x0, (long) Math.floor(left + LEAST)), to = Math.min(c.x1, (long) Math.ceil(right - LEAST));
+        long from = c.within((long) Math.floor(left + LEAST)), to = c.within((long) Math.ceil(right - LEAST));
         double slope = right - left < LEAST ? 0 : (rightTop - leftTop) / (right - left);
         Wet w = new Wet(c, p.gap(), running, p.cost(), from, to, Math.min(c.upper.at(from), leftTop + slope * (from - left)),
-                Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how()).overFloor();
+                Math.min(c.upper.at(to), leftTop + slope * (to - left)), p.source(), p.how(), p.line()).overFloor();
         flow.wet(w);
         return w;
     }
@@ -133,14 +133,17 @@ final class Pushes {
         if (p.isOverrun()) {
             int gap = beyond.pile.find(p.over());
             if (gap >= 0) {
-                flow.further(p.into(beyond, gap, p.cost(), right, y[0], y[1], shift[0], shift[1], x[0], x[1], false, here, new How(Move.OVERRUN, p.over(), where)));
+                flow.further(p.into(beyond, gap, p.cost(), right, y[0], y[1], shift[0], shift[1], x[0], x[1], false, here, p.how(), where));
             }
             return;
         }
         Crossing crossing = new Crossing(coat, p.cell().pile, p.gap(), beyond.pile, right ? Edge.LEFT : Edge.RIGHT);
         for (int j = crossing.lo; j <= crossing.hi; j++) {
-            flow.later(p.into(beyond, j, p.cost() + crossing.cost(j), right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
-                    Flow.how(Move.PUSH, crossing, j, where)));
+            int cost = p.cost() + crossing.cost(j);
+            if (flow.follows(beyond, j, cost)) {
+                flow.later(p.into(beyond, j, cost, right, y[0], y[1], shift[0], shift[1], x[0], x[1], crossing.isFurtherIn(j), here,
+                        crossing.how(Move.PUSH, j), where));
+            }
         }
     }
 }

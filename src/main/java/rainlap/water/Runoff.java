@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -128,7 +129,7 @@ final class Runoff {
     /** Its own rain, by the stretches of its lower line. */
     private void rainOn(Cell c, List<Stream> streams) {
         long at = c.x0;
-        List<Seam> seams = c.down.stream().sorted(Comparator.comparingLong(Seam::from)).toList();
+        List<Seam> seams = Arrays.stream(c.down).sorted(Comparator.comparingLong(Seam::from)).toList();
         for (Seam s : seams) {
             streams.add(rain(c, at, s.from()));
             streams.add(rain(c, Math.max(at, s.from()), s.to()));

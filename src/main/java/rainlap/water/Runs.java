@@ -68,7 +68,7 @@ final class Runs {
         way.tell();
         for (Exit e : exits) {
             if (!e.leaves()) {
-                flow.wet(e.wet(w, Move.ALONG));
+                flow.wet(e.wet(w, coat.how(Move.ALONG, e.over())));
             }
         }
         return !exits.isEmpty();
@@ -113,8 +113,8 @@ final class Runs {
         void tell() {
             if (cell != null && from < to) {
                 Line line = cell.lower;
-                How how = new How(Move.ALONG, gap < cell.openGap() ? cell.pile.at(gap) : -1, Winds.part(line, from, to));
-                flow.wet(new Wet(cell, gap, true, source.cost(), from, to, line.at(from) + 1, line.at(to) + 1, source, how));
+                How how = coat.how(Move.ALONG, gap < cell.openGap() ? cell.pile.at(gap) : -1);
+                flow.wet(new Wet(cell, gap, true, source.cost(), from, to, line.at(from) + 1, line.at(to) + 1, source, how, line.part(from, to)));
             }
         }
     }
@@ -128,7 +128,7 @@ final class Runs {
         for (boolean right : new boolean[] {false, true}) {
             if (left.add(new End(w.cell().ground, w.cell().pile.at(w.gap() - 1), w.cost(), right))) {
                 List<Exit> exits = ways.offEnd(w.cell(), w.gap(), y.getAsDouble(), right ? w.to() : w.from(), right);
-                exits.forEach(e -> flow.wet(e.wet(w, Move.LEDGE)));
+                exits.forEach(e -> flow.wet(e.wet(w, coat.how(Move.LEDGE, e.over()))));
             }
         }
     }

@@ -13,6 +13,11 @@ record Seam(Cell upper, Cell lower, long from, long to, long shift, Pile inFront
         return new Seam(upper, lower, from, to, 0, null, false);
     }
 
+    /** Whether x is the same on both sides. */
+    boolean carriesOver() {
+        return shift == 0 && !ontoSill;
+    }
+
     Seam to(long further) {
         return new Seam(upper, lower, from, further, shift, inFront, ontoSill);
     }

@@ -66,7 +66,7 @@ final class Skyline {
     }
 
     private void add(Wet w, long a, long b) {
-        boolean full = w.top(a) >= cell.upper.at(a) - Uncovered.SAME && w.top(b) >= cell.upper.at(b) - Uncovered.SAME;
+        boolean full = w.isFull(a, b);
         long left = Math.round(full ? cell.upper.at(a) : w.top(a)), right = Math.round(full ? cell.upper.at(b) : w.top(b));
         Patch last = out.isEmpty() ? null : out.get(out.size() - 1);
         if (full && last != null && last.to() == a && last.upper() != null) {

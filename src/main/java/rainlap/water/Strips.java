@@ -40,7 +40,7 @@ final class Strips {
     }
 
     private static List<Cell> numbered(List<Cell> strip) {
-        strip.forEach(Cell::settleHeight);
+        strip.forEach(Cell::settle);
         strip.sort(Comparator.comparingDouble((Cell c) -> c.height).reversed());
         for (int i = 0; i < strip.size(); i++) {
             strip.get(i).number = i;

@@ -60,7 +60,7 @@ final class Sweep {
     /** The trapezoids of one slab, from the bottom up. */
     private List<Cell> slab(long from, long to) {
         List<Cell> out = new ArrayList<>();
-        Zone zone = new Zone(piles.empty());
+        Zone zone = new Zone(piles);
         Line below = Line.level(bottom, from, to);
         double mid = (from + to) / 2.0;
         int pipeBelow = -1;
@@ -146,8 +146,8 @@ final class Sweep {
                 double from = Math.max(low, left.lower.at(x)), to = Math.min(high, left.upper.at(x));
                 if (left.x1 == x && to - from > 0.5) {
                     Flank f = new Flank(left, right, true, false, from, to, 0, null);
-                    left.flanks.add(f);
-                    right.flanks.add(f.turned());
+                    left.beside().flanks.add(f);
+                    right.beside().flanks.add(f.turned());
                 }
             }
         }
@@ -164,16 +164,16 @@ final class Sweep {
 
     /** Adds a seam, or lengthens the last one of the same two cells. */
     static void join(Cell upper, Cell lower, long from, long to) {
-        int last = upper.down.size() - 1, lastUp = lower.up.size() - 1;
-        if (last >= 0 && upper.down.get(last).lower() == lower && upper.down.get(last).to() == from
-                && lastUp >= 0 && lower.up.get(lastUp).upper() == upper) {
-            Seam longer = upper.down.get(last).to(to);
-            upper.down.set(last, longer);
-            lower.up.set(lastUp, longer);
+        List<Seam> down = upper.beside().down, up = lower.beside().up;
+        int last = down.size() - 1, lastUp = up.size() - 1;
+        if (last >= 0 && down.get(last).lower() == lower && down.get(last).to() == from && lastUp >= 0 && up.get(lastUp).upper() == upper) {
+            Seam longer = down.get(last).to(to);
+            down.set(last, longer);
+            up.set(lastUp, longer);
         } else {
             Seam s = Seam.plain(upper, lower, from, to);
-            upper.down.add(s);
-            lower.up.add(s);
+            down.add(s);
+            up.add(s);
         }
     }
 }

@@ -9,18 +9,14 @@ final class Uncovered {
     static final double SAME = 0.5;
 
     private final Wet[] there;
-    private final int count;
 
-    /** @param count how many of the array there are */
-    Uncovered(Wet[] there, int count) {
+    Uncovered(Wet[] there) {
         this.there = there;
-        this.count = count;
     }
 
     List<Wet> partsOf(Wet w) {
         List<Wet> left = List.of(w);
-        for (int i = 0; i < count; i++) {
-            Wet old = there[i];
+        for (Wet old : there) {
             if (old.cost() <= w.cost() && (old.running() || !w.running()) && old.from() < w.to() && old.to() > w.from()) {
                 List<Wet> next = new ArrayList<>(left.size() + 1);
                 left.forEach(part -> minus(part, old, next));

@@ -43,8 +43,7 @@ final class UpJambs {
 
     private void overrun(Push p, Wet here, Cell jamb, long from, long to) {
         if (from < to) {
-            How how = new How(How.Move.OVERRUN, p.over(), Line.level(jamb.lower.ay(), from, to));
-            flow.further(new Lifts.Overrun(jamb, p.over(), p.onto(), p.cost(), from, to, here, how));
+            flow.further(new Lifts.Overrun(jamb, p.over(), p.onto(), p.cost(), from, to, here, p.how(), Line.level(jamb.lower.ay(), from, to)));
         }
     }
 
@@ -54,8 +53,11 @@ final class UpJambs {
         }
         Crossing x = new Crossing(coat, p.cell().pile, p.gap(), jamb.pile, Edge.BOTTOM);
         for (int j = x.lo; j <= x.hi; j++) {
-            flow.later(new Lifts.Lift(jamb, j, p.cost() + x.cost(j), from, to, up(p, end, from), up(p, end, to), x.isFurtherIn(j), here,
-                    Flow.how(How.Move.LIFT, x, j, Line.level(jamb.lower.ay(), from, to))));
+            int cost = p.cost() + x.cost(j);
+            if (flow.follows(jamb, j, cost)) {
+                flow.later(new Lifts.Lift(jamb, j, cost, from, to, up(p, end, from), up(p, end, to), x.isFurtherIn(j), here, x.how(How.Move.LIFT, j),
+                        Line.level(jamb.lower.ay(), from, to)));
+            }
         }
     }
 

@@ -111,7 +111,7 @@ final class Ways {
         List<Exit> out = new ArrayList<>(1);
         for (int j = x.lo; j <= x.hi; j++) {
             if (x.cost(j) == 0) {
-                out.add(Exit.into(s.lower(), j, 0, there, Double.NaN, at.over(), Winds.part(at.cell.lower, from, from + 1)));
+                out.add(Exit.into(s.lower(), j, 0, there, Double.NaN, at.over(), at.cell.lower.part(from, from + 1)));
             }
         }
         return out;
@@ -204,7 +204,7 @@ final class Ways {
         boolean below = c.lower.at(end) > y + 0.5, above = c.upper.at(end) < y + 0.5;
         Line line = below ? c.lower : c.upper;
         at.x = below || above ? Math.round(line.ax() + (y - line.ay()) / line.slope()) : end;
-        for (Seam s : below ? c.down : above ? c.up : List.<Seam>of()) {
+        for (Seam s : below ? c.down : above ? c.up : Neighbours.NO_SEAMS) {
             Cell beyond = below ? s.lower() : s.upper();
             if (beyond.ground == c.ground && s.from() <= at.x && at.x <= s.to() && (at.x == end || (right ? beyond.x1 > at.x : beyond.x0 < at.x))) {
                 return beyond;

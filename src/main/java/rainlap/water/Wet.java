@@ -7,10 +7,24 @@ package rainlap.water;
  * @param leftTop and rightTop: how high it stands at {@code from} and {@code to}
  * @param source the water it came from; null for rain
  * @param how how it came
+ * @param line the line it crossed, or along which it came, in its source's frame; null where {@link #crossed} can tell without, and for rain
  */
-record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how) implements Coming {
+record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, double leftTop, double rightTop, Wet source, How how, Line line) implements Coming {
+    /** Places are within {@link rainlap.geom.Grid#LIMIT_MM}, so an int holds them; a wall has some eighty of these a piece. */
+    Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how, Line line) {
+        this(cell, (short) gap, running, (byte) cost, Math.toIntExact(from), Math.toIntExact(to), leftTop, rightTop, source, how, line);
+    }
+
     static Wet rain(Cell c) {
-        return new Wet(c, c.openGap(), true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN);
+        return new Wet(c, c.openGap(), true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN, null);
+    }
+
+    /**
+     * The line it crossed, or along which it came, in its source's frame; null for rain, and where it spread sideways. What falls crossed its source's lower line,
+     * unless another is named.
+     */
+    Line crossed() {
+        return line != null || how.move() != How.Move.FALL ? line : source.cell.lower.part(Math.max(from, source.from), Math.min(to, source.to));
     }
 
     /** How high it stands at x, within its ends. */
@@ -24,8 +38,13 @@ record Wet(Cell cell, int gap, boolean running, int cost, long from, long to, do
                 && top(o.to) >= o.rightTop - Uncovered.SAME;
     }
 
+    /** Whether it stands as high as its cell between two x. */
+    boolean isFull(long a, long b) {
+        return top(a) >= cell.upper.at(a) - Uncovered.SAME && top(b) >= cell.upper.at(b) - Uncovered.SAME;
+    }
+
     Wet between(long a, long b) {
-        return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how);
+        return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how, line);
     }
 
     @Override

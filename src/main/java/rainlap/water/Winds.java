@@ -8,12 +8,10 @@ final class Winds {
     private final Flow flow;
     private final Coat coat;
     private final Drive drive;
-    private final int most;
     private final Lifts lifts;
     private final Pushes pushes;
 
-    Winds(Flow flow, Coat coat, Drive drive, Bounds bounds) {
-        this.most = bounds.most();
+    Winds(Flow flow, Coat coat, Drive drive) {
         this.flow = flow;
         this.coat = coat;
         this.drive = drive;
@@ -75,18 +73,15 @@ final class Winds {
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j);
             int cost = w.cost() + x.cost(j);
-            double rise = riseUnder(p, j);
-            flow.later(new Lifts.Lift(p, j, cost, a - s.shift(), b - s.shift(), rise, rise, x.isFurtherIn(j), w, new How(Move.LIFT, under, part(line, a, b))));
-            int partner = isSteep(line) ? -1 : lapped(p.pile, j, w.cell().pile);
+            if (flow.follows(p, j, cost)) {
+                double rise = riseUnder(p, j);
+                flow.later(new Lifts.Lift(p, j, cost, a - s.shift(), b - s.shift(), rise, rise, x.isFurtherIn(j), w, coat.how(Move.LIFT, under), line.part(a, b)));
+            }
+            int partner = isSteep(line) || !flow.follows(p, j, cost + 1) ? -1 : lapped(p.pile, j, w.cell().pile);
             if (partner >= 0) {
-                How over = new How(Move.OVERRUN, under, part(line, a, b));
-                flow.later(new Lifts.Overrun(p, under, partner, cost + 1, a - s.shift(), b - s.shift(), w, over));
+                flow.later(new Lifts.Overrun(p, under, partner, cost + 1, a - s.shift(), b - s.shift(), w, coat.how(Move.OVERRUN, under), line.part(a, b)));
             }
         }
-    }
-
-    static Line part(Line line, long a, long b) {
-        return line.isLevel() ? Line.level(line.ay(), a, b) : line;
     }
 
     private double riseUnder(Cell p, int gap) {
@@ -127,12 +122,15 @@ final class Winds {
         double sign = right ? 1 : -1, creep = sign * drive.creep(), far = sign * Push.WITHOUT_END;
         for (int j = x.lo; j < x.hi; j++) {
             int under = p.pile.at(j), cost = w.cost() + x.cost(j);
-            flow.later(new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
-                    new How(Move.PUSH, under, where)));
-            int partner = where.ax() == where.bx() || isSteep(where) ? lapped(p.pile, j, w.cell().pile) : -1;
-            if (partner >= 0 && cost < most) {
+            if (flow.follows(p, j, cost)) {
+                flow.later(new Push(p, j, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(j), -1, -1, w,
+                        coat.how(Move.PUSH, under), where));
+            }
+            boolean side = where.ax() == where.bx() || isSteep(where);
+            int partner = side && flow.follows(p, j, cost + 1) ? lapped(p.pile, j, w.cell().pile) : -1;
+            if (partner >= 0) {
                 flow.later(new Push(p, j, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, under, partner, w,
-                        new How(Move.OVERRUN, under, where)));
+                        coat.how(Move.OVERRUN, under), where));
             }
         }
     }

@@ -2,18 +2,20 @@ package rainlap.water;
 
 /** Where a walk from the bottom of a slab upwards has got to: what pieces lie there, and whether there is a frame behind them. */
 final class Zone {
+    private final Pile.Source piles;
     private Pile pile;
     private boolean inside;
     private int pipes;
     private int opening = -1;
 
-    Zone(Pile pile) {
-        this.pile = pile;
+    Zone(Pile.Source piles) {
+        this.piles = piles;
+        this.pile = piles.empty();
     }
 
     void cross(Border b) {
         if (b.owner() >= 0) {
-            pile = pile.toggle(b.owner());
+            pile = piles.toggle(pile, b.owner());
         } else if (b.owner() == Border.OUTLINE) {
             inside = b.enters();
         } else if (b.pipe() >= 0) {
