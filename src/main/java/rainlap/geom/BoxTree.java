@@ -11,16 +11,22 @@ public final class BoxTree {
     private static final int FEW = 16;
 
     private final List<Box> few;
+    /** Null where they are few. */
     private final HPRtree tree;
 
     /** The item of {@code boxes.get(i)} is i. */
     public BoxTree(List<Box> boxes) {
         few = boxes.size() <= FEW ? List.copyOf(boxes) : List.of();
-        tree = new HPRtree();
-        for (int i = 0; i < boxes.size() && few.isEmpty(); i++) {
+        tree = boxes.size() <= FEW ? null : tree(boxes);
+    }
+
+    private static HPRtree tree(List<Box> boxes) {
+        HPRtree tree = new HPRtree();
+        for (int i = 0; i < boxes.size(); i++) {
             tree.insert(envelope(boxes.get(i)), i);
         }
         tree.build();
+        return tree;
     }
 
     /** Hands over the number of every box that shares at least a point with {@code box}, in no particular order. */
@@ -30,7 +36,7 @@ public final class BoxTree {
                 each.accept(i);
             }
         }
-        if (few.isEmpty()) {
+        if (tree != null) {
             tree.query(envelope(box), item -> each.accept((Integer) item));
         }
     }

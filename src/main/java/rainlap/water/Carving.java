@@ -42,6 +42,7 @@ final class Carving {
             e.getValue().forEach(r -> c.all.add(new Owned(e.getKey(), r)));
         }
         c.bands(crew);
+        c.piles.letGo();
         if (ground.surface().isWall()) {
             Pipes.findSides(stack.elevation().penetrations(), ground.cells);
         }

@@ -129,22 +129,22 @@ final class Cell {
         return known;
     }
 
-    /** Settles what has come to a gap at a cost; returns what is new. */
-    List<Wet> settle(int gap, int cost) {
+    /** The water of a gap; null if none has come there. */
+    Pool poolOrNull(int gap) {
         freshen();
-        return pools == null || pools[gap] == null ? List.of() : pools[gap].settle(cost);
+        return pools == null ? null : pools[gap];
     }
 
     /** Whether any water has settled on the frame at just this cost. */
     boolean isWetAt(int cost) {
-        freshen();
-        return pools != null && pools[0] != null && pools[0].holds(cost);
+        Pool pool = poolOrNull(0);
+        return pool != null && pool.holds(cost);
     }
 
     /** What has settled on the frame. */
     List<Wet> onFrame() {
-        freshen();
-        return pools == null || pools[0] == null ? List.of() : pools[0].settled();
+        Pool pool = poolOrNull(0);
+        return pool == null ? List.of() : pool.settled();
     }
 
     boolean isFramed() {

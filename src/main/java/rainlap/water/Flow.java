@@ -75,12 +75,22 @@ final class Flow {
 
     private void settle(Cell c, int cost) {
         for (int gap = c.openGap() - 1; gap >= 0; gap--) {
-            for (Wet fresh : c.settle(gap, cost)) {
-                if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
-                    firsts.add(fresh);
-                }
-                moves(fresh);
+            Pool pool = c.poolOrNull(gap);
+            if (pool != null) {
+                settle(pool, cost);
             }
+        }
+    }
+
+    private void settle(Pool pool, int cost) {
+        int before = pool.count();
+        pool.settle(cost);
+        for (int i = before; i < pool.count(); i++) {
+            Wet fresh = pool.settled(i);
+            if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
+                firsts.add(fresh);
+            }
+            moves(fresh);
         }
     }
 

@@ -11,6 +11,9 @@ import rainlap.water.How.Move;
 
 /** Tells the way water came, step by step. */
 final class Paths {
+    /** A way that tells nothing new for long is remembered at every so many cells: what comes after finds the rest from there. */
+    private static final int FAR = 8;
+
     private final Coat coat;
     /** Ways have their beginnings in common. */
     private final Map<Wet, Step> steps = new IdentityHashMap<>();
@@ -48,7 +51,9 @@ final class Paths {
             if (next.source() == null || tells(next)) {
                 number = said.computeIfAbsent(new Said(number, next.how().move().ordinal(), isFailure(next), layer(next), next.how().under()), k -> said.size());
             }
-            told.put(next, number);
+            if (next.source() == null || tells(next) || next.cell().number % FAR == 0) {
+                told.put(next, number);
+            }
         }
         return number;
     }

@@ -58,10 +58,23 @@ final class Pool {
         return more;
     }
 
-    /** Settles what has come at a cost, running water first; returns what is new. */
-    List<Wet> settle(int cost) {
+    int count() {
+        return settled.length;
+    }
+
+    Wet settled(int i) {
+        return settled[i];
+    }
+
+    /** Settles what has come at a cost, running water first: what is new is added to what had settled. */
+    void settle(int cost) {
         if (come.length == 1) {
-            return come[0].cost() == cost ? settleAll(List.of(), List.of(takeOnly())) : List.of();
+            if (come[0].cost() == cost) {
+                Wet only = come[0];
+                come = NONE;
+                settle(only);
+            }
+            return;
         }
         List<Wet> running = new ArrayList<>(2), driven = new ArrayList<>(2);
         Wet[] rest = NONE;
@@ -75,20 +88,8 @@ final class Pool {
             }
         }
         come = rest;
-        return settleAll(joined(running), joined(driven));
-    }
-
-    private Wet takeOnly() {
-        Wet only = come[0];
-        come = NONE;
-        return only;
-    }
-
-    private List<Wet> settleAll(List<Wet> running, List<Wet> driven) {
-        int before = settled.length;
-        running.forEach(this::settle);
-        driven.forEach(this::settle);
-        return Arrays.asList(settled).subList(before, settled.length);
+        joined(running).forEach(this::settle);
+        joined(driven).forEach(this::settle);
     }
 
     private void settle(Wet w) {

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
@@ -73,36 +71,38 @@ final class Waters {
     }
 
     private void glue(Ground wall, List<Opening> openings) {
-        Map<Long, List<Opening>> level = new HashMap<>(), plumb = new HashMap<>();
+        OpeningSides heads = new OpeningSides(), sills = new OpeningSides(), left = new OpeningSides(), right = new OpeningSides();
         List<Opening> deep = openings.stream().filter(o -> o.reveal() > 0).toList();
         for (Opening o : deep) {
-            level.computeIfAbsent(o.rect().minY(), y -> new ArrayList<>()).add(o);
-            level.computeIfAbsent(o.rect().maxY(), y -> new ArrayList<>()).add(o);
-            plumb.computeIfAbsent(o.rect().minX(), x -> new ArrayList<>()).add(o);
-            plumb.computeIfAbsent(o.rect().maxX(), x -> new ArrayList<>()).add(o);
+            Box r = o.rect();
+            sills.add(r.minY(), r.minX(), r.maxX(), o);
+            heads.add(r.maxY(), r.minX(), r.maxX(), o);
+            left.add(r.minX(), r.minY(), r.maxY(), o);
+            right.add(r.maxX(), r.minY(), r.maxY(), o);
         }
-        Map<Opening, Set<Cell>> beside = new HashMap<>();
+        Map<String, List<Cell>> beside = new HashMap<>();
         for (Cell c : wall.cells) {
             if (c.isFramed()) {
-                note(c, level.getOrDefault(c.lower.ay(), List.of()), beside);
-                note(c, level.getOrDefault(c.upper.ay(), List.of()), beside);
-                note(c, plumb.getOrDefault(c.x0, List.of()), beside);
-                note(c, plumb.getOrDefault(c.x1, List.of()), beside);
+                note(c, c.lower.isLevel() ? heads.touching(c.lower.ay(), c.x0, c.x1) : List.of(), beside);
+                note(c, c.upper.isLevel() ? sills.touching(c.upper.ay(), c.x0, c.x1) : List.of(), beside);
+                note(c, left.touching(c.x1, c.lower.at(c.x1), c.upper.at(c.x1)), beside);
+                note(c, right.touching(c.x0, c.lower.at(c.x0), c.upper.at(c.x0)), beside);
             }
         }
         Map<String, List<Ground>> sides = new HashMap<>();
         grounds.forEach(g -> sides.computeIfAbsent(g.surface().opening(), k -> new ArrayList<>(4)).add(g));
         for (Opening o : deep) {
-            new Glue(o, sides.get(o.id())).join(List.copyOf(beside.getOrDefault(o, Set.of())));
+            new Glue(o, sides.get(o.id())).join(beside.getOrDefault(o.id(), List.of()));
         }
         Glue.dropFronts(wall);
     }
 
-    private static void note(Cell c, List<Opening> met, Map<Opening, Set<Cell>> beside) {
+    /** A cell at the corner of an opening meets two of its sides. */
+    private static void note(Cell c, List<Opening> met, Map<String, List<Cell>> beside) {
         for (Opening o : met) {
-            boolean touches = c.x1 >= o.rect().minX() && c.x0 <= o.rect().maxX() && c.upper.at(c.x0) >= o.rect().minY() && c.lower.at(c.x0) <= o.rect().maxY();
-            if (touches) {
-                beside.computeIfAbsent(o, k -> new LinkedHashSet<>()).add(c);
+            List<Cell> cells = beside.computeIfAbsent(o.id(), k -> new ArrayList<>());
+            if (cells.isEmpty() || cells.get(cells.size() - 1) != c) {
+                cells.add(c);
             }
         }
     }

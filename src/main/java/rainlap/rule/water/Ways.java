@@ -1,11 +1,14 @@
 package rainlap.rule.water;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
@@ -84,19 +87,23 @@ final class Ways {
     }
 
     private static List<Way> atOnePlace(List<Way> all) {
-        BoxTree near = new BoxTree(all.stream().map(w -> box(w).grow(NEAR)).toList());
-        boolean[] kept = new boolean[all.size()];
-        List<Way> out = new ArrayList<>();
-        for (int i = 0; i < kept.length; i++) {
-            Way w = all.get(i);
+        Map<Surface, List<Way>> bySurface = new LinkedHashMap<>();
+        all.forEach(w -> bySurface.computeIfAbsent(w.surface(), s -> new ArrayList<>()).add(w));
+        Set<Way> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+        bySurface.values().forEach(ways -> keep(ways, kept));
+        return all.stream().filter(kept::contains).toList();
+    }
+
+    /** Of ways on one surface: each reveal has places of its own, which are like those of every other. */
+    private static void keep(List<Way> ways, Set<Way> kept) {
+        BoxTree near = new BoxTree(ways.stream().map(w -> box(w).grow(NEAR)).toList());
+        for (Way w : ways) {
             boolean[] told = {false};
-            near.query(box(w), j -> told[0] |= kept[j] && all.get(j).surface().equals(w.surface()) && box(all.get(j)).grow(NEAR).contains(box(w)));
-            kept[i] = !told[0];
-            if (kept[i]) {
-                out.add(w);
+            near.query(box(w), j -> told[0] |= kept.contains(ways.get(j)) && box(ways.get(j)).grow(NEAR).contains(box(w)));
+            if (!told[0]) {
+                kept.add(w);
             }
         }
-        return out;
     }
 
     private static Box box(Way w) {
