@@ -16,46 +16,72 @@ final class Paths {
 
     private final Coat coat;
     /** Ways have their beginnings in common. */
-    private final Map<Wet, Step> steps = new IdentityHashMap<>();
-    private final Map<Wet, Integer> told = new IdentityHashMap<>();
+    private final Map<Wet, Told> known = new IdentityHashMap<>();
     private final Map<Said, Integer> said = new HashMap<>();
 
     Paths(Coat coat) {
         this.coat = coat;
     }
 
-    /** From the rain to this water; what tells nothing new is left out. */
-    List<Step> to(Wet last) {
-        Deque<Step> way = new ArrayDeque<>();
-        for (Wet w = last; w != null; w = w.source()) {
-            if (w.source() == null || tells(w)) {
-                way.addFirst(steps.computeIfAbsent(w, this::step));
-            }
+    /** Water whose coming tells something, and what was told before: so a way is as long as what it tells, however many cells it goes through. */
+    private static final class Told {
+        final Wet wet;
+        final Told before;
+        final int length;
+        /** The same for ways that are told with the same words. */
+        final int number;
+        Step step;
+
+        Told(Wet wet, Told before, int number) {
+            this.wet = wet;
+            this.before = before;
+            this.length = before == null ? 1 : before.length + 1;
+            this.number = number;
         }
-        return List.copyOf(way);
     }
 
     /** What a step that tells something says, after what was told before. */
     private record Said(int before, int move, boolean failure, int layer, int under) {}
 
+    /** From the rain to this water; what tells nothing new is left out. */
+    List<Step> to(Wet last) {
+        Told end = tellingOf(last);
+        Step[] way = new Step[end.length];
+        for (Told t = end; t != null; t = t.before) {
+            t.step = t.step == null ? step(t.wet) : t.step;
+            way[t.length - 1] = t.step;
+        }
+        return List.of(way);
+    }
+
     /** A number for what the steps to this water say, but not where: the same for ways that are told with the same words. */
     int told(Wet last) {
+        return tellingOf(last).number;
+    }
+
+    /** The last on its way, itself too, that tells something. */
+    private Told tellingOf(Wet last) {
         Deque<Wet> open = new ArrayDeque<>();
-        Wet w = last;
-        while (w != null && !told.containsKey(w)) {
-            open.push(w);
-            w = w.source();
+        Told told = null;
+        for (Wet w = last; w != null && told == null; w = w.source()) {
+            told = known.get(w);
+            if (told == null) {
+                open.push(w);
+            }
         }
-        int number = w == null ? -1 : told.get(w);
         for (Wet next : open) {
-            if (next.source() == null || tells(next)) {
-                number = said.computeIfAbsent(new Said(number, next.how().move().ordinal(), isFailure(next), layer(next), next.how().under()), k -> said.size());
-            }
-            if (next.source() == null || tells(next) || next.cell().number % FAR == 0) {
-                told.put(next, number);
+            boolean tells = next.source() == null || tells(next);
+            told = tells ? telling(next, told) : told;
+            if (tells || next.cell().number % FAR == 0) {
+                known.put(next, told);
             }
         }
-        return number;
+        return told;
+    }
+
+    private Told telling(Wet w, Told before) {
+        Said words = new Said(before == null ? -1 : before.number, w.how().move().ordinal(), isFailure(w), layer(w), w.how().under());
+        return new Told(w, before, said.computeIfAbsent(words, k -> said.size()));
     }
 
     private static boolean isFailure(Wet w) {
