@@ -39,6 +39,8 @@ final class Cell {
     private Neighbours beside = new Neighbours();
     /** The rain that all that follows came with. */
     private int turn;
+    /** At which costs water has settled on the frame: a bit each. */
+    private byte onFrame;
     private Pool[] pools;
     private List<Lifts.Lift> lifts;
     private List<Wet> entries;
@@ -106,6 +108,7 @@ final class Cell {
     void freshen() {
         if (turn != ground.turn) {
             turn = ground.turn;
+            onFrame = 0;
             pools = null;
             lifts = null;
             entries = null;
@@ -137,8 +140,13 @@ final class Cell {
 
     /** Whether any water has settled on the frame at just this cost. */
     boolean isWetAt(int cost) {
-        Pool pool = poolOrNull(0);
-        return pool != null && pool.holds(cost);
+        freshen();
+        return (onFrame >> cost & 1) != 0;
+    }
+
+    /** Water has settled on the frame. */
+    void wetFrame(int cost) {
+        onFrame |= (byte) (1 << cost);
     }
 
     /** What has settled on the frame. */
@@ -203,7 +211,7 @@ final class Cell {
                 return false;
             }
         }
-        return overruns.add(o);
+        return overruns.add(o.bare());
     }
 
     /** Whether a push tells nothing new here. */

@@ -87,8 +87,11 @@ final class Flow {
         pool.settle(cost);
         for (int i = before; i < pool.count(); i++) {
             Wet fresh = pool.settled(i);
-            if (fresh.isOnFrame() && fresh.cost() > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
-                firsts.add(fresh);
+            if (fresh.isOnFrame()) {
+                fresh.cell().wetFrame(cost);
+                if (cost > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
+                    firsts.add(fresh);
+                }
             }
             moves(fresh);
         }

@@ -30,6 +30,11 @@ final class Lifts {
             winds.lifts().lift(this);
         }
 
+        /** Where it gets to, but not where it came from: what is remembered of it. */
+        Lift bare() {
+            return new Lift(cell, gap, cost, from, to, leftRise, rightRise, behind, null, null, null);
+        }
+
         double rise(double x) {
             return leftRise + (x - from) * (rightRise - leftRise) / (to - from);
         }
@@ -61,6 +66,11 @@ final class Lifts {
             winds.lifts().overrun(this);
         }
 
+        /** Where it gets to, but not where it came from: what is remembered of it. */
+        Overrun bare() {
+            return new Overrun(cell, over, onto, cost, from, to, null, null, null);
+        }
+
         boolean covers(Overrun o) {
             return over == o.over && onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
         }
@@ -83,7 +93,7 @@ final class Lifts {
         if (l.cell().knows(l)) {
             return;
         }
-        l.cell().remember(l);
+        l.cell().remember(l.bare());
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());

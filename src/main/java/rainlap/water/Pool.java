@@ -17,16 +17,6 @@ final class Pool {
         return Arrays.asList(settled);
     }
 
-    /** Whether any has settled at just this cost. */
-    boolean holds(int cost) {
-        for (Wet w : settled) {
-            if (w.cost() == cost) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Whether all of it is there already, at no higher cost and at least as high. */
     boolean covers(Wet w) {
         for (Wet old : settled) {

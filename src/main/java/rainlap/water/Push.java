@@ -26,6 +26,11 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
         winds.pushes().push(this);
     }
 
+    /** Where it gets to, but not where it came from: what is remembered of it. A wall has twenty a piece, and each would hold on to its way. */
+    Push bare() {
+        return new Push(cell, gap, cost, right, low, high, lowAt, highAt, lowReach, highReach, behind, over, onto, null, null, null);
+    }
+
     boolean isOverrun() {
         return over >= 0;
     }

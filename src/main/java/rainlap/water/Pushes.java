@@ -31,7 +31,7 @@ final class Pushes {
         if (c.knows(p)) {
             return;
         }
-        c.remember(p);
+        c.remember(p.bare());
         Wet here = wets(p);
         throughSides(p, here);
         throughSlopes(p, here);
