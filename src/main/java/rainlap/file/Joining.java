@@ -14,6 +14,8 @@ import rainlap.building.Corner;
 import rainlap.building.Unfolded;
 import rainlap.file.BuildingReader.Entry;
 import rainlap.file.BuildingReader.Form;
+import rainlap.geom.Box;
+import rainlap.geom.Grid;
 import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.OutlineEdge;
@@ -45,6 +47,9 @@ final class Joining {
                 j.end(i, true);
                 j.end(0, false);
             }
+        }
+        for (int i = 0; i < j.walls.size() && problems.isEmpty(); i++) {
+            j.width(i);
         }
         for (int i = 0; i < j.walls.size() && problems.isEmpty(); i++) {
             j.knots(i);
@@ -124,6 +129,19 @@ final class Joining {
     private static List<String> things(Elevation e) {
         return Stream.of(e.pieces().stream().map(Piece::id), e.openings().stream().map(Opening::id), e.penetrations().stream().map(Penetration::id))
                 .flatMap(s -> s).toList();
+    }
+
+    /** Water is followed over a wall and those beside it, laid flat: places there are kept as whole numbers that end a little beyond 20 km. */
+    private void width(int wall) {
+        Box own = box(wall);
+        long left = building.leftOf(wall).isPresent() ? box(previous(wall)).width() : 0, right = building.rightOf(wall).isPresent() ? box(next(wall)).width() : 0;
+        if (Math.max(left - own.minX(), own.maxX() + right) > 2 * Grid.of(Grid.LIMIT_MM)) {
+            problems.add(at(wall), id(wall) + " and the walls beside it, laid flat, reach further than 20 km from the origin of its drawing", "coordinates are in mm");
+        }
+    }
+
+    private Box box(int wall) {
+        return walls.get(wall).elevation().outline().box();
     }
 
     private void knots(int wall) {

@@ -40,29 +40,36 @@ final class Skyline {
 
     /** Nothing begins or ends between; the highest may change where two tops cross. */
     private void between(long a, long b) {
-        Wet left = highest(a, b, a, a), right = highest(a, b, b, b);
+        Wet left = null, right = null, both = null;
+        double leftTop = 0, rightTop = 0, bothTops = 0;
+        for (Wet w : wet) {
+            if (w.from() <= a && w.to() >= b) {
+                double l = w.top(a), r = w.top(b);
+                if (left == null || l > leftTop) {
+                    left = w;
+                    leftTop = l;
+                }
+                if (right == null || r > rightTop) {
+                    right = w;
+                    rightTop = r;
+                }
+                if (both == null || l + r > bothTops) {
+                    both = w;
+                    bothTops = l + r;
+                }
+            }
+        }
         if (left == null) {
             return;
         }
-        double d0 = left.top(a) - right.top(a), d1 = right.top(b) - left.top(b);
+        double d0 = leftTop - right.top(a), d1 = rightTop - left.top(b);
         long cross = d0 > 0 && d1 > 0 ? Math.round(a + (b - a) * d0 / (d0 + d1)) : a;
         if (cross > a && cross < b) {
             between(a, cross);
             between(cross, b);
         } else {
-            add(highest(a, b, a, b), a, b);
+            add(both, a, b);
         }
-    }
-
-    /** Of what reaches from a to b, the highest at two places taken together. */
-    private Wet highest(long a, long b, long one, long two) {
-        Wet best = null;
-        for (Wet w : wet) {
-            if (w.from() <= a && w.to() >= b && (best == null || w.top(one) + w.top(two) > best.top(one) + best.top(two))) {
-                best = w;
-            }
-        }
-        return best;
     }
 
     private void add(Wet w, long a, long b) {

@@ -18,9 +18,7 @@ final class Uncovered {
         List<Wet> left = List.of(w);
         for (Wet old : there) {
             if (old.cost() <= w.cost() && (old.running() || !w.running()) && old.from() < w.to() && old.to() > w.from()) {
-                List<Wet> next = new ArrayList<>(left.size() + 1);
-                left.forEach(part -> minus(part, old, next));
-                left = next;
+                left = minus(left, old);
                 if (left.isEmpty()) {
                     break;
                 }
@@ -29,17 +27,29 @@ final class Uncovered {
         return left;
     }
 
-    private static void minus(Wet part, Wet old, List<Wet> out) {
+    private static List<Wet> minus(List<Wet> parts, Wet old) {
+        List<Wet> out = null;
+        for (int i = 0; i < parts.size(); i++) {
+            Wet part = parts.get(i);
+            if (covers(old, part)) {
+                out = out == null ? new ArrayList<>(parts.subList(0, i)) : out;
+                long a = Math.max(part.from(), old.from()), b = Math.min(part.to(), old.to());
+                if (part.from() < a) {
+                    out.add(part.between(part.from(), a));
+                }
+                if (b < part.to()) {
+                    out.add(part.between(b, part.to()));
+                }
+            } else if (out != null) {
+                out.add(part);
+            }
+        }
+        return out == null ? parts : out;
+    }
+
+    /** Whether it stands as high over all that they have in common. */
+    private static boolean covers(Wet old, Wet part) {
         long a = Math.max(part.from(), old.from()), b = Math.min(part.to(), old.to());
-        if (a >= b || old.top(a) < part.top(a) - SAME || old.top(b) < part.top(b) - SAME) {
-            out.add(part);
-            return;
-        }
-        if (part.from() < a) {
-            out.add(part.between(part.from(), a));
-        }
-        if (b < part.to()) {
-            out.add(part.between(b, part.to()));
-        }
+        return a < b && old.top(a) >= part.top(a) - SAME && old.top(b) >= part.top(b) - SAME;
     }
 }

@@ -35,6 +35,10 @@ class BuildingFileTest {
         wall("free", "\"free\"", "\"free\"", "");
         wall("inside", "\"internal-corner\"", "\"external-corner\"", "");
         wall("clash", "\"external-corner\"", "\"external-corner\"", "{ \"id\": \"a M1\", \"material\": \"foil-membrane\", \"rect\": [0, 0, 900, 900] }");
+        String far = Files.readString(folder.resolve("c.json")).replace("[0, 0], [3000, 0], [3000, 2400], [0, 2400]",
+                "[-1e7, 0], [1e7, 0], [1e7, 2400], [-1e7, 2400]");
+        Files.writeString(folder.resolve("far.json"), far);
+        Files.writeString(folder.resolve("far2.json"), far);
         Files.writeString(folder.resolve("bad.json"), "{ \"rainlap\": 1 }");
     }
 
@@ -85,6 +89,7 @@ class BuildingFileTest {
             a,c,b     | false | hut.json:1:47: "a" names "b.json" as its neighbour on the right, but "c" stands there | list the elevations in order round the plan
             a,a       | false | hut.json:2:9: elevation "a": this id is taken | the other is on line 1
             a,clash   | false | hut.json:1:47: "M1" of this elevation is called "a M1" on "clash" | give the elevation another id
+            far,far2  | false | hut.json:1:47: "far" and the walls beside it, laid flat, reach further than 20 km from the origin of its drawing | coordinates are in mm
             a,bad     | false | bad.json:1:1: "wall" is missing | -
             a,gone    | false | gone.json: there is no such file | -
             """)
