@@ -84,7 +84,7 @@ final class ElevationView {
         if (onSheet) {
             out.add(new Levels(view, bay.placing().layout().elevation(), bay.placing().layout().size().height() / 2, taken).marks(evidence));
         }
-        out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
+        out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay));
         if (!bay.isWhole()) {
             out.add(matches.marks(new Room(taken, obstacles.toText(false), bay.placing().layout().elevation())));
         }

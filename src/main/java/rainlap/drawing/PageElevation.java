@@ -135,7 +135,7 @@ final class PageElevation {
             wall.add(abutting.words(new Room(taken, new Occupied(), slot())));
         }
         add(PageLayer.DIMENSIONS, 0, List.of(new Levels(view, slot(), NO_CENTRING_MARK, taken).marks(evidence)));
-        add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), extents.wall())));
+        add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), Bay.whole(extents, placing))));
     }
 
     /** The name of the view and the scale bar: only for paper, where they are true. */

@@ -36,12 +36,13 @@ final class SectionRoom {
         scalesBeside.clear();
     }
 
-    boolean hasFurther() {
-        return sheets.isPresent();
+    boolean isRoom(boolean halfWidth, double height) {
+        return isBesideFree(halfWidth, height) || hasFurther(halfWidth, height);
     }
 
-    boolean isRoom(boolean halfWidth, double height) {
-        return isBesideFree(halfWidth, height) || sheets.isPresent() && columns().get(0).fits(halfWidth, height);
+    /** Whether there are further sheets, and one is high enough. */
+    boolean hasFurther(boolean halfWidth, double height) {
+        return sheets.isPresent() && columns().get(0).fits(halfWidth, height);
     }
 
     private boolean isBesideFree(boolean halfWidth, double height) {

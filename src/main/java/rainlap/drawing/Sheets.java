@@ -38,9 +38,11 @@ public final class Sheets {
     /** Legends that tell what the sheets behind them show too: drawn when that is known. */
     private final List<Runnable> keys = new ArrayList<>();
     private boolean hasPlanes;
+    private boolean hasOnwards;
     private boolean hasFree;
     private boolean hasFailed;
-    private int unmarked;
+    /** Numbers of the weak points that some elevation marks. */
+    private final Set<Integer> marked = new TreeSet<>();
 
     /**
      * A sheet in the making, with slots for the table, found by its height; none where an elevation takes all of it.
@@ -100,16 +102,13 @@ public final class Sheets {
                 .orElse(List.of());
     }
 
-    /** Every weak point is marked once, in the first bay that shows it. */
+    /** Every weak point is marked in each bay it runs through. */
     private void elevations(List<Bay> bays) {
-        List<WeakPoint> left = new ArrayList<>(result.weakPoints());
         for (Bay bay : bays) {
-            List<WeakPoint> here = left.stream().filter(bay::shows).toList();
-            left.removeAll(here);
+            List<WeakPoint> here = result.weakPoints().stream().filter(p -> Bay.marking(bays, p).contains(bay)).toList();
             do {
                 here = elevation(bay, here);
             } while (!here.isEmpty() && pages.size() < MOST_ELEVATIONS);
-            unmarked += here.size();
         }
     }
 
@@ -127,18 +126,25 @@ public final class Sheets {
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
         hasPlanes |= view.hasPlanes();
+        hasOnwards |= hasOnwards(bay, shown);
         noteWays(marks);
         if (!isAlone(bay)) {
             int at = marks.size();
             List<WeakPoint> here = shown;
-            keys.add(() -> marks.addAll(at, key(here, view.hasPlanes())));
+            keys.add(() -> marks.addAll(at, key(here, view.hasPlanes(), hasOnwards(bay, here))));
         }
         String also = sections.room().scalesBeside();
         double title = bay.placing().title(bay.extents());
         pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
                 isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height)), sections.room().restBeside()));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
+        marked.addAll(done);
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
+    }
+
+    /** Whether some stretch ends in a head, because it goes on in another bay. */
+    private static boolean hasOnwards(Bay bay, List<WeakPoint> shown) {
+        return shown.stream().anyMatch(p -> p.finding().where().isLine() && !bay.showsAll(p));
     }
 
     private void noteWays(List<Mark> marks) {
@@ -151,9 +157,9 @@ public final class Sheets {
     }
 
     /** Legend, notes and key plan. */
-    private List<Mark> key(List<WeakPoint> shown, boolean planes) {
+    private List<Mark> key(List<WeakPoint> shown, boolean planes, boolean onwards) {
         Notes notes = Notes.of(result.evidence());
-        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed, wet.any()), notes.top()), notes.marks(), Notes.keyPlan())
+        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed, wet.any(), onwards), notes.top()), notes.marks(), Notes.keyPlan())
                 .map(slots::onTitleBlock).toList();
     }
 
@@ -168,7 +174,7 @@ public final class Sheets {
             cuts.ifPresent(marks::add);
             boolean keyHere = i == 0 && withKey;
             if (keyHere) {
-                marks.addAll(key(result.weakPoints(), hasPlanes));
+                marks.addAll(key(result.weakPoints(), hasPlanes, hasOnwards));
             }
             List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
             pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther(i) : "", marks,
@@ -178,7 +184,7 @@ public final class Sheets {
 
     /** The table runs on over the elevations' sheets, then over sheets of its own. */
     private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, sections.notShown(result.weakPoints()), wet.leftOut());
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), result.weakPoints().size() - marked.size(), sections.notShown(result.weakPoints()), wet.leftOut());
         for (Page page : List.copyOf(pages)) {
             for (int slot = 0; slot < page.tables().size() && !table.isDone(); slot++) {
                 page.marks().add(table.part(page.tables().get(slot).apply(table.height(Slots.TABLE)), slot));
