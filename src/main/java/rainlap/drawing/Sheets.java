@@ -96,7 +96,7 @@ public final class Sheets {
     }
 
     /** The way of laying the sheet that draws the wall whole, else the largest, then in the fewest bays. */
-    private static List<Bay> bays(CheckResult result, Paper paper) {
+    static List<Bay> bays(CheckResult result, Paper paper) {
         return paper.ways().stream().map(size -> Bay.of(Extents.of(result), !result.weakPoints().isEmpty(), size)).filter(b -> !b.isEmpty())
                 .min(Comparator.comparing((List<Bay> b) -> b.size() > 1).thenComparingInt(b -> b.get(0).placing().view().scale()).thenComparingInt(List::size))
                 .orElse(List.of());
