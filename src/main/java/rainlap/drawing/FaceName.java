@@ -1,5 +1,6 @@
 package rainlap.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -16,7 +17,7 @@ final class FaceName {
     /** From the drawing's end, from place to place, and to what is stuck on, printed mm. */
     private static final double INSET = 1.2;
     private static final double NUDGE = 1;
-    private static final double CLEAR = 0.2;
+    private static final double[] CLEAR = {0.8, 0.2};
     private static final double LONGEST = 18;
     private static final double[] SHARES = {0.5, 0.3, 0.7};
 
@@ -29,7 +30,8 @@ final class FaceName {
      */
     static Optional<Text> in(PaperBox strip, String id, List<PaperRegion> stuck) {
         String name = TextMetrics.shorten(id, LONGEST, Looks.STRONG);
-        return Stream.of(name + " on the face", name).flatMap(words -> places(strip, words)).filter(t -> stuck.stream().noneMatch(s -> meets(s, t.box().grown(CLEAR)))).findFirst();
+        return Arrays.stream(CLEAR).boxed().flatMap(clear -> Stream.of(name + " on the face", name).flatMap(words -> places(strip, words))
+                .filter(t -> stuck.stream().noneMatch(s -> meets(s, t.box().grown(clear))))).findFirst();
     }
 
     private static Stream<Text> places(PaperBox strip, String words) {

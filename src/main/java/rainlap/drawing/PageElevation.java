@@ -150,7 +150,7 @@ final class PageElevation {
         names.marks();
         names.byId().forEach((id, marks) -> name(layer(id), isPiece(id) ? steps.of(id) : 0, marks));
         Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
-        LapFigures laps = new LapFigures(view, notes);
+        LapFigures laps = new LapFigures(view, notes, new Occupied());
         laps.marks(evidence);
         laps.byJoint().forEach((j, marks) -> name(PageLayer.LAPS,
                 Math.max(steps.of(j.outer().piece().id()), steps.of(j.inner().piece().id())), marks));
