@@ -20,7 +20,7 @@ import rainlap.paper.Text;
 /** The dashes of a hidden edge run through no figure of a lap, on A3 and on A4. */
 class LapFiguresTest {
     /** On laps so short between others that no place is clear of all dashes. */
-    private static final Set<String> TOO_SHORT = Set.of("boat-shed-side: lap 140", "boat-shed-side: lap 150", "estuary-hut: south: lap 300");
+    private static final Set<String> TOO_SHORT = Set.of("boat-shed-side: lap 140", "boat-shed-side: lap 150", "estuary-hut: west: lap 300");
 
     @ParameterizedTest
     @MethodSource("rainlap.drawing.SectionWordsTest#walls")
