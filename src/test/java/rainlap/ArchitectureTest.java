@@ -31,6 +31,7 @@ class ArchitectureTest {
             "org.dhatim.fastexcel", Set.of("report"),
             "javax.xml", Set.of("paper"),
             "java.awt", Set.of("paper"),
+            "java.text", Set.of("paper"), // which letters are read from right to left; numbers are set by measure
             "com.sun.net.httpserver", Set.of("cli"),
             "picocli", Set.of("cli"));
     /** Of the Java platform, what any package may use. */

@@ -3,10 +3,14 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
+import rainlap.geom.Point;
+import rainlap.geom.Region;
 import rainlap.paper.SheetSize;
+import rainlap.rule.Place;
 
 /**
  * A part of the wall that one elevation shows: as a rule the whole. A wall that would need a smaller scale than 1:50 is cut into bays that
@@ -96,9 +100,33 @@ record Bay(Extents extents, Placing placing, String suffix, List<Match> matches)
         return suffix.isEmpty();
     }
 
-    /** Whether some of a weak point's place lies in this bay. */
-    boolean shows(WeakPoint p) {
-        Box b = p.finding().where().box();
-        return isWhole() || b.minX() <= extents.sheets().maxX() && b.maxX() >= extents.sheets().minX();
+    /** The bays that mark a weak point: the first that shows all of it, else each whose own part, from match line to match line, it runs through. */
+    static List<Bay> marking(List<Bay> bays, WeakPoint p) {
+        List<Box> parts = parts(p.finding().where());
+        return bays.stream().filter(b -> b.showsAll(p)).findFirst().map(List::of)
+                .orElseGet(() -> bays.stream().filter(b -> parts.stream().anyMatch(b::owns)).toList());
+    }
+
+    /** Whether no more of it lies in other bays. */
+    boolean showsAll(WeakPoint p) {
+        return parts(p.finding().where()).stream().allMatch(this::shows);
+    }
+
+    private static List<Box> parts(Place where) {
+        List<Point> line = where.line();
+        return where.isLine() ? IntStream.range(0, Math.max(1, line.size() - 1)).mapToObj(i -> Box.of(line.subList(i, Math.min(line.size(), i + 2)))).toList()
+                : where.area().stream().map(Region::box).toList();
+    }
+
+    private boolean shows(Box b) {
+        return isWhole() || b.minX() >= extents.sheets().minX() && b.maxX() <= extents.sheets().maxX();
+    }
+
+    /** Whether some of it lies between the match lines; what is plumb on one belongs to the bay on its left. */
+    private boolean owns(Box b) {
+        long middle = extents.sheets().minX() / 2 + extents.sheets().maxX() / 2;
+        long from = matches.stream().mapToLong(Match::x).filter(x -> x < middle).findFirst().orElse(Long.MIN_VALUE);
+        long to = matches.stream().mapToLong(Match::x).filter(x -> x > middle).findFirst().orElse(Long.MAX_VALUE);
+        return Math.max(b.minX(), from) < Math.min(b.maxX(), to) || b.minX() == b.maxX() && from < b.minX() && b.minX() <= to;
     }
 }

@@ -55,6 +55,8 @@ final class CornerView {
     private final int right;
     private final int up;
     private final List<Mark> out = new ArrayList<>();
+    /** What is stuck onto the wall there. */
+    private final List<PaperRegion> stuck = new ArrayList<>();
 
     private CornerView(Evidence evidence, OpeningCorner corner, Severity severity, PaperBox field) {
         this.evidence = evidence;
@@ -157,6 +159,7 @@ final class CornerView {
             for (Region r : strip ? Overlay.intersection(List.of(f.region()), wall) : List.<Region>of()) {
                 PaperRegion part = PaperRegion.of(r.shell().points().stream().map(p -> at(right * (p.x() - x), up * (p.y() - y), 0)).toList());
                 out.add(Area.of(part, tone(f.piece().material().kind()), Looks.STRIP_EDGE));
+                stuck.add(part);
             }
         }
     }
@@ -237,8 +240,8 @@ final class CornerView {
         } else if (!f.where().isLine()) {
             label("bare", Looks.STRONG.with(severity.tone()).middle(), List.of(first(corner.jamb(), corner.onJamb()), first(corner.level(), corner.onLevel())));
         }
-        onFace().map(id -> Text.of(at(right > 0 ? -side : along, 0, 0).x() + 1.2, at(0, -side / 2, 0).y() + 1.25,
-                TextMetrics.shorten(id, 18, Looks.STRONG) + " on the face", Looks.STRONG)).ifPresent(t -> out.addAll(Symbols.haloed(t, Looks.MEMBRANE)));
+        PaperBox strip = PaperBox.of(List.of(at(-side, 0, 0), at(along, -side, 0)));
+        onFace().flatMap(id -> FaceName.in(strip, id, stuck)).ifPresent(t -> out.addAll(Symbols.haloed(t, Looks.MEMBRANE)));
     }
 
     /** A word in the middle, with a line to what it names on the jamb and to what on sill or head. */

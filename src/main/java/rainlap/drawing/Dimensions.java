@@ -27,11 +27,12 @@ final class Dimensions {
         this.taken = taken;
     }
 
-    /** @param shown the part of the wall shown; where it is cut off, nothing is dimensioned to the cut */
-    Group marks(Elevation e, Box shown) {
-        Box wall = e.outline().box();
+    /** Where a bay is cut off, nothing is dimensioned to the cut, but to the match line: so the bays add up to the wall. */
+    Group marks(Elevation e, Bay bay) {
+        Box wall = e.outline().box(), shown = bay.extents().wall();
         TreeSet<Long> ends = new TreeSet<>(List.of(wall.minX(), wall.maxX()));
         ends.removeIf(x -> x < shown.minX() || x > shown.maxX());
+        bay.matches().forEach(m -> add(ends, m.x(), shown));
         TreeSet<Long> openings = new TreeSet<>(ends);
         for (Opening o : e.openings()) {
             add(openings, o.rect().minX(), shown);
@@ -44,10 +45,11 @@ final class Dimensions {
         TreeSet<Long> chain = figures(all, placing.chain()).isPresent() ? all : openings;
         boolean chained = chain.size() > ends.size() && chain.size() > 1;
         if (chained) {
-            line(chain, placing.chain(), false);
+            line(chain, placing.chain(), Optional.empty());
         }
         if (ends.size() == 2) {
-            line(ends, chained ? placing.overall() : placing.chain(), true);
+            String length = Place.mm(ends.last() - ends.first());
+            line(ends, chained ? placing.overall() : placing.chain(), Optional.of(bay.isWhole() ? length : length + " of " + Place.mm(wall.width())));
         }
         return Group.of("dimensions", out);
     }
@@ -58,7 +60,7 @@ final class Dimensions {
         }
     }
 
-    private void line(TreeSet<Long> at, double y, boolean whole) {
+    private void line(TreeSet<Long> at, double y, Optional<String> whole) {
         View view = placing.view();
         double from = view.x(at.first()), to = view.x(at.last());
         out.add(Polyline.line(from - 1.8, y, to + 1.8, y, Looks.THIN));
@@ -66,21 +68,21 @@ final class Dimensions {
             out.add(Polyline.line(view.x(x), y - 6.2, view.x(x), y + 1.6, Looks.THIN));
             out.add(Symbols.stroke(view.x(x), y));
         }
-        List<Text> texts = whole ? overall(at, y) : figures(at, y).orElseGet(() -> wideFigures(at, y));
+        List<Text> texts = whole.isPresent() ? overall(at, y, whole.get()) : figures(at, y).orElseGet(() -> wideFigures(at, y));
         texts.forEach(t -> taken.add(t.box()));
         out.addAll(texts);
     }
 
     /** The one figure of an overall length, in the middle or as near to it as is free. */
-    private List<Text> overall(TreeSet<Long> at, double y) {
+    private List<Text> overall(TreeSet<Long> at, double y, String length) {
         double from = placing.view().x(at.first()), to = placing.view().x(at.last());
         for (double share : new double[] {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82}) {
-            Text t = Text.of(from + share * (to - from), y - 0.9, Place.mm(at.last() - at.first()), Looks.PLAIN.middle());
+            Text t = Text.of(from + share * (to - from), y - 0.9, length, Looks.PLAIN.middle());
             if (taken.isFree(t.box())) {
                 return List.of(t);
             }
         }
-        return List.of(Text.of((from + to) / 2, y + 4.7, Place.mm(at.last() - at.first()), Looks.PLAIN.middle()));
+        return List.of(Text.of((from + to) / 2, y + 4.7, length, Looks.PLAIN.middle()));
     }
 
     /** A figure for each step; empty when one finds no room above or below the line. */

@@ -84,7 +84,7 @@ final class ElevationView {
         if (onSheet) {
             out.add(new Levels(view, bay.placing().layout().elevation(), bay.placing().layout().size().height() / 2, taken).marks(evidence));
         }
-        out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay.extents().wall()));
+        out.add(new Dimensions(bay.placing(), taken).marks(evidence.elevation(), bay));
         if (!bay.isWhole()) {
             out.add(matches.marks(new Room(taken, obstacles.toText(false), bay.placing().layout().elevation())));
         }
@@ -104,7 +104,7 @@ final class ElevationView {
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
         out.add(names.marks());
         Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
-        out.add(new LapFigures(view, notes).marks(evidence));
+        out.add(new LapFigures(view, notes, LapFigures.dashes(out)).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         if (!abutting.isEmpty()) {
             out.add(abutting.words(new Room(taken, obstacles.toText(false), shown())));

@@ -118,6 +118,11 @@ final class FindingsTable {
         return Group.of(id, out);
     }
 
+    /** Whether the next row finds room in a box under the heading; of a table without rows all that it says. */
+    boolean fits(PaperBox box) {
+        return next >= result.weakPoints().size() ? begun || height(box) <= box.height() : HEAD + new FindingRow(new TableColumns(box), result.evidence()).of(result.weakPoints().get(next)).height() <= box.height();
+    }
+
     /** Whether nothing but closing notes is left, and all of them fit a box. */
     boolean endsIn(PaperBox box) {
         List<String> lines = closing.stream().flatMap(t -> wrapped(t, indented(box)).stream()).toList();

@@ -41,8 +41,8 @@ final class Legend {
     private static final double BASE = 1.25;
     private static final double[] COLUMNS = {230, 292.5};
     private static final double DEFENCES = 350.5;
-    /** Which ways of water are drawn, and whether frame is painted as wet. */
-    record Ways(boolean free, boolean failed, boolean wet) {}
+    /** Which ways of water are drawn, whether frame is painted as wet, and whether weak stretches go on in other bays. */
+    record Ways(boolean free, boolean failed, boolean wet, boolean onwards) {}
 
     private final Map<String, Function<PaperBox, List<Mark>>> entries = new LinkedHashMap<>();
     private final List<Mark> out = new ArrayList<>();
@@ -58,7 +58,7 @@ final class Legend {
         legend.out.add(Text.of(230, 196, "Legend", Looks.TITLE));
         legend.out.add(Polyline.line(230, 198.6, 408, 198.6, Looks.WIDE));
         legend.draw(bottom);
-        legend.defences(shown, bottom);
+        legend.defences(shown, ways.onwards(), bottom);
         return Group.of("legend", legend.out);
     }
 
@@ -157,7 +157,7 @@ final class Legend {
         out.add(Text.of(COLUMNS[1], top + (rows - 1) * pitch + height / 2 + BASE, "ticks: towards the sheet beneath", Looks.SECOND));
     }
 
-    private void defences(List<WeakPoint> shown, double bottom) {
+    private void defences(List<WeakPoint> shown, boolean onwards, double bottom) {
         Set<Severity> severities = new TreeSet<>();
         shown.forEach(p -> severities.add(Severity.of(p.finding().defences())));
         if (severities.isEmpty()) {
@@ -174,6 +174,12 @@ final class Legend {
             out.addAll(lines);
             out.add(Text.of(DEFENCES + 18, y + 1.25, s.inWords(), Looks.PLAIN));
             y += 7.3;
+        }
+        if (onwards) {
+            out.add(Polyline.line(DEFENCES + 8.6, y, DEFENCES + 13.5, y, Looks.WIDE));
+            out.add(Symbols.arrowHead(new PaperPoint(DEFENCES + 15.5, y), 1, 0));
+            out.add(Text.of(DEFENCES + 18, y + 1.25, "goes on in the next bay", Looks.PLAIN));
+            y += 6;
         }
         if (y + 5.2 <= bottom) {
             out.add(Text.of(DEFENCES, y + 0.4, "Figure in the mark: number of the", Looks.SECOND));

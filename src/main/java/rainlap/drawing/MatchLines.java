@@ -39,7 +39,7 @@ final class MatchLines {
         return Polyline.line(x, drawn.top() - OUT, x, drawn.bottom() + OUT, Looks.MATCH);
     }
 
-    /** The lines, and beside each what goes on there where that has room: under the wall, over it, beyond the cut, or along the line. */
+    /** The lines, and beside each what goes on there where that has room: under the wall, over it, on the overall dimension, beyond the cut, or along the line. */
     Group marks(Room room) {
         List<Mark> out = new ArrayList<>();
         for (Bay.Match m : bay.matches()) {
@@ -55,7 +55,7 @@ final class MatchLines {
         boolean atRight = x > drawn.middle().x();
         double inwards = atRight ? x - half - GAP : x + half + GAP, beyond = atRight ? drawn.right() + high + GAP : drawn.left() - high - GAP;
         List<Text> out = new ArrayList<>();
-        for (double y : new double[] {drawn.bottom() + GAP + high, drawn.bottom() + 2 * GAP + 3 * high, drawn.top() - GAP - high}) {
+        for (double y : new double[] {drawn.bottom() + GAP + high, drawn.bottom() + 2 * GAP + 3 * high, drawn.top() - GAP - high, bay.placing().overall() - GAP - high}) {
             out.add(Text.centred(new PaperPoint(inwards, y), words, STYLE));
         }
         for (double at : new double[] {beyond, atRight ? x - high - GAP : x + high + GAP}) {

@@ -12,6 +12,8 @@ final class Over {
     private static final double STEEP = 0.9;
     /** A hundredth of a printed mm is no difference. */
     private static final double SAME = 0.01;
+    /** A soft piece bridges a notch shorter than this, printed mm. */
+    private static final double NOTCH = 2.2;
     /** On both sides of a sharp step, grid units. */
     private static final double BESIDE = 0.5;
 
@@ -62,7 +64,7 @@ final class Over {
         crossings(curves, new ArrayList<>(places), places);
         List<double[]> out = new ArrayList<>();
         places.forEach(p -> out.add(new double[] {p, curves.stream().mapToDouble(c -> c.applyAsDouble(p)).max().orElseThrow()}));
-        return out.stream().allMatch(p -> p[1] - out(line, p[0]) < SAME) ? line : straight(out, grid);
+        return out.stream().allMatch(p -> p[1] - out(line, p[0]) < SAME) ? line : straight(bridged(out, grid), grid);
     }
 
     /** Where two curves cross between neighbouring places, between which all are straight. */
@@ -78,6 +80,21 @@ final class Over {
                 }
             }
         }
+    }
+
+    /** Over a notch so short that no soft piece is pressed into it the line goes straight on. */
+    private static List<double[]> bridged(List<double[]> line, SectionGrid grid) {
+        List<double[]> out = new ArrayList<>(line);
+        for (int i = 1; i + 1 < out.size(); ) {
+            double[] a = out.get(i - 1), m = out.get(i), b = out.get(i + 1);
+            double along = b[0] - a[0], straight = along > 0 ? a[1] + (m[0] - a[0]) / along * (b[1] - a[1]) : Math.max(a[1], b[1]);
+            boolean notch = grid.length(along) < NOTCH && m[1] <= straight;
+            if (notch) {
+                out.remove(i);
+            }
+            i = notch ? Math.max(1, i - 1) : i + 1;
+        }
+        return out;
     }
 
     /** Without points on a straight line between others. */

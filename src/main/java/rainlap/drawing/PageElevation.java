@@ -135,7 +135,7 @@ final class PageElevation {
             wall.add(abutting.words(new Room(taken, new Occupied(), slot())));
         }
         add(PageLayer.DIMENSIONS, 0, List.of(new Levels(view, slot(), NO_CENTRING_MARK, taken).marks(evidence)));
-        add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), extents.wall())));
+        add(PageLayer.DIMENSIONS, 0, List.of(new Dimensions(placing, taken).marks(evidence.elevation(), Bay.whole(extents, placing))));
     }
 
     /** The name of the view and the scale bar: only for paper, where they are true. */
@@ -150,7 +150,7 @@ final class PageElevation {
         names.marks();
         names.byId().forEach((id, marks) -> name(layer(id), isPiece(id) ? steps.of(id) : 0, marks));
         Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
-        LapFigures laps = new LapFigures(view, notes);
+        LapFigures laps = new LapFigures(view, notes, new Occupied());
         laps.marks(evidence);
         laps.byJoint().forEach((j, marks) -> name(PageLayer.LAPS,
                 Math.max(steps.of(j.outer().piece().id()), steps.of(j.inner().piece().id())), marks));

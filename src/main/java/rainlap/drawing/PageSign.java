@@ -24,7 +24,7 @@ public record PageSign(String words, List<Mark> marks) {
     /** Those that stand on the elevation, and no other: hatches and lines first, then the marks of weak points. Ways of water are told beside it. */
     public static List<PageSign> of(CheckResult result) {
         List<PageSign> out = new ArrayList<>();
-        Legend.signs(result.evidence(), new Legend.Ways(false, false, WetPlaces.of(result).any())).forEach((words, sign) -> out.add(new PageSign(words, sign.apply(SIGN))));
+        Legend.signs(result.evidence(), new Legend.Ways(false, false, WetPlaces.of(result).any(), false)).forEach((words, sign) -> out.add(new PageSign(words, sign.apply(SIGN))));
         result.weakPoints().stream().map(p -> Severity.of(p.finding().defences())).distinct().sorted().flatMap(PageSign::defences).forEach(out::add);
         return out;
     }

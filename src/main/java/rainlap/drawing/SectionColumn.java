@@ -26,14 +26,9 @@ final class SectionColumn {
         return isBeside(halfWidth, height) || top + height <= slot.bottom() + 0.01;
     }
 
-    /** Whether it would share a row, which is high enough for it, or the last and may grow. */
-    private boolean isBeside(boolean halfWidth, double height) {
-        return halfWidth && half.filter(h -> h.height() >= height - 0.01 || h.bottom() + GAP_BELOW > top - 0.01 && h.top() + height <= slot.bottom() + 0.01).isPresent();
-    }
-
-    /** How far down the next section would stand. */
-    double reached(boolean halfWidth, double height) {
-        return isBeside(halfWidth, height) ? half.get().top() : top;
+    /** Whether it would share the last row, which may grow. */
+    boolean isBeside(boolean halfWidth, double height) {
+        return halfWidth && half.filter(h -> h.top() + height <= slot.bottom() + 0.01).isPresent();
     }
 
     /** Takes the room that {@link #fits} found. */
@@ -47,6 +42,7 @@ final class SectionColumn {
         if (top > slot.top()) {
             marks.add(Polyline.line(slot.left(), top - 0.6, slot.right(), top - 0.6, Looks.RULE));
         }
+        half = Optional.empty();
         PaperBox row = new PaperBox(slot.left(), top, slot.right(), top + height);
         top += height + GAP_BELOW;
         if (!halfWidth) {
@@ -55,6 +51,11 @@ final class SectionColumn {
         double width = (slot.width() - GAP) / 2;
         half = Optional.of(new PaperBox(row.right() - width, row.top(), row.right(), row.bottom()));
         return new PaperBox(row.left(), row.top(), row.left() + width, row.bottom());
+    }
+
+    /** The second half of the last row stays free. */
+    void endRow() {
+        half = Optional.empty();
     }
 
     void add(Mark mark) {

@@ -104,7 +104,7 @@ final class SectionGauges {
         TextStyle style = upright ? Looks.PLAIN.middle().rotated(-90) : Looks.PLAIN.middle();
         double width = TextMetrics.width(words, style), past = l / 2 + width / 2 + 2;
         List<Text> candidates = new ArrayList<>();
-        for (double shift : width + 1.6 > l ? new double[] {past, -past} : new double[] {0, past, -past}) {
+        for (double shift : width + 1.6 > l ? new double[] {past, -past} : width + 1.6 > l / 2 ? new double[] {0, past, -past} : new double[] {0, l / 4, -l / 4, past, -past}) {
             PaperPoint m = a.towards(b, 0.5).plus(ux * shift, uy * shift);
             candidates.add(upright ? Text.of(m.x() - 0.9, m.y(), words, style) : Text.of(m.x(), m.y() - 0.9, words, style));
         }

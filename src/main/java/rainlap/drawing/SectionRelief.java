@@ -27,6 +27,8 @@ final class SectionRelief {
     private static final double ENDS = 0.5;
     /** A flashing that lies on the shelf of another stands out so much further, printed mm. */
     private static final double OVER_NOSE = 1;
+    /** How far a loose strip hangs over without coming down, printed mm. */
+    private static final double HANGS = 1.5;
     private final CutStack stack;
     private final SectionGrid grid;
     private final IntToDoubleFunction out;
@@ -63,12 +65,29 @@ final class SectionRelief {
             if (folds) {
                 lines.add(grid.plumb() ? bent(s, run) : dammed(s, run));
             } else if (isSoft(s)) {
-                slit(s, run).stream().map(part -> above(s, part)).forEach(part -> lines.add(Over.all(part, beneath(s, part), clear, grid)));
+                slit(s, isLoose(s) ? unstuck(run) : run).stream().map(part -> above(s, part)).forEach(part -> lines.add(Over.all(part, beneath(s, part), clear, grid)));
             } else {
                 lines.add(sloped(run));
             }
         }
         return lines;
+    }
+
+    /** A loose strip is not pressed down at its ends: one that just hangs over the end of what lies beneath goes on as it was. */
+    private List<CutStack.Step> unstuck(List<CutStack.Step> run) {
+        List<CutStack.Step> steps = new ArrayList<>(run);
+        int last = run.size() - 1;
+        for (int end : last > 0 ? List.of(0, last) : List.<Integer>of()) {
+            CutStack.Step over = run.get(end), next = run.get(end == 0 ? 1 : last - 1);
+            if (over.level() < next.level() && over.to() - over.from() < grid.units(HANGS)) {
+                steps.set(end, new CutStack.Step(over.from(), over.to(), next.level()));
+            }
+        }
+        return steps;
+    }
+
+    private static boolean isLoose(CutStack.Strand s) {
+        return s.piece().material().kind() != MaterialKind.MEMBRANE && s.piece().bond().isLoose();
     }
 
     private static boolean isSoft(CutStack.Strand s) {

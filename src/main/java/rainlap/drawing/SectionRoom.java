@@ -1,7 +1,6 @@
 package rainlap.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -10,7 +9,6 @@ import java.util.stream.Collectors;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
-import rainlap.paper.Text;
 
 /** Where sections stand: beside an elevation while there is room, then on further sheets, as many as it takes. */
 final class SectionRoom {
@@ -18,12 +16,13 @@ final class SectionRoom {
     private static final double HEADING = 10;
     /** How further sheets are laid out; empty where there are none. */
     private final Optional<Slots> sheets;
-    /** Columns of each further sheet. */
-    private final List<List<SectionColumn>> further = new ArrayList<>();
+    /** What found no room beside the elevations. */
+    private final List<SectionSheet.Cell> further = new ArrayList<>();
     private final TreeSet<Integer> scalesBeside = new TreeSet<>();
-    private final List<TreeSet<Integer>> scalesFurther = new ArrayList<>();
     private Optional<SectionColumn> beside = Optional.empty();
     private int countBeside;
+    /** Whether a section of the last elevation stands on a further sheet, so that those after it must too. */
+    private boolean isFull;
 
     SectionRoom(Optional<Slots> sheets) {
         this.sheets = sheets;
@@ -33,44 +32,34 @@ final class SectionRoom {
     void begin(Optional<PaperBox> slot) {
         beside = slot.map(SectionColumn::new);
         countBeside = 0;
+        isFull = false;
         scalesBeside.clear();
     }
 
-    boolean hasFurther() {
-        return sheets.isPresent();
+    boolean isRoom(boolean halfWidth, double height) {
+        return isBesideFree(halfWidth, height) || hasFurther(halfWidth, height);
     }
 
-    boolean isRoom(boolean halfWidth, double height) {
-        return isBesideFree(halfWidth, height) || sheets.isPresent() && columns().get(0).fits(halfWidth, height);
+    /** Whether there are further sheets, and one may be high enough. */
+    boolean hasFurther(boolean halfWidth, double height) {
+        return sheets.filter(s -> new SectionColumn(s.sections(HEADING, s.feet().get(s.feet().size() - 1)).get(0)).fits(halfWidth, height)).isPresent();
     }
 
     private boolean isBesideFree(boolean halfWidth, double height) {
-        return countBeside < MOST_BESIDE && beside.isPresent() && beside.get().fits(halfWidth, height);
-    }
-
-    private SectionColumn column(boolean halfWidth, double height) {
-        if (isBesideFree(halfWidth, height) || sheets.isEmpty()) { // with nowhere else to go, words run on below
-            countBeside++;
-            return beside.orElseThrow();
-        }
-        if (further.isEmpty() || further.get(further.size() - 1).stream().noneMatch(c -> c.fits(halfWidth, height))) {
-            further.add(columns());
-            scalesFurther.add(new TreeSet<>());
-        }
-        return further.get(further.size() - 1).stream().filter(c -> c.fits(halfWidth, height))
-                .min(Comparator.comparingDouble(c -> c.reached(halfWidth, height))).orElseThrow();
-    }
-
-    private List<SectionColumn> columns() {
-        return sheets.orElseThrow().sections(HEADING).stream().map(SectionColumn::new).toList();
+        return !isFull && countBeside < MOST_BESIDE && beside.isPresent() && beside.get().fits(halfWidth, height);
     }
 
     /** Takes the room that {@link #isRoom} found. */
     void add(boolean half, double height, Function<PaperBox, Integer> scale, Function<PaperBox, Mark> mark) {
-        SectionColumn column = column(half, height);
-        PaperBox box = column.take(half, height);
-        (beside.filter(b -> b == column).isPresent() ? scalesBeside : scalesFurther.get(scalesFurther.size() - 1)).add(scale.apply(box));
-        column.add(mark.apply(box));
+        if (sheets.isPresent() && !isBesideFree(half, height)) {
+            isFull = true;
+            further.add(new SectionSheet.Cell(half, height, scale, mark));
+            return;
+        }
+        countBeside++; // with nowhere else to go, words run on below
+        PaperBox box = beside.orElseThrow().take(half, height);
+        scalesBeside.add(scale.apply(box));
+        beside.get().add(mark.apply(box));
     }
 
     /** The scales of those beside the last elevation: {@code 1:5, 1:10}, or nothing. */
@@ -78,12 +67,7 @@ final class SectionRoom {
         return words(scalesBeside);
     }
 
-    /** Those of a further sheet. */
-    String scalesFurther(int sheet) {
-        return words(scalesFurther.get(sheet));
-    }
-
-    private static String words(TreeSet<Integer> scales) {
+    static String words(TreeSet<Integer> scales) {
         return scales.stream().map(s -> "1:" + s).collect(Collectors.joining(", "));
     }
 
@@ -101,13 +85,23 @@ final class SectionRoom {
         return beside.filter(b -> !b.isEmpty()).map(SectionColumn::rest);
     }
 
-    /** What found no room beside the elevations, sheet by sheet. */
-    List<Group> further() {
-        return further.stream().map(columns -> {
-            PaperBox heading = sheets.orElseThrow().full();
-            List<Mark> out = new ArrayList<>(List.of(Text.of(heading.left(), heading.top() + 4, "Sections, worst first", Looks.TITLE)));
-            columns.forEach(c -> out.addAll(c.marks()));
-            return Group.of("further-sections", out);
-        }).toList();
+    /**
+     * What found no room beside the elevations, sheet by sheet; empty where a section is too high for that.
+     *
+     * @param foot how far down sections may reach
+     * @param withKey whether the legend stands on the first sheet, which is then no lower than it must be
+     */
+    Optional<List<SectionSheet>> further(double foot, boolean withKey) {
+        Slots slots = sheets.orElseThrow();
+        List<SectionSheet> out = new ArrayList<>();
+        for (SectionSheet.Cell cell : further) {
+            while (out.isEmpty() || !out.get(out.size() - 1).add(cell)) {
+                if (!out.isEmpty() && out.get(out.size() - 1).isEmpty() && (!withKey || out.size() > 1)) {
+                    return Optional.empty();
+                }
+                out.add(new SectionSheet(slots.sections(HEADING, withKey && out.isEmpty() ? slots.feet().get(0) : foot)));
+            }
+        }
+        return Optional.of(out);
     }
 }

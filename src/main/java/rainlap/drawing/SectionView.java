@@ -201,7 +201,14 @@ final class SectionView {
 
     private List<String> notes(List<String> note) {
         Stream<String> known = stack.isThreshold() ? Stream.of(FOOT) : stack.turnsOutwards() ? Stream.of(OTHER_WALL) : Stream.empty();
-        return Stream.of(plan.place().stream(), known, note.stream()).flatMap(s -> s).toList();
+        return Stream.of(plan.place().stream(), known, elsewhere(), note.stream()).flatMap(s -> s).toList();
+    }
+
+    /** Pieces that the finding tells of and this cut does not meet. */
+    private Stream<String> elsewhere() {
+        Finding f = plan.first().finding();
+        List<String> ids = f.pieces().stream().filter(id -> SectionWords.names(f, id) && stack.strands().stream().noneMatch(s -> s.piece().id().equals(id))).toList();
+        return ids.isEmpty() ? Stream.empty() : Stream.of(String.join(", ", ids) + (ids.size() == 1 ? " is" : " are") + " not in this cut.");
     }
 
     /** How much higher than for so many lines the cell must be for what is to be told at the least. */

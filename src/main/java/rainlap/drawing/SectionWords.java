@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.paper.TextMetrics;
@@ -71,6 +72,12 @@ final class SectionWords {
         IntStream.range(1, sentence.length()).filter(end -> explains(sentence, end) && !isInBrackets(sentence, end)).findFirst()
                 .ifPresent(end -> out.add(sentence.substring(0, end) + "."));
         return List.copyOf(out);
+    }
+
+    /** Whether the least that is told of a finding names a piece. */
+    static boolean names(Finding f, String piece) {
+        List<String> all = shortenings(f.says());
+        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(piece) + "(?![\\p{L}\\p{N}])").matcher(all.get(all.size() - 1)).find();
     }
 
     private static boolean explains(String sentence, int at) {

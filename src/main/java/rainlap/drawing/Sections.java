@@ -164,7 +164,7 @@ final class Sections {
             room.add(false, p.both().applyAsDouble(mended.get()), scale, box -> pair.apply(box, mended.get()));
             return;
         }
-        boolean onTwo = mended.isPresent() && room.hasFurther();
+        boolean onTwo = mended.filter(m -> room.hasFurther(p.half(), p.should().applyAsDouble(m))).isPresent();
         Optional<String> note = p.note(onTwo);
         room.add(p.half() && note.isEmpty(), p.drawn().applyAsDouble(note), scale, box -> drawn.apply(box, note));
         if (onTwo) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
@@ -38,9 +39,11 @@ public final class Sheets {
     /** Legends that tell what the sheets behind them show too: drawn when that is known. */
     private final List<Runnable> keys = new ArrayList<>();
     private boolean hasPlanes;
+    private boolean hasOnwards;
     private boolean hasFree;
     private boolean hasFailed;
-    private int unmarked;
+    /** Numbers of the weak points that some elevation marks. */
+    private final Set<Integer> marked = new TreeSet<>();
 
     /**
      * A sheet in the making, with slots for the table, found by its height; none where an elevation takes all of it.
@@ -77,7 +80,6 @@ public final class Sheets {
         sheets.elevations(bays);
         sheets.sections.rest(result.weakPoints());
         sheets.behind(bays.stream().anyMatch(Sheets::isAlone));
-        sheets.tables();
         return sheets.finished();
     }
 
@@ -94,22 +96,19 @@ public final class Sheets {
     }
 
     /** The way of laying the sheet that draws the wall whole, else the largest, then in the fewest bays. */
-    private static List<Bay> bays(CheckResult result, Paper paper) {
+    static List<Bay> bays(CheckResult result, Paper paper) {
         return paper.ways().stream().map(size -> Bay.of(Extents.of(result), !result.weakPoints().isEmpty(), size)).filter(b -> !b.isEmpty())
                 .min(Comparator.comparing((List<Bay> b) -> b.size() > 1).thenComparingInt(b -> b.get(0).placing().view().scale()).thenComparingInt(List::size))
                 .orElse(List.of());
     }
 
-    /** Every weak point is marked once, in the first bay that shows it. */
+    /** Every weak point is marked in each bay it runs through. */
     private void elevations(List<Bay> bays) {
-        List<WeakPoint> left = new ArrayList<>(result.weakPoints());
         for (Bay bay : bays) {
-            List<WeakPoint> here = left.stream().filter(bay::shows).toList();
-            left.removeAll(here);
+            List<WeakPoint> here = result.weakPoints().stream().filter(p -> Bay.marking(bays, p).contains(bay)).toList();
             do {
                 here = elevation(bay, here);
             } while (!here.isEmpty() && pages.size() < MOST_ELEVATIONS);
-            unmarked += here.size();
         }
     }
 
@@ -127,18 +126,23 @@ public final class Sheets {
         unnamed.addAll(view.unnamed());
         named.addAll(view.named());
         hasPlanes |= view.hasPlanes();
+        hasOnwards |= hasOnwards(bay, shown);
         noteWays(marks);
         if (!isAlone(bay)) {
             int at = marks.size();
             List<WeakPoint> here = shown;
-            keys.add(() -> marks.addAll(at, key(here, view.hasPlanes())));
+            keys.add(() -> marks.addAll(at, key(here, view.hasPlanes(), hasOnwards(bay, here))));
         }
         String also = sections.room().scalesBeside();
-        double title = bay.placing().title(bay.extents());
-        pages.add(new Page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks,
-                isAlone(bay) || !slots.isWide() ? List.of() : List.of(height -> Slots.table(title, height)), sections.room().restBeside()));
+        pages.add(page("1:" + bay.placing().view().scale() + (also.isEmpty() ? "" : " (" + also + ")"), marks, bay));
         Set<Integer> done = shown.stream().map(WeakPoint::number).collect(Collectors.toSet());
+        marked.addAll(done);
         return wanted.stream().filter(p -> !done.contains(p.number())).toList();
+    }
+
+    /** Whether some stretch ends in a head, because it goes on in another bay. */
+    private static boolean hasOnwards(Bay bay, List<WeakPoint> shown) {
+        return shown.stream().anyMatch(p -> p.finding().where().isLine() && !bay.showsAll(p));
     }
 
     private void noteWays(List<Mark> marks) {
@@ -151,44 +155,84 @@ public final class Sheets {
     }
 
     /** Legend, notes and key plan. */
-    private List<Mark> key(List<WeakPoint> shown, boolean planes) {
+    private List<Mark> key(List<WeakPoint> shown, boolean planes, boolean onwards) {
         Notes notes = Notes.of(result.evidence());
-        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed, wet.any()), notes.top()), notes.marks(), Notes.keyPlan())
+        return Stream.of(Legend.of(result.evidence(), shown, planes, new Legend.Ways(hasFree, hasFailed, wet.any(), onwards), notes.top()), notes.marks(), Notes.keyPlan())
                 .map(slots::onTitleBlock).toList();
     }
 
-    /** The sheets behind the elevations: further sections, and on the first the legend where it found no place before. */
+    /** What is left on the sheet of an elevation: beneath its title, or beneath the sections beside it; none where it takes all. */
+    private Page page(String scale, List<Mark> marks, Bay bay) {
+        double title = bay.placing().title(bay.extents());
+        if (isAlone(bay)) {
+            return new Page(scale, marks, List.of(), Optional.empty());
+        }
+        return slots.isWide() ? new Page(scale, marks, List.of(height -> Slots.table(title, height)), sections.room().restBeside())
+                : beneath(scale, marks, Optional.of(title + ViewTitle.BAR_BENEATH), true);
+    }
+
+    /** A sheet with a table beneath what stands on it down to somewhere. */
+    private Page beneath(String scale, List<Mark> marks, Optional<Double> bottom, boolean withKey) {
+        List<PaperBox> table = slots.tableBeneath(bottom, withKey);
+        return new Page(scale, marks, table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(),
+                table.isEmpty() ? bottom.map(b -> slots.beneath(b, withKey)) : Optional.empty());
+    }
+
+    /**
+     * The sheets behind the elevations: further sections, on the first the legend where it found no place before, and the table. Of the ways to lay the sections
+     * the one that takes the fewest sheets in all, if it can be without a section that has a sheet to itself.
+     */
     private void behind(boolean withKey) {
-        List<Group> further = sections.room().further();
-        noteWays(List.copyOf(further));
+        List<SectionSheet> further = slots.feet().stream().flatMap(foot -> sections.room().further(foot, withKey).stream()).min(
+                Comparator.comparingInt((List<SectionSheet> way) -> count(way, withKey)).thenComparing(way -> way.size() > 1 && way.get(way.size() - 1).isLone())).orElseThrow();
+        List<Group> drawn = further.stream().map(s -> s.drawn(slots.full())).toList();
+        noteWays(List.copyOf(drawn));
         keys.forEach(Runnable::run);
-        for (int i = 0; i < Math.max(further.size(), withKey ? 1 : 0); i++) {
-            List<Mark> marks = new ArrayList<>();
-            Optional<Group> cuts = i < further.size() ? Optional.of(further.get(i)) : Optional.empty();
-            cuts.ifPresent(marks::add);
-            boolean keyHere = i == 0 && withKey;
-            if (keyHere) {
-                marks.addAll(key(result.weakPoints(), hasPlanes));
+        for (int i = 0; i < Math.max(drawn.size(), withKey ? 1 : 0); i++) {
+            boolean keyHere = i == 0 && withKey, cuts = i < drawn.size() && !further.get(i).isEmpty();
+            List<Mark> marks = new ArrayList<>(cuts ? List.of(drawn.get(i)) : List.of());
+            marks.addAll(keyHere ? key(result.weakPoints(), hasPlanes, hasOnwards) : List.of());
+            pages.add(beneath(cuts ? SectionRoom.words(further.get(i).scales()) : "", marks, Optional.of(i).filter(k -> cuts).map(k -> drawn.get(k).box().bottom()), keyHere));
+        }
+        List<List<Mark>> tables = tables(pages);
+        for (int i = 0; i < tables.size(); i++) {
+            if (i == pages.size()) {
+                pages.add(new Page("", new ArrayList<>(), List.of(), Optional.empty()));
             }
-            List<PaperBox> table = slots.tableBeneath(cuts.map(g -> g.box().bottom()), keyHere);
-            pages.add(new Page(cuts.isPresent() ? sections.room().scalesFurther(i) : "", marks,
-                    table.stream().map(box -> (DoubleFunction<PaperBox>) height -> box).toList(), table.isEmpty() ? cuts.map(g -> slots.beneath(g.box().bottom(), keyHere)) : Optional.empty()));
+            pages.get(i).marks().addAll(tables.get(i));
         }
     }
 
-    /** The table runs on over the elevations' sheets, then over sheets of its own. */
-    private void tables() {
-        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), unmarked, sections.notShown(result.weakPoints()), wet.leftOut());
-        for (Page page : List.copyOf(pages)) {
+    /** How many sheets it takes in all if further sections are laid so. */
+    private int count(List<SectionSheet> further, boolean withKey) {
+        List<Page> all = new ArrayList<>(pages);
+        for (int i = 0; i < Math.max(further.size(), withKey ? 1 : 0); i++) {
+            all.add(beneath("", List.of(), further.stream().skip(i).findFirst().filter(s -> !s.isEmpty()).map(SectionSheet::bottom), i == 0 && withKey));
+        }
+        return tables(all).size();
+    }
+
+    /** The table's parts sheet by sheet: over those there are, then over sheets of its own. */
+    private List<List<Mark>> tables(List<Page> all) {
+        FindingsTable table = new FindingsTable(result, unnamed.stream().filter(id -> !named.contains(id)).toList(), result.weakPoints().size() - marked.size(),
+                sections.notShown(result.weakPoints()), wet.leftOut());
+        List<List<Mark>> out = new ArrayList<>();
+        for (Page page : all) {
+            List<Mark> here = new ArrayList<>();
             for (int slot = 0; slot < page.tables().size() && !table.isDone(); slot++) {
-                page.marks().add(table.part(page.tables().get(slot).apply(table.height(Slots.TABLE)), slot));
+                PaperBox box = page.tables().get(slot).apply(table.height(Slots.TABLE));
+                if (table.fits(box)) {
+                    here.add(table.part(box, slot));
+                }
             }
+            out.add(here);
         }
-        pages.stream().filter(p -> !table.isDone() && p.aside().filter(table::endsIn).isPresent()).reduce((first, next) -> next)
-                .ifPresent(p -> p.marks().add(table.end(p.aside().orElseThrow())));
+        IntStream.range(0, all.size()).filter(i -> !table.isDone() && all.get(i).aside().filter(table::endsIn).isPresent()).max()
+                .ifPresent(i -> out.get(i).add(table.end(all.get(i).aside().orElseThrow())));
         while (!table.isDone()) {
-            pages.add(new Page("", new ArrayList<>(List.of(table.part(slots.full(), 0))), List.of(), Optional.empty()));
+            out.add(List.of(table.part(slots.full(), 0)));
         }
+        return out;
     }
 
     private List<Sheet> finished() {

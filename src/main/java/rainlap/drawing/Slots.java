@@ -3,6 +3,7 @@ package rainlap.drawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.SheetSize;
@@ -31,7 +32,7 @@ record Slots(SheetSize size) {
     /** The legend keeps clear of the frame where it reaches from side to side. */
     private static final double INSET = 1.2;
     private static final double SECTIONS_FOOT = 188;
-    private static final double LEAST_TABLE = 60;
+    private static final double LEAST_TABLE = 45;
 
     /** How far the lower right corner lies from that of the A3 sheet. */
     private double dx() {
@@ -62,14 +63,19 @@ record Slots(SheetSize size) {
         return new PaperBox(26, 14, 404 + dx(), 249 + dy());
     }
 
+    /** How far down sections may reach on a sheet of their own: short of the legend, or of the title block where that is not there. */
+    List<Double> feet() {
+        return List.of(SECTIONS_FOOT + dy(), full().bottom());
+    }
+
     /** As many columns of sections as fit. */
-    List<PaperBox> sections(double heading) {
+    List<PaperBox> sections(double heading, double foot) {
         PaperBox full = full();
         double gap = isWide() ? COLUMN_GAP : CLOSE_GAP;
         int columns = (int) ((full.width() + gap) / (COLUMN + gap));
         double width = (full.width() - (columns - 1) * gap) / columns;
         return IntStream.range(0, columns).mapToDouble(i -> full.left() + i * (width + gap))
-                .mapToObj(left -> new PaperBox(left, full.top() + heading, left + width, SECTIONS_FOOT + dy())).toList();
+                .mapToObj(left -> new PaperBox(left, full.top() + heading, left + width, foot)).toList();
     }
 
     /**
@@ -79,9 +85,10 @@ record Slots(SheetSize size) {
     List<PaperBox> tableBeneath(Optional<Double> sections, boolean withKey) {
         double top = sections.map(s -> s + BENEATH).orElse(full().top());
         if (isWide()) {
-            PaperBox first = new PaperBox(full().left(), Math.min(TABLE.top(), top), TABLE.right() + 2, TABLE.bottom());
-            PaperBox second = new PaperBox(NOTES.left() + 2, first.top(), full().right(), Math.max(first.top(), withKey ? TABLE.top() - 2 : full().bottom()));
-            return second.height() < LEAST_TABLE ? List.of(first) : List.of(first, second);
+            double begin = Math.min(TABLE.bottom(), top - BENEATH > SECTIONS_FOOT ? top : Math.min(TABLE.top(), top));
+            PaperBox first = new PaperBox(full().left(), begin, TABLE.right() + 2, TABLE.bottom());
+            PaperBox second = new PaperBox(NOTES.left() + 2, begin, full().right(), Math.max(begin, withKey ? TABLE.top() - 2 : full().bottom()));
+            return Stream.of(first, second).filter(b -> b.height() >= LEAST_TABLE).toList();
         }
         PaperBox all = beneath(top - BENEATH, withKey);
         return all.height() < LEAST_TABLE ? List.of() : List.of(all);

@@ -105,9 +105,13 @@ final class Symbols {
 
     /** A solid triangle pointing the way of (dx, dy), its point at p. */
     static Area arrowHead(PaperPoint p, double dx, double dy) {
+        return arrowHead(p, dx, dy, Tone.INK);
+    }
+
+    static Area arrowHead(PaperPoint p, double dx, double dy, Tone tone) {
         double l = Math.hypot(dx, dy), ux = dx / l, uy = dy / l;
         return Area.filled(PaperRegion.of(p, p.plus(-2.2 * ux - 0.65 * uy, -2.2 * uy + 0.65 * ux),
-                p.plus(-2.2 * ux + 0.65 * uy, -2.2 * uy - 0.65 * ux)), Tone.INK);
+                p.plus(-2.2 * ux + 0.65 * uy, -2.2 * uy - 0.65 * ux)), tone);
     }
 
     /** An oblique stroke of a dimension. */

@@ -2,6 +2,7 @@ package rainlap.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Region;
 import rainlap.paper.Area;
@@ -68,8 +69,20 @@ final class WeakPlaces {
         List<Mark> out = new ArrayList<>();
         lines.forEach(l -> out.add(new Halo(l, Tone.WHITE, halo(severity))));
         out.addAll(lines);
-        lines.forEach(l -> take((Polyline) l, severity, taken));
-        return new Drawn(p, out, seen(along(line)));
+        lines.forEach(l -> InWindow.of(((Polyline) l).points(), window).parts().forEach(part -> take(new Polyline(part, severity.edge()), severity, taken)));
+        InWindow shown = InWindow.of(line, window);
+        if (!close) {
+            shown.leaving().forEach(h -> out.add(head(h, severity, taken)));
+        }
+        return new Drawn(p, out, seen(along(shown.longest().orElse(line))));
+    }
+
+    /** Where a stretch goes on beyond what is shown its line ends in a head instead of a bar. */
+    private static Mark head(PaperSegment outwards, Severity severity, Occupied taken) {
+        PaperPoint a = outwards.from(), b = outwards.to();
+        Area head = Symbols.arrowHead(b, b.x() - a.x(), b.y() - a.y(), severity.tone());
+        taken.add(head.box());
+        return head;
     }
 
     private static double halo(Severity severity) {
@@ -136,8 +149,15 @@ final class WeakPlaces {
             }
             taken.add(solid ? b : b.grown(halo(severity) / 2));
             sites.add(inside(region));
+            shown(b).filter(m -> !window.holds(inside(region)) && region.holds(m)).ifPresent(sites::add);
         }
         return new Drawn(p, out, seen(sites));
+    }
+
+    /** The middle of what is shown of a box. */
+    private Optional<PaperPoint> shown(PaperBox b) {
+        return !window.meets(b) ? Optional.empty() : Optional.of(new PaperBox(Math.max(b.left(), window.left()), Math.max(b.top(), window.top()),
+                Math.min(b.right(), window.right()), Math.min(b.bottom(), window.bottom())).middle());
     }
 
     /** Room is kept round the edge alone: what lies in the area stays to be seen. */

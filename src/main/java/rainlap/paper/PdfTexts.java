@@ -2,6 +2,7 @@ package rainlap.paper;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
@@ -29,7 +30,7 @@ final class PdfTexts {
     }
 
     /** A stretch of one line that the typeface has, or that it lacks; {@code at} is how far along the line it begins, mm. */
-    private record Run(String words, boolean ours, double at) {}
+    private record Run(String words, boolean ours, boolean rightToLeft, double at) {}
 
     void write(Text text) throws IOException {
         for (Run run : runs(text)) {
@@ -72,9 +73,39 @@ final class PdfTexts {
     }
 
     private static List<Run> runs(Text text) {
+        String words = Shown.of(text.text());
+        return BidiLine.isIn(words) ? ordered(words, text) : runs(words, text);
+    }
+
+    /** Stretch after stretch from the left; letters that are read from right to left are joined as they join in writing, and stand closer than they were measured. */
+    private static List<Run> ordered(String words, Text text) {
+        List<Run> out = new ArrayList<>();
+        double at = 0;
+        for (BidiLine.Part part : BidiLine.visual(words)) {
+            double from = at;
+            if (part.rightToLeft()) {
+                out.add(new Run(part.words(), false, true, from));
+                at += advance(glyphs(out.get(out.size() - 1), text));
+            } else {
+                runs(part.words(), text).forEach(r -> out.add(new Run(r.words, r.ours, false, from + r.at)));
+                at += TextMetrics.width("|" + part.words() + "|", text.style()) - TextMetrics.width("||", text.style());
+            }
+        }
+        double spare = text.width() - at, shift = switch (text.style().anchor()) {
+            case START -> 0;
+            case MIDDLE -> spare / 2;
+            case END -> spare;
+        };
+        return out.stream().map(r -> new Run(r.words, r.ours, r.rightToLeft, r.at + shift)).toList();
+    }
+
+    private static double advance(GlyphVector glyphs) {
+        return glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX();
+    }
+
+    private static List<Run> runs(String words, Text text) {
         TrueType font = Typeface.font(text.style().weight());
         List<Run> out = new ArrayList<>();
-        String words = Shown.of(text.text());
         int begin = 0;
         for (int i = 0; i < words.length(); ) {
             boolean ours = font.glyph(words.codePointAt(i)) != 0;
@@ -82,7 +113,7 @@ final class PdfTexts {
             while (end < words.length() && font.glyph(words.codePointAt(end)) != 0 == ours) {
                 end = words.offsetByCodePoints(end, 1);
             }
-            out.add(new Run(words.substring(begin, end), ours, TextMetrics.width("|" + words.substring(0, begin), text.style()) - TextMetrics.width("|", text.style())));
+            out.add(new Run(words.substring(begin, end), ours, false, TextMetrics.width("|" + words.substring(0, begin), text.style()) - TextMetrics.width("|", text.style())));
             begin = end;
             i = end;
         }
@@ -100,8 +131,12 @@ final class PdfTexts {
     }
 
     private static PathIterator foreign(Run run, Text text) {
+        return glyphs(run, text).getOutline().getPathIterator(AffineTransform.getScaleInstance(1, -1));
+    }
+
+    private static GlyphVector glyphs(Run run, Text text) {
         Font font = new Font(Font.SANS_SERIF, text.style().weight() == Weight.SEMIBOLD ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) text.style().fontSize());
-        return font.createGlyphVector(EXACT, run.words).getOutline().getPathIterator(AffineTransform.getScaleInstance(1, -1));
+        return run.rightToLeft ? font.layoutGlyphVector(EXACT, run.words.toCharArray(), 0, run.words.length(), Font.LAYOUT_RIGHT_TO_LEFT) : font.createGlyphVector(EXACT, run.words);
     }
 
     private void trace(PathIterator path, Matrix m) throws IOException {

@@ -113,7 +113,7 @@ final class SvgMarks {
                     + PaperNumber.of(text.at().x()) + " " + PaperNumber.of(text.at().y()) + ")");
         }
         writePaint(paint);
-        xml.writeCharacters(text.text());
+        xml.writeCharacters(BidiLine.marked(text.text()));
         xml.writeEndElement();
         newLine();
     }

@@ -4,16 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainlap.Shipped;
 import rainlap.check.CheckResult;
+import rainlap.check.WeakPoint;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
+import rainlap.paper.PaperBox;
 import rainlap.paper.Sheet;
 import rainlap.paper.Text;
+import rainlap.rule.Evidence;
 
 /** What is written beside a section is whole: the finding's own words or whole clauses of them, and nothing broken off. */
 class SectionWordsTest {
@@ -77,6 +81,26 @@ class SectionWordsTest {
             }
         }
         return out.stream().map(s -> s.replace('\u00a0', ' ')).toList();
+    }
+
+    /** A finding on a long place tells of pieces that one cut through it does not meet: it says so. */
+    @ParameterizedTest
+    @MethodSource("walls")
+    void noPieceIsToldOfThatIsNotThere(Shipped wall) {
+        Evidence e = wall.result().evidence();
+        List<String> wrong = new ArrayList<>();
+        for (WeakPoint p : wall.result().weakPoints()) {
+            if (CloseUp.of(p, e).isEmpty()) {
+                SectionPlan plan = new SectionPlanner(e).plan(p, 0.5);
+                SectionView view = new SectionView(plan, e, PaperBox.ofSize(0, 0, 92.5, SectionView.PLUMB_HEIGHT), SectionCell.HEAD);
+                String told = String.join(" ", view.told(view.drawCut(e), List.of(), 4)).replace('\u00a0', ' ');
+                boolean withFace = SectionPlanner.isBeyondTheWrap(p.finding(), e);
+                p.finding().pieces().stream().filter(id -> told.matches(".*\\b" + Pattern.quote(id) + "\\b.*"))
+                        .filter(id -> CutStack.of(e, plan.cut(), withFace).strands().stream().noneMatch(s -> s.piece().id().equals(id)))
+                        .filter(id -> !told.matches(".*\\b" + Pattern.quote(id) + "\\b[^.]* not in this cut\\..*")).forEach(id -> wrong.add(p.number() + " " + id + ": " + told));
+            }
+        }
+        assertEquals(List.of(), wrong);
     }
 
     @Test
