@@ -92,7 +92,7 @@ final class CloseUpCell {
     }
 
     private List<String> told(Optional<String> because, int most) {
-        return SectionWords.told(view.point().finding(), notes(because), view.elsewhere(), BESIDE, most);
+        return SectionWords.told(view.point().finding(), notes(because), view.elsewhere().stream().toList(), BESIDE, most);
     }
 
     private List<String> notes(Optional<String> because) {

@@ -103,7 +103,7 @@ final class LapFigures {
     }
 
     private List<Text> clear(List<Text> texts) {
-        return texts.stream().filter(t -> dashes.isFree(t.box())).toList();
+        return texts.stream().filter(t -> dashes.isFree(t.box().grown(-Occupied.CLEARANCE))).toList();
     }
 
     private Optional<List<Mark>> placed(List<Text> in, List<Text> beside) {

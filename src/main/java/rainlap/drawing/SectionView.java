@@ -196,12 +196,12 @@ final class SectionView {
     /** What a finding says, what a reader must know of the cut, and that its water does not show where it gets in elsewhere. */
     List<String> told(Optional<WaterSigns.Way> way, List<String> note, int most) {
         boolean elsewhere = way.isEmpty() && !plan.first().finding().path().isEmpty();
-        return SectionWords.told(plan.first().finding(), notes(note), elsewhere ? Optional.of(NOT_HERE) : Optional.empty(), wordsWidth(), most);
+        return SectionWords.told(plan.first().finding(), notes(note), Stream.concat(elsewhere ? Stream.of(NOT_HERE) : Stream.empty(), elsewhere()).toList(), wordsWidth(), most);
     }
 
     private List<String> notes(List<String> note) {
         Stream<String> known = stack.isThreshold() ? Stream.of(FOOT) : stack.turnsOutwards() ? Stream.of(OTHER_WALL) : Stream.empty();
-        return Stream.of(plan.place().stream(), known, elsewhere(), note.stream()).flatMap(s -> s).toList();
+        return Stream.of(plan.place().stream(), known, note.stream()).flatMap(s -> s).toList();
     }
 
     /** Pieces that the finding tells of and this cut does not meet. */

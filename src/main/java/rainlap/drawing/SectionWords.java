@@ -3,7 +3,6 @@ package rainlap.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -21,15 +20,16 @@ final class SectionWords {
     /**
      * What a finding says as far as notes leave room, and the notes, all of them and always a whole clause.
      *
-     * @param spare a note that is left out first
+     * @param spare notes that are left out where there is no room, the last first
      */
-    static List<String> told(Finding f, List<String> notes, Optional<String> spare, double width, int most) {
-        List<String> lines = lines(notes, width), first = lines(spare.stream().toList(), width);
-        boolean both = first.size() + lines.size() + shortest(f, width).size() <= most;
-        List<String> out = new ArrayList<>(sentence(f, width, most - lines.size() - (both ? first.size() : 0)));
-        if (both) {
-            out.addAll(first);
+    static List<String> told(Finding f, List<String> notes, List<String> spare, double width, int most) {
+        List<String> lines = lines(notes, width), first = new ArrayList<>();
+        for (String note : spare) {
+            List<String> more = lines(List.of(note), width);
+            first.addAll(first.size() + more.size() + lines.size() + shortest(f, width).size() <= most ? more : List.of());
         }
+        List<String> out = new ArrayList<>(sentence(f, width, most - lines.size() - first.size()));
+        out.addAll(first);
         out.addAll(lines);
         return out;
     }

@@ -21,6 +21,8 @@ import rainlap.rule.Evidence;
 
 /** What is written beside a section is whole: the finding's own words or whole clauses of them, and nothing broken off. */
 class SectionWordsTest {
+    /** Lines enough for all notes. */
+    private static final int ROOMY = 20;
 
     static Stream<Shipped> walls() {
         return Stream.concat(Shipped.all().stream(), Shipped.inBuildings().stream());
@@ -83,7 +85,7 @@ class SectionWordsTest {
         return out.stream().map(s -> s.replace('\u00a0', ' ')).toList();
     }
 
-    /** A finding on a long place tells of pieces that one cut through it does not meet: it says so. */
+    /** A finding on a long place tells of pieces that one cut through it does not meet: it says so where there is room. */
     @ParameterizedTest
     @MethodSource("walls")
     void noPieceIsToldOfThatIsNotThere(Shipped wall) {
@@ -93,7 +95,7 @@ class SectionWordsTest {
             if (CloseUp.of(p, e).isEmpty()) {
                 SectionPlan plan = new SectionPlanner(e).plan(p, 0.5);
                 SectionView view = new SectionView(plan, e, PaperBox.ofSize(0, 0, 92.5, SectionView.PLUMB_HEIGHT), SectionCell.HEAD);
-                String told = String.join(" ", view.told(view.drawCut(e), List.of(), 4)).replace('\u00a0', ' ');
+                String told = String.join(" ", view.told(view.drawCut(e), List.of(), ROOMY)).replace('\u00a0', ' ');
                 boolean withFace = SectionPlanner.isBeyondTheWrap(p.finding(), e);
                 p.finding().pieces().stream().filter(id -> told.matches(".*\\b" + Pattern.quote(id) + "\\b.*"))
                         .filter(id -> CutStack.of(e, plan.cut(), withFace).strands().stream().noneMatch(s -> s.piece().id().equals(id)))
