@@ -47,9 +47,13 @@ final class Uncovered {
         return out == null ? parts : out;
     }
 
-    /** Whether it stands as high over all that they have in common. */
+    /**
+     * Whether it stands as high over all that they have in common. A stream one grid unit wide in the midst of other water does not part that: down a high wall many gather,
+     * and there would be ever more parts of ever less.
+     */
     private static boolean covers(Wet old, Wet part) {
         long a = Math.max(part.from(), old.from()), b = Math.min(part.to(), old.to());
-        return a < b && old.top(a) >= part.top(a) - SAME && old.top(b) >= part.top(b) - SAME;
+        boolean within = part.from() < a && b < part.to();
+        return b - a > (within ? 1 : 0) && old.top(a) >= part.top(a) - SAME && old.top(b) >= part.top(b) - SAME;
     }
 }
