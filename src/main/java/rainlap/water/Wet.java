@@ -24,7 +24,12 @@ record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, d
      * unless another is named.
      */
     Line crossed() {
-        return line != null || how.move() != How.Move.FALL ? line : source.cell.lower.part(Math.max(from, source.from), Math.min(to, source.to));
+        if (line != null || how.move() != How.Move.FALL) {
+            return line;
+        }
+        // Stretches that touch are one and tell the leftmost's way: a part of that may lie beyond its source.
+        int a = Math.max(from, source.from), b = Math.min(to, source.to);
+        return a < b ? source.cell.lower.part(a, b) : source.cell.lower.part(from, to);
     }
 
     /** How high it stands at x, within its ends. */

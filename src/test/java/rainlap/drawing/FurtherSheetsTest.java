@@ -15,7 +15,6 @@ import rainlap.Shipped;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Sheet;
-import rainlap.paper.Text;
 
 /** Sheets behind the elevation: their title blocks tell their own scales, and what is drawn on them stands in the legend before them. */
 class FurtherSheetsTest {
@@ -27,7 +26,7 @@ class FurtherSheetsTest {
         List<String> wrong = new ArrayList<>();
         for (Sheets.Paper paper : Sheets.Paper.values()) {
             for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
-                List<String> sections = words(sheet, "further-sections"), block = words(sheet, "title-block");
+                List<String> sections = SheetWords.in(sheet, "further-sections"), block = SheetWords.in(sheet, "title-block");
                 String scales = sections.stream().map(SCALE::matcher).filter(Matcher::matches).map(m -> Integer.parseInt(m.group(1)))
                         .collect(Collectors.toCollection(TreeSet::new)).stream().map(s -> "1:" + s).collect(Collectors.joining(", "));
                 if (!sections.isEmpty() && !block.contains(scales)) {
@@ -43,7 +42,7 @@ class FurtherSheetsTest {
     void showNoWayThatTheLegendLacks(Shipped wall) {
         for (Sheets.Paper paper : Sheets.Paper.values()) {
             List<Sheet> sheets = Sheets.of(wall.result(), TitleBlock.BLANK, paper);
-            List<String> legend = sheets.stream().flatMap(s -> words(s, "legend").stream()).toList();
+            List<String> legend = sheets.stream().flatMap(s -> SheetWords.in(s, "legend").stream()).toList();
             List<Mark> all = sheets.stream().flatMap(s -> s.marks().stream()).filter(m -> !(m instanceof Group g && g.id().filter("legend"::equals).isPresent())).toList();
             assertEquals(WaterSigns.areIn(all, WaterSigns.FREE), legend.contains("water's way"), paper + " water's way");
             assertEquals(WaterSigns.areIn(all, WaterSigns.FAILED), legend.contains("water's way after a failure"), paper + " after a failure");
@@ -57,7 +56,7 @@ class FurtherSheetsTest {
         for (Sheets.Paper paper : Sheets.Paper.values()) {
             for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
                 for (String part : List.of("findings", "findings-2", "findings-notes")) {
-                    List<String> words = words(sheet, part);
+                    List<String> words = SheetWords.in(sheet, part);
                     if (words.contains("Weak points, continued")) {
                         assertTrue(words.contains("Rule, pieces, place"), paper + " " + words);
                     }
@@ -65,22 +64,6 @@ class FurtherSheetsTest {
                         assertTrue(words.get(1).matches("(\\p{Lu}|l/h:).*"), paper + " " + words);
                     }
                 }
-            }
-        }
-    }
-
-    private static List<String> words(Sheet sheet, String group) {
-        List<String> out = new ArrayList<>();
-        words(sheet.marks().stream().filter(m -> m instanceof Group g && g.id().filter(group::equals).isPresent()).toList(), out);
-        return out;
-    }
-
-    private static void words(List<Mark> marks, List<String> out) {
-        for (Mark m : marks) {
-            if (m instanceof Group g) {
-                words(g.marks(), out);
-            } else if (m instanceof Text t) {
-                out.add(t.text());
             }
         }
     }

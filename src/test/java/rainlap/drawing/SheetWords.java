@@ -17,6 +17,13 @@ final class SheetWords {
         return out;
     }
 
+    /** Those in the groups of one name. */
+    static List<String> in(Sheet sheet, String group) {
+        List<String> out = new ArrayList<>();
+        add(sheet.marks().stream().filter(m -> m instanceof Group g && g.id().filter(group::equals).isPresent()).toList(), out);
+        return out;
+    }
+
     private static void add(List<Mark> marks, List<String> out) {
         for (Mark m : marks) {
             if (m instanceof Group g) {
