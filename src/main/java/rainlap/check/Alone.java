@@ -30,22 +30,27 @@ final class Alone {
     private static final long ENDS = 60 * Grid.MM;
 
     private final Evidence evidence;
+    private final List<Finding> findings;
     private final Passing through;
     private final Passing by;
 
-    Alone(Evidence evidence, Crew crew) {
+    Alone(Evidence evidence, List<Finding> findings, Crew crew) {
         this.evidence = evidence;
+        this.findings = findings;
+        List<Place> places = findings.stream().map(Finding::where).toList();
         List<Arrival> ways = evidence.trace().arrivals();
-        List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways), () -> Passing.by(evidence.elevation(), ways)));
+        List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways, places),
+                () -> Passing.by(evidence.elevation(), ways, places)));
         this.through = both.get(0);
         this.by = both.get(1);
     }
 
-    /** The worst way by which water gets in where a finding lies. */
-    Optional<Arrival> worst(Finding f) {
-        Optional<Arrival> own = through.worst(f.where(), f.pieces(), f.joint().isPresent());
+    /** The worst way by which water gets in where a finding lies, by its number. */
+    Optional<Arrival> worst(int finding) {
+        Finding f = findings.get(finding);
+        Optional<Arrival> own = through.worst(finding, f.pieces(), f.joint().isPresent());
         int least = own.map(Arrival::defences).orElse(Finding.MANY);
-        boolean hidden = least > 0 && by.worst(f.where(), f.pieces(), false).filter(a -> a.defences() < least).isPresent();
+        boolean hidden = least > 0 && by.worst(finding, f.pieces(), false).filter(a -> a.defences() < least).isPresent();
         boolean untold = own.isEmpty() && f.defences() < Finding.MANY;
         return hidden || untold ? rainedOn(f, Math.min(least - 1, f.defences())).or(() -> own) : own;
     }
@@ -54,7 +59,8 @@ final class Alone {
         Elevation all = evidence.elevation();
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
         List<Box> round = IntStream.range(0, BESIDE.length).mapToObj(cost -> round(place, BESIDE[cost], BELOW[cost])).toList();
-        return evidence.trace().worstFrom(f.where().surface(), place, round, most, ways -> Passing.through(all, ways).worst(f.where(), f.pieces(), f.joint().isPresent()));
+        return evidence.trace().worstFrom(f.where().surface(), place, round, most, 
+                ways -> Passing.through(all, ways, List.of(f.where())).worst(0, f.pieces(), f.joint().isPresent()));
     }
 
     private static Box round(Box place, long beside, long below) {

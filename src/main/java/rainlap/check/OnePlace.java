@@ -3,6 +3,7 @@ package rainlap.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.RuleInfo;
@@ -51,8 +52,10 @@ final class OnePlace {
         if (dimensions.isEmpty()) {
             return led;
         }
-        Alone alone = new Alone(e, crew);
-        List<Finding> out = new ArrayList<>(crew.inRuns(dimensions, run -> run.stream().map(f -> litres.ofPlace(withWay(e, alone, f))).toList()).stream().flatMap(List::stream).toList());
+        Alone alone = new Alone(e, dimensions, crew);
+        List<Integer> numbers = IntStream.range(0, dimensions.size()).boxed().toList();
+        List<Finding> out = new ArrayList<>();
+        crew.inRuns(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, i))).toList()).forEach(out::addAll);
         Passed passed = new Passed(e, out);
         out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();
@@ -60,12 +63,13 @@ final class OnePlace {
         return out;
     }
 
-    private static Finding withWay(Evidence e, Alone alone, Finding f) {
+    private Finding withWay(Evidence e, Alone alone, int number) {
+        Finding f = dimensions.get(number);
         Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
         if (bare.isPresent()) {
             return bare.get();
         }
-        return alone.worst(f).filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
+        return alone.worst(number).filter(a -> a.defences() <= f.defences()).map(a -> f.withWay(a.defences(), a.path())).orElse(f);
     }
 
     private boolean isWet(Finding f) {

@@ -29,14 +29,17 @@ final class Passing {
     private static final long TOUCH = 2 * NEAR;
 
     private final Elevation elevation;
-    private final List<Passer> passers = new ArrayList<>();
+    private final List<Place> places;
+    /** Of the places, each as far as what passes it may lie from it. */
     private final BoxTree tree;
-    /** For each mark its passer. */
-    private final List<Passer> owner = new ArrayList<>();
-    private final List<Mark> marks = new ArrayList<>();
+    /** For each place the marks whose boxes meet its own. */
+    private final List<List<Nearby>> near;
+    private int passers;
 
     /** A line on a way, laid flat. */
     record Mark(Surface on, Segment line) {}
+
+    private record Nearby(Mark mark, Passer by) {}
 
     /** A step, or an arrival's own place, with the worst way that has it: the steps up to there are the first {@code upTo} of that way. */
     private static final class Passer {
@@ -61,30 +64,35 @@ final class Passing {
 
     private static final Comparator<Arrival> WORST = Comparator.comparingInt(Arrival::defences).thenComparingInt(a -> a.path().size());
 
-    private Passing(Elevation elevation, List<Arrival> ways, boolean anyhow) {
+    private Passing(Elevation elevation, List<Arrival> ways, List<Place> places, boolean anyhow) {
         this.elevation = elevation;
+        this.places = places;
+        this.tree = new BoxTree(places.stream().map(this::round).toList());
+        this.near = places.stream().<List<Nearby>>map(p -> new ArrayList<>(0)).toList();
         Map<Step, Passer> known = new IdentityHashMap<>();
         for (Arrival a : ways) {
             int size = a.path().size();
-            Passer end = new Passer(passers.size(), size, a);
-            passers.add(end);
+            Passer end = new Passer(passers++, size, a);
             mark(end, Place.line(elevation, a.surface(), a.where()).line(), a.surface());
             int i = size - 1;
             while (i >= (size > 1 ? 1 : 0) && (!anyhow && !getsIn(a.path(), i) || pass(a, i, known))) {
                 i--;
             }
         }
-        this.tree = new BoxTree(marks.stream().map(m -> m.line.box()).toList());
     }
 
     /** Ways that get through where they pass. */
-    static Passing through(Elevation elevation, List<Arrival> ways) {
-        return new Passing(elevation, ways.stream().filter(a -> !a.comesFromTheFrame()).toList(), false);
+    static Passing through(Elevation elevation, List<Arrival> ways, List<Place> places) {
+        return new Passing(elevation, ways.stream().filter(a -> !a.comesFromTheFrame()).toList(), places, false);
     }
 
     /** Ways that pass anyhow, those too that only run by. */
-    static Passing by(Elevation elevation, List<Arrival> ways) {
-        return new Passing(elevation, ways, true);
+    static Passing by(Elevation elevation, List<Arrival> ways, List<Place> places) {
+        return new Passing(elevation, ways, places, true);
+    }
+
+    private Box round(Place place) {
+        return place.box().grow(near(elevation, place));
     }
 
     /** Whether a way is the worst so far that has its step i; then it may be so for the steps before. Where rain falls is no mark if anything follows: it falls everywhere. */
@@ -92,8 +100,7 @@ final class Passing {
         Step s = a.path().get(i);
         Passer p = known.get(s);
         if (p == null) {
-            p = new Passer(passers.size(), i + 1, a);
-            passers.add(p);
+            p = new Passer(passers++, i + 1, a);
             known.put(s, p);
             mark(p, Place.line(elevation, s.on(), s.where()).line(), s.on());
             return true;
@@ -107,8 +114,8 @@ final class Passing {
 
     private void mark(Passer p, List<Point> line, Surface on) {
         for (int i = 0; i + 1 < line.size(); i++) {
-            marks.add(new Mark(on, new Segment(line.get(i), line.get(i + 1))));
-            owner.add(p);
+            Nearby passed = new Nearby(new Mark(on, new Segment(line.get(i), line.get(i + 1))), p);
+            tree.query(passed.mark.line.box(), place -> near.get(place).add(passed));
         }
     }
 
@@ -118,10 +125,12 @@ final class Passing {
      *
      * <p>In a reveal all that lies within its depth is one place, and so only ways that name one of the pieces count.
      *
+     * @param number of the place among those it was made for
      * @param joint whether the place is that of a joint: what only touches an end of it, or crosses it, gets in at what lies there
      */
-    Optional<Arrival> worst(Place place, List<String> pieces, boolean joint) {
-        Map<Passer, Long> shared = shared(place, joint);
+    Optional<Arrival> worst(int number, List<String> pieces, boolean joint) {
+        Place place = places.get(number);
+        Map<Passer, Long> shared = shared(place, near.get(number), joint);
         Map<Passer, Long> named = new TreeMap<>(BY_NUMBER);
         shared.forEach((p, s) -> {
             if (p.names(pieces)) {
@@ -137,15 +146,15 @@ final class Passing {
     private static final Comparator<Passer> BY_NUMBER = Comparator.comparingInt(p -> p.number);
 
     /** What passes a place, and how much of it shares each, grid units. */
-    private Map<Passer, Long> shared(Place place, boolean joint) {
+    private Map<Passer, Long> shared(Place place, List<Nearby> near, boolean joint) {
         Map<Passer, Long> found = new TreeMap<>(BY_NUMBER);
-        Box box = place.box().grow(near(elevation, place));
-        tree.query(box, i -> {
-            Mark m = marks.get(i);
-            if (!(joint && touches(m.line.box(), place.box())) && isNear(elevation, m, place, NEAR)) {
-                found.merge(owner.get(i), shared(m.line.box(), box), Math::max);
+        Box box = round(place);
+        for (Nearby p : near) {
+            Box line = p.mark.line.box();
+            if (!(joint && touches(line, place.box())) && isNear(elevation, p.mark, place, NEAR)) {
+                found.merge(p.by, shared(line, box), Math::max);
             }
-        });
+        }
         return found;
     }
 

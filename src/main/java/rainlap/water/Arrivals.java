@@ -7,43 +7,66 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rainlap.geom.Point;
+import rainlap.stack.Crew;
 import rainlap.wall.Surface;
 import rainlap.water.How.Move;
 
-/** Finds where water first comes onto the frame; stretches of one line that it reaches in the same way are one. */
+/**
+ * Finds where water first comes onto the frame; stretches of one line that it reaches in the same way are one. What came in each strip of the wall is told for itself, and what
+ * lies on one line in several of them is joined in between.
+ */
 final class Arrivals {
     private final Paths paths;
-
-    Arrivals(Paths paths) {
-        this.paths = paths;
-    }
+    /** What came onto the frame here, by how it came. */
+    private final Map<Way, List<Stretch>> entries = new LinkedHashMap<>();
+    private final Map<Way, List<Stretch>> firsts = new LinkedHashMap<>();
+    private final List<Supplier<Arrival>> toTell = new ArrayList<>();
 
     private record Way(int defences, boolean first, Surface surface, int told, Move move, boolean plumb, boolean level, long line) {}
 
-    /** Water that comes onto the frame along a line. */
-    private record Stretch(Wet water, List<Point> where) {}
+    /** Water that comes onto the frame along a line, and who tells of it. */
+    private record Stretch(Wet water, List<Point> where, Arrivals by) {}
 
     /**
      * @param entries all water that came onto the frame
      * @param firsts of that for which something had to fail: what came onto a dry frame
      */
-    List<Arrival> of(List<Wet> entries, List<Wet> firsts) {
+    private Arrivals(List<Wet> entries, List<Wet> firsts, Paths paths) {
+        this.paths = paths;
+        entries.forEach(w -> add(w, w.cost() == 0, this.entries));
+        firsts.forEach(w -> add(w, true, this.firsts));
+    }
+
+    /** All that came onto the frame at these numbers of defences. */
+    static List<Arrival> of(Flows flows, IntPredicate defences, Paths paths, Crew crew) {
+        List<Arrivals> strips = crew.all(flows.wet().<Supplier<Arrivals>>map(f -> () -> new Arrivals(at(defences, f.entries()), at(defences, f.firsts()), paths.beside())).toList());
         Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
-        entries.forEach(w -> add(w, w.cost() == 0, byWay));
-        firsts.forEach(w -> add(w, true, byWay));
+        Stream.concat(strips.stream().map(s -> s.entries), strips.stream().map(s -> s.firsts))
+                .forEach(s -> s.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
+        byWay.forEach((way, parts) -> joined(way, parts).forEach(s -> s.by.toTell.add(() -> s.by.arrival(way, s))));
         List<Arrival> out = new ArrayList<>();
-        byWay.forEach((way, parts) -> joined(way, parts).forEach(s -> out.add(
-                new Arrival(way.defences, way.first, way.surface, s.where(), paths.to(s.water()), OptionalDouble.empty()))));
+        crew.all(strips.stream().<Supplier<List<Arrival>>>map(s -> () -> s.toTell.stream().map(Supplier::get).toList()).toList()).forEach(out::addAll);
         out.sort(Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface).thenComparing(a -> a.where().get(0).y(), Comparator.reverseOrder())
                 .thenComparing(a -> a.where().get(0).x()));
         return List.copyOf(out);
     }
 
+    private static List<Wet> at(IntPredicate defences, List<Wet> all) {
+        return all.stream().filter(w -> defences.test(w.cost())).toList();
+    }
+
+    private Arrival arrival(Way way, Stretch s) {
+        return new Arrival(way.defences, way.first, way.surface, s.where, paths.to(s.water), OptionalDouble.empty());
+    }
+
     private void add(Wet w, boolean first, Map<Way, List<Stretch>> byWay) {
         if (!isDrop(w)) {
             List<Point> where = where(w);
-            byWay.computeIfAbsent(way(w, first, where), k -> new ArrayList<>(1)).add(new Stretch(w, where));
+            byWay.computeIfAbsent(way(w, first, where), k -> new ArrayList<>(1)).add(new Stretch(w, where, this));
         }
     }
 
@@ -92,7 +115,7 @@ final class Arrivals {
             }
             line.add(s.where().get(s.where().size() - 1));
         });
-        return new Stretch(parts.get(0).water(), line);
+        return new Stretch(parts.get(0).water(), line, parts.get(0).by());
     }
 
     private static List<Point> ordered(Point a, Point b) {
@@ -105,7 +128,7 @@ final class Arrivals {
             Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && at(next, 0, plumb) <= at(last, 1, plumb) + 1) {
                 Point end = at(next, 1, plumb) > at(last, 1, plumb) ? next.where().get(1) : last.where().get(1);
-                out.set(out.size() - 1, new Stretch(last.water(), List.of(last.where().get(0), end)));
+                out.set(out.size() - 1, new Stretch(last.water(), List.of(last.where().get(0), end), last.by()));
             } else {
                 out.add(next);
             }

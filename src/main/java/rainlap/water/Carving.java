@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
@@ -31,21 +32,29 @@ final class Carving {
         this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b));
     }
 
-    static void carve(Ground ground, Stack stack, Crew crew) {
+    /** Cuts a reveal. */
+    static void carve(Ground ground, Stack stack) {
         Carving c = new Carving(ground, stack);
-        if (ground.surface().isWall()) {
-            c.addWall(stack);
-        } else {
-            c.all.add(new Owned(Border.OUTLINE, Region.of(ground.extent())));
-        }
+        c.all.add(new Owned(Border.OUTLINE, Region.of(ground.extent())));
+        c.cut(stack, new Bordering(List.of()), Crew.ALONE);
+    }
+
+    /** Cuts the wall, with what lies in front of its openings, and tells which cells border on these. */
+    static Bordering.Cells carveWall(Ground ground, Stack stack, Bordering bordering, Crew crew) {
+        Carving c = new Carving(ground, stack);
+        c.addWall(stack);
+        Bordering.Cells bordered = c.cut(stack, bordering, crew);
+        Pipes.findSides(stack.elevation().penetrations(), ground.cells);
+        return bordered;
+    }
+
+    private Bordering.Cells cut(Stack stack, Bordering bordering, Crew crew) {
         for (Map.Entry<Integer, List<Region>> e : ground.pieces(stack).entrySet()) {
-            e.getValue().forEach(r -> c.all.add(new Owned(e.getKey(), r)));
+            e.getValue().forEach(r -> all.add(new Owned(e.getKey(), r)));
         }
-        c.bands(crew);
-        c.piles.letGo();
-        if (ground.surface().isWall()) {
-            Pipes.findSides(stack.elevation().penetrations(), ground.cells);
-        }
+        Bordering.Cells bordered = bands(bordering, crew);
+        piles.letGo();
+        return bordered;
     }
 
     private void addWall(Stack stack) {
@@ -60,21 +69,44 @@ final class Carving {
         }
     }
 
-    private void bands(Crew crew) {
+    /**
+     * What one band was cut into.
+     *
+     * @param bottom cells that end at the band's lower border, from the left, and {@code top} those that end at its upper one
+     * @param framed cells with a frame behind them
+     */
+    private record Band(List<Cell> bottom, List<Cell> top, List<Cell> framed, Bordering.Cells bordered) {
+        static Band of(List<Cell> cells, long low, long high, Bordering bordering) {
+            Bordering.Cells bordered = bordering.among(cells);
+            return new Band(alongTheBorder(cells, c -> c.lower, low), alongTheBorder(cells, c -> c.upper, high),
+                    bordered.inFront().isEmpty() ? cells : cells.stream().filter(Cell::isFramed).toList(), bordered);
+        }
+
+        private static List<Cell> alongTheBorder(List<Cell> cells, Function<Cell, Line> side, long at) {
+            return cells.stream().filter(c -> side.apply(c).isLevel() && side.apply(c).ay() == at).sorted(Comparator.comparingLong(c -> c.x0)).toList();
+        }
+    }
+
+    private Bordering.Cells bands(Bordering bordering, Crew crew) {
         Box extent = ground.extent();
         int edges = all.stream().mapToInt(o -> o.region().edgeCount()).sum();
         int count = edges < CROWDED ? 1 : (int) Math.max(1, extent.height() / BAND);
         List<List<Owned>> members = membersOf(count, extent);
-        List<List<Cell>> bands = crew.all(IntStream.range(0, count).<Supplier<List<Cell>>>mapToObj(
-                i -> () -> sweep(members.get(i), level(extent, i, count), level(extent, i + 1, count))).toList());
+        List<Band> bands = crew.all(IntStream.range(0, count).<Supplier<Band>>mapToObj(
+                i -> () -> band(members.get(i), level(extent, i, count), level(extent, i + 1, count), bordering)).toList());
+        Bordering.Cells bordered = new Bordering.Cells();
         for (int i = 0; i < count; i++) {
-            ground.cells.addAll(bands.get(i));
+            ground.cells.addAll(bands.get(i).framed);
+            bordered.add(bands.get(i).bordered);
             if (i > 0) {
-                long at = level(extent, i, count);
-                joinBands(bands.get(i - 1).stream().filter(c -> c.upper.isLevel() && c.upper.ay() == at).toList(),
-                        bands.get(i).stream().filter(c -> c.lower.isLevel() && c.lower.ay() == at).toList());
+                joinBands(bands.get(i - 1).top, bands.get(i).bottom);
             }
         }
+        return bordered;
+    }
+
+    private Band band(List<Owned> members, long low, long high, Bordering bordering) {
+        return Band.of(sweep(members, low, high), low, high, bordering);
     }
 
     private static long level(Box extent, long i, long count) {
@@ -130,9 +162,7 @@ final class Carving {
         }
     }
 
-    private static void joinBands(List<Cell> below, List<Cell> above) {
-        List<Cell> low = below.stream().sorted(Comparator.comparingLong(c -> c.x0)).toList();
-        List<Cell> high = above.stream().sorted(Comparator.comparingLong(c -> c.x0)).toList();
+    private static void joinBands(List<Cell> low, List<Cell> high) {
         int i = 0, j = 0;
         while (i < low.size() && j < high.size()) {
             Cell l = low.get(i), h = high.get(j);

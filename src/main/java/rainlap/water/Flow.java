@@ -97,10 +97,12 @@ final class Flow {
         }
     }
 
+    /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
     List<Wet> entries() {
         return entries;
     }
 
+    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
     List<Wet> firsts() {
         return firsts;
     }

@@ -34,7 +34,8 @@ final class Flows {
         return flows[i];
     }
 
-    private Stream<Flow> wet() {
+    /** Of the strips to which water has come. */
+    Stream<Flow> wet() {
         return Stream.of(flows).filter(Objects::nonNull);
     }
 
@@ -68,16 +69,6 @@ final class Flows {
             s.sent().clear();
             sent.forEach(d -> d.into(strip(d.cell().strip)));
         }
-    }
-
-    /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
-    List<Wet> entries() {
-        return all(Flow::entries);
-    }
-
-    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
-    List<Wet> firsts() {
-        return all(Flow::firsts);
     }
 
     List<Trapped> trapped() {

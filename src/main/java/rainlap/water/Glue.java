@@ -120,14 +120,13 @@ final class Glue {
         }
     }
 
-    /** Forgets what stands in front of openings, once it is known from the seams and flanks. */
-    static void dropFronts(Ground wall) {
-        for (Cell c : wall.cells) {
-            c.beside().up.removeIf(s -> !s.upper().isFramed());
-            c.beside().down.removeIf(s -> !s.lower().isFramed());
-            c.beside().flanks.removeIf(f -> !f.b().isFramed());
+    /** Lets the cells round them forget what stands in front of openings, once it is known from the seams and flanks. */
+    static void dropFronts(List<Cell> fronts) {
+        for (Cell c : fronts) {
+            c.beside().up.forEach(s -> s.upper().beside().down.remove(s));
+            c.beside().down.forEach(s -> s.lower().beside().up.remove(s));
+            c.beside().flanks.forEach(f -> f.b().beside().flanks.removeIf(o -> o.b() == c));
         }
-        wall.cells.removeIf(c -> !c.isFramed());
     }
 
     static List<Ground> reveals(Opening o) {

@@ -2,10 +2,11 @@ package rainlap.water;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import rainlap.geom.Point;
 import rainlap.water.How.Move;
 
@@ -17,10 +18,20 @@ final class Paths {
     private final Coat coat;
     /** Ways have their beginnings in common. */
     private final Map<Wet, Told> known = new IdentityHashMap<>();
-    private final Map<Said, Integer> said = new HashMap<>();
+    private final Words words;
 
     Paths(Coat coat) {
+        this(coat, new Words());
+    }
+
+    private Paths(Coat coat, Words words) {
         this.coat = coat;
+        this.words = words;
+    }
+
+    /** For another thread: of what both tell it knows what is told with the same words. */
+    Paths beside() {
+        return new Paths(coat, words);
     }
 
     /** Water whose coming tells something, and what was told before: so a way is as long as what it tells, however many cells it goes through. */
@@ -42,6 +53,16 @@ final class Paths {
 
     /** What a step that tells something says, after what was told before. */
     private record Said(int before, int move, boolean failure, int layer, int under) {}
+
+    /** Numbers for what is said: which is which depends on who comes first, whether two are the same does not. */
+    private static final class Words {
+        private final Map<Said, Integer> numbers = new ConcurrentHashMap<>();
+        private final AtomicInteger next = new AtomicInteger();
+
+        int number(Said s) {
+            return numbers.computeIfAbsent(s, k -> next.getAndIncrement());
+        }
+    }
 
     /** From the rain to this water; what tells nothing new is left out. */
     List<Step> to(Wet last) {
@@ -80,8 +101,8 @@ final class Paths {
     }
 
     private Told telling(Wet w, Told before) {
-        Said words = new Said(before == null ? -1 : before.number, w.how().move().ordinal(), isFailure(w), layer(w), w.how().under());
-        return new Told(w, before, said.computeIfAbsent(words, k -> said.size()));
+        Said said = new Said(before == null ? -1 : before.number, w.how().move().ordinal(), isFailure(w), layer(w), w.how().under());
+        return new Told(w, before, words.number(said));
     }
 
     private static boolean isFailure(Wet w) {

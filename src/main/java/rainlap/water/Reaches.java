@@ -3,23 +3,33 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import rainlap.stack.Crew;
 
 /** The wet frame: kept as patches, made into polygons when somebody asks for them. */
 final class Reaches {
     private final List<Part> parts = new ArrayList<>();
     private List<Reach> made;
 
-    private record Part(Ground ground, Patches wet) {}
-
-    Reaches(List<Ground> grounds) {
-        for (Ground g : grounds) {
-            Patches wet = new Patches();
-            g.cells.forEach(c -> add(c, wet));
-            if (!wet.isEmpty()) {
-                wet.trim();
-                parts.add(new Part(g, wet));
-            }
+    /** Of one surface, as several threads found them. */
+    private record Part(Ground ground, List<Patches> wet) {
+        List<Patch> at(int defences) {
+            return wet.stream().flatMap(p -> p.at(defences).stream()).toList();
         }
+    }
+
+    Reaches(List<Ground> grounds, Crew crew) {
+        Ground wall = grounds.get(0);
+        parts.add(new Part(wall, crew.inRuns(wall.cells, Reaches::patches)));
+        parts.addAll(crew.inRuns(grounds.subList(1, grounds.size()), run -> run.stream().map(g -> new Part(g, List.of(patches(g.cells)))).toList())
+                .stream().flatMap(List::stream).toList());
+        parts.removeIf(p -> p.wet.stream().allMatch(Patches::isEmpty));
+    }
+
+    private static Patches patches(List<Cell> cells) {
+        Patches wet = new Patches();
+        cells.forEach(c -> add(c, wet));
+        wet.trim();
+        return wet;
     }
 
     /** For each number of defences and surface, where it is not dry. */
@@ -34,7 +44,7 @@ final class Reaches {
 
     private static Reach reach(int defences, Part p) {
         return new Reach(defences, p.ground.surface(),
-                Patchwork.regions(p.wet.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
+                Patchwork.regions(p.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
     }
 
     /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */

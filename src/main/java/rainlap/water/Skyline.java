@@ -20,6 +20,9 @@ final class Skyline {
         List<Wet> wet = new ArrayList<>(cell.onFrame().size());
         for (Wet w : cell.onFrame()) {
             if (w.cost() <= defences) {
+                if (w.from() == cell.x0 && w.to() == cell.x1 && w.isFull(cell.x0, cell.x1)) {
+                    return List.of(all(cell));
+                }
                 wet.add(w);
             }
         }
@@ -86,8 +89,8 @@ final class Skyline {
         }
     }
 
+    /** A cell that is wet all over. */
     static Patch all(Cell c) {
         return new Patch(c.lower, c.upper, c.x0, c.x1, Math.round(c.upper.at(c.x0)), Math.round(c.upper.at(c.x1)));
     }
-
 }

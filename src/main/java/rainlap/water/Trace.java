@@ -31,16 +31,19 @@ public final class Trace {
         this.elevation = stack.elevation();
         this.rain = rain;
         this.drive = drive;
-        Told told = new Told(waters, drive, rain);
-        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds()));
+        Told told = new Told(waters, drive, rain, crew);
+        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds(), crew));
         crew.all(List.of(told, reaches));
         this.trapped = told.trapped;
         this.onBattens = waters.flows().onBattens();
-        waters.dryUp();
-        this.again = new Again(stack, drive, waters);
         this.balance = told.runoff.map(Runoff::balance);
         this.litres = told.runoff.map(r -> new Litres(elevation, r.met()));
-        this.arrivals = new Kept(litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals));
+        List<Arrival> all = litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals);
+        Found<Kept> kept = new Found<>(() -> new Kept(all));
+        Found<Waters> dry = new Found<>(waters::driedUp);
+        crew.all(List.of(kept, dry));
+        this.arrivals = kept.found();
+        this.again = new Again(stack, drive, dry.found());
         this.reach = reaches.found()::all;
     }
 
@@ -75,16 +78,18 @@ public final class Trace {
         return new Trace(alone, of(flat, alone.drive, alone.rain, crew), new OneWall(alone.elevation, flat.elevation(), leftJoined));
     }
 
-    /** Ways and litres, told by one thread. */
+    /** Ways and litres. */
     private static final class Told implements Supplier<Object> {
         private final Waters waters;
         private final Drive drive;
         private final Optional<DrivingRain> rain;
+        private final Crew crew;
         private List<Arrival> arrivals;
         private List<Standing> trapped;
         private Optional<Runoff> runoff;
 
-        Told(Waters waters, Drive drive, Optional<DrivingRain> rain) {
+        Told(Waters waters, Drive drive, Optional<DrivingRain> rain, Crew crew) {
+            this.crew = crew;
             this.waters = waters;
             this.drive = drive;
             this.rain = rain;
@@ -93,7 +98,7 @@ public final class Trace {
         @Override
         public Object get() {
             Paths paths = new Paths(waters.coat());
-            arrivals = new Arrivals(paths).of(waters.flows().entries(), waters.flows().firsts());
+            arrivals = Arrivals.of(waters.flows(), cost -> true, paths, crew);
             trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
             runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
             return arrivals;

@@ -50,10 +50,10 @@ final class Waters {
         Ground wall = Ground.ofWall(stack.elevation().outline().box());
         openings = stack.elevation().openings();
         grounds.add(wall);
-        stack.elevation().openings().forEach(o -> grounds.addAll(Glue.reveals(o)));
+        List<Opening> deep = openings.stream().filter(o -> o.reveal() > 0).toList();
+        deep.forEach(o -> grounds.addAll(Glue.reveals(o)));
         crew.inRuns(grounds.subList(1, grounds.size()), run -> carve(run, stack));
-        Carving.carve(wall, stack, crew);
-        glue(wall, stack.elevation().openings());
+        glue(deep, Carving.carveWall(wall, stack, new Bordering(deep), crew));
         coat = new Coat(stack);
         strips = new Strips(grounds, strip, crew);
         this.drive = drive;
@@ -66,45 +66,17 @@ final class Waters {
     }
 
     private static List<Ground> carve(List<Ground> reveals, Stack stack) {
-        reveals.forEach(g -> Carving.carve(g, stack, Crew.ALONE));
+        reveals.forEach(g -> Carving.carve(g, stack));
         return reveals;
     }
 
-    private void glue(Ground wall, List<Opening> openings) {
-        OpeningSides heads = new OpeningSides(), sills = new OpeningSides(), left = new OpeningSides(), right = new OpeningSides();
-        List<Opening> deep = openings.stream().filter(o -> o.reveal() > 0).toList();
-        for (Opening o : deep) {
-            Box r = o.rect();
-            sills.add(r.minY(), r.minX(), r.maxX(), o);
-            heads.add(r.maxY(), r.minX(), r.maxX(), o);
-            left.add(r.minX(), r.minY(), r.maxY(), o);
-            right.add(r.maxX(), r.minY(), r.maxY(), o);
-        }
-        Map<String, List<Cell>> beside = new HashMap<>();
-        for (Cell c : wall.cells) {
-            if (c.isFramed()) {
-                note(c, c.lower.isLevel() ? heads.touching(c.lower.ay(), c.x0, c.x1) : List.of(), beside);
-                note(c, c.upper.isLevel() ? sills.touching(c.upper.ay(), c.x0, c.x1) : List.of(), beside);
-                note(c, left.touching(c.x1, c.lower.at(c.x1), c.upper.at(c.x1)), beside);
-                note(c, right.touching(c.x0, c.lower.at(c.x0), c.upper.at(c.x0)), beside);
-            }
-        }
+    private void glue(List<Opening> deep, Bordering.Cells cells) {
         Map<String, List<Ground>> sides = new HashMap<>();
         grounds.forEach(g -> sides.computeIfAbsent(g.surface().opening(), k -> new ArrayList<>(4)).add(g));
         for (Opening o : deep) {
-            new Glue(o, sides.get(o.id())).join(beside.getOrDefault(o.id(), List.of()));
+            new Glue(o, sides.get(o.id())).join(cells.beside().getOrDefault(o.id(), List.of()));
         }
-        Glue.dropFronts(wall);
-    }
-
-    /** A cell at the corner of an opening meets two of its sides. */
-    private static void note(Cell c, List<Opening> met, Map<String, List<Cell>> beside) {
-        for (Opening o : met) {
-            List<Cell> cells = beside.computeIfAbsent(o.id(), k -> new ArrayList<>());
-            if (cells.isEmpty() || cells.get(cells.size() - 1) != c) {
-                cells.add(c);
-            }
-        }
+        Glue.dropFronts(cells.inFront());
     }
 
     /** What runs where as drawn, in this much rain. */
@@ -114,11 +86,12 @@ final class Waters {
         return r;
     }
 
-    /** Dries up: gives back the room of what was followed and is told. */
-    void dryUp() {
+    /** Itself, dried up: gives back the room of what was followed and is told. */
+    Waters driedUp() {
         flows = new Flows(strips, coat, drive, Bounds.NONE);
         nextTurn();
         grounds.forEach(g -> g.cells.forEach(Cell::freshen));
+        return this;
     }
 
     /** Gives back the room of the cells, which what is kept still knows by their surface. */
@@ -135,17 +108,14 @@ final class Waters {
         nextTurn();
         Flows alone = new Flows(strips, coat, drive, bounds);
         alone.rain((surface.isWall() ? onWall(place) : onReveals(surface.opening())).sorted(FROM_ABOVE).toList());
-        Arrivals told = new Arrivals(new Paths(coat));
+        Paths paths = new Paths(coat);
         Optional<Arrival> worst = Optional.empty();
         for (int cost = 0; cost <= bounds.most() && worst.isEmpty(); cost++) {
+            int now = cost;
             alone.settle(cost, Crew.ALONE);
-            worst = among.apply(told.of(at(cost, alone.entries()), at(cost, alone.firsts())));
+            worst = among.apply(Arrivals.of(alone, c -> c == now, paths, Crew.ALONE));
         }
         return worst;
-    }
-
-    private static List<Wet> at(int cost, List<Wet> all) {
-        return all.stream().filter(w -> w.cost() == cost).toList();
     }
 
     /** What of the rain lies above, on or below a place. */

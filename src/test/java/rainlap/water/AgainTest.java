@@ -79,7 +79,7 @@ class AgainTest {
 
     private static Again again(Stack stack) {
         Waters followed = new Waters(stack, DRIVE, Crew.ALONE);
-        followed.dryUp();
+        followed.driedUp();
         return new Again(stack, DRIVE, followed);
     }
 
@@ -95,7 +95,7 @@ class AgainTest {
     private static List<Arrival> fresh(Stack stack, Box place) {
         Waters waters = new Waters(stack, DRIVE, Crew.ALONE,
                 c -> c.isIn(place) ? Optional.of(c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX()))) : Optional.empty());
-        return new Arrivals(new Paths(waters.coat())).of(waters.flows().entries(), waters.flows().firsts());
+        return Arrivals.of(waters.flows(), cost -> true, new Paths(waters.coat()), Crew.ALONE);
     }
 
     private static Box place(Random random, Box wall) {

@@ -22,7 +22,7 @@ class FlowsTest {
     private static final double SLOPED_MM2 = 20;
 
     private static List<Reach> reach(Stack stack, Crew crew, long strip) {
-        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip).grounds()).all();
+        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip).grounds(), Crew.ALONE).all();
     }
 
     private static void areSame(String wall, double mm2, List<Reach> whole, List<Reach> parts) {
@@ -54,8 +54,8 @@ class FlowsTest {
 
     private static String told(Stack stack, Crew crew) {
         Waters w = new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, NARROW);
-        List<Arrival> arrivals = new Arrivals(new Paths(w.coat())).of(w.flows().entries(), w.flows().firsts());
+        List<Arrival> arrivals = Arrivals.of(w.flows(), cost -> true, new Paths(w.coat()), crew);
         assertTrue(w.grounds().get(0).cells.stream().mapToInt(c -> c.strip).distinct().count() > 3, "cut into strips");
-        return arrivals + "\n" + new Reaches(w.grounds()).all();
+        return arrivals + "\n" + new Reaches(w.grounds(), crew).all();
     }
 }

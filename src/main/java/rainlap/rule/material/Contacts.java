@@ -2,9 +2,11 @@ package rainlap.rule.material;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
@@ -32,10 +34,10 @@ final class Contacts {
 
     private record Pair(Piece outer, Piece inner) {}
 
-    /** What a choice of two pieces depends on: a wall has many pieces and few materials. */
-    private record Kinds(String outer, boolean outerStuck, String inner, boolean innerStuck) {
-        static Kinds of(Piece outer, Piece inner) {
-            return new Kinds(outer.material().id(), isStuck(outer), inner.material().id(), isStuck(inner));
+    /** What of a piece a choice depends on: a wall has many pieces and few materials. */
+    private record Kind(String material, boolean stuck) {
+        static Kind of(Face f) {
+            return new Kind(f.piece().material().id(), isStuck(f.piece()));
         }
     }
 
@@ -45,19 +47,32 @@ final class Contacts {
      * @param choice by nothing but their materials and whether they are stuck
      */
     static List<Contact> of(Stack stack, BiPredicate<Piece, Piece> choice) {
-        Map<Kinds, Boolean> known = new HashMap<>();
-        BiPredicate<Piece, Piece> wanted = (a, b) -> known.computeIfAbsent(Kinds.of(a, b), k -> choice.test(a, b));
+        Map<Kind, Set<Kind>> wanted = wanted(stack, choice);
         Map<Pair, Contact> out = new LinkedHashMap<>();
-        for (Surface s : stack.surfaces()) {
+        for (Surface s : wanted.isEmpty() ? List.<Surface>of() : stack.surfaces()) {
             for (Face a : stack.on(s)) {
-                for (Face b : stack.meeting(s, a.box())) {
-                    if (a.number() != b.number() && stack.isOutside(a, b) && wanted.test(a.piece(), b.piece()) && !standsOff(stack, a, b)) {
+                Set<Kind> inner = wanted.getOrDefault(Kind.of(a), Set.of());
+                for (Face b : inner.isEmpty() ? List.<Face>of() : stack.meeting(s, a.box())) {
+                    if (a.number() != b.number() && stack.isOutside(a, b) && inner.contains(Kind.of(b)) && !standsOff(stack, a, b)) {
                         add(stack, a, b, out);
                     }
                 }
             }
         }
         return List.copyOf(out.values());
+    }
+
+    /** Which kinds are chosen beneath which, of those on this wall; kinds with none are left out. */
+    private static Map<Kind, Set<Kind>> wanted(Stack stack, BiPredicate<Piece, Piece> choice) {
+        Map<Kind, Piece> kinds = new HashMap<>();
+        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> kinds.putIfAbsent(Kind.of(f), f.piece())));
+        Map<Kind, Set<Kind>> out = new HashMap<>();
+        kinds.forEach((a, outer) -> kinds.forEach((b, inner) -> {
+            if (choice.test(outer, inner)) {
+                out.computeIfAbsent(a, k -> new HashSet<>()).add(b);
+            }
+        }));
+        return out;
     }
 
     private static void add(Stack stack, Face outer, Face inner, Map<Pair, Contact> out) {
