@@ -13,6 +13,7 @@ import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.stack.Crew;
+import rainlap.stack.Found;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -45,7 +46,9 @@ public final class Checker {
         Checker run = new Checker();
         List<Supplier<Judged>> all = new ArrayList<>();
         rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> all.add(() -> judge(r, evidence)));
-        crew.all(all).forEach(run::take);
+        Found<List<Judged>> judged = new Found<>(() -> crew.all(all));
+        crew.all(List.of(judged, new Found<>(evidence.trace()::packed)));
+        judged.found().forEach(run::take);
         List<Finding> merged = OnePlace.merged(evidence, run.findings, crew);
         evidence.trace().letGo();
         return new CheckResult(evidence, ranked(merged), run.held, run.notApplicable, run.unchecked, run.crashes);

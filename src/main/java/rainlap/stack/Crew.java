@@ -7,7 +7,6 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * How many threads share the work of a check. Results come in the order of the parts, whoever did them and whenever: one thread and
@@ -38,13 +37,15 @@ public final class Crew {
     /** Does every part; a part may hand out parts of its own. */
     public <T> List<T> all(List<? extends Supplier<? extends T>> parts) {
         if (threads == 1) {
-            return inTurn(parts.stream());
+            return parts.stream().<T>map(Supplier::get).toList();
         }
-        return ForkJoinTask.getPool() == pool ? inTurn(parts.parallelStream()) : pool.submit(() -> Crew.<T>inTurn(parts.parallelStream())).join();
+        return ForkJoinTask.getPool() == pool ? shared(parts) : pool.submit(() -> this.<T>shared(parts)).join();
     }
 
-    private static <T> List<T> inTurn(Stream<? extends Supplier<? extends T>> parts) {
-        return parts.<T>map(Supplier::get).toList();
+    /** As tasks that are joined one by one: who waits for one helps with the parts it hands out, which a parallel stream's threads do not. */
+    private <T> List<T> shared(List<? extends Supplier<? extends T>> parts) {
+        List<ForkJoinTask<T>> tasks = parts.stream().map(p -> ForkJoinTask.<T>adapt(p::get)).toList();
+        return ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
     }
 
     /** Cuts a list into runs of neighbours, does each, and hands back what came of them in the list's order. */

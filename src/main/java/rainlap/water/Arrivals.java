@@ -20,6 +20,10 @@ import rainlap.water.How.Move;
  * lies on one line in several of them is joined in between.
  */
 final class Arrivals {
+    /** Fewest defences first, then by surface, from the top down and from the left. */
+    private static final Comparator<Arrival> WORST_FIRST = Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface)
+            .thenComparing((a, b) -> Long.compare(b.where().get(0).y(), a.where().get(0).y())).thenComparingLong(a -> a.where().get(0).x());
+
     private final Paths paths;
     /** What came onto the frame here, by how it came. */
     private final Map<Way, List<Stretch>> entries = new LinkedHashMap<>();
@@ -49,9 +53,8 @@ final class Arrivals {
                 .forEach(s -> s.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
         byWay.forEach((way, parts) -> joined(way, parts).forEach(s -> s.by.toTell.add(() -> s.by.arrival(way, s))));
         List<Arrival> out = new ArrayList<>();
-        crew.all(strips.stream().<Supplier<List<Arrival>>>map(s -> () -> s.toTell.stream().map(Supplier::get).toList()).toList()).forEach(out::addAll);
-        out.sort(Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface).thenComparing(a -> a.where().get(0).y(), Comparator.reverseOrder())
-                .thenComparing(a -> a.where().get(0).x()));
+        crew.all(strips.stream().<Supplier<List<Arrival>>>map(s -> () -> s.toTell.stream().map(Supplier::get).sorted(WORST_FIRST).toList()).toList()).forEach(out::addAll);
+        out.sort(WORST_FIRST);
         return List.copyOf(out);
     }
 
@@ -100,7 +103,7 @@ final class Arrivals {
         if (way.move == Move.PIPE) {
             return List.of(roundPipe(parts));
         }
-        return way.plumb || way.level ? joined(parts, way.plumb) : parts;
+        return parts.size() > 1 && (way.plumb || way.level) ? joined(parts, way.plumb) : parts;
     }
 
     /** What comes in beneath the pipe, else over it, else at its sides: it is one way in. */

@@ -61,11 +61,6 @@ final class Cell {
         this.opening = opening;
     }
 
-    /** All of it, in its ground's frame. */
-    Box box() {
-        return new Box(x0, (long) Math.floor(Math.min(lower.at(x0), lower.at(x1))), x1, (long) Math.ceil(Math.max(upper.at(x0), upper.at(x1))));
-    }
-
     /** The nearest x to this one between its ends. */
     long within(long x) {
         return Math.max(x0, Math.min(x1, x));

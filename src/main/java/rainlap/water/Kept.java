@@ -11,8 +11,8 @@ import rainlap.geom.Point;
 import rainlap.wall.Surface;
 
 /**
- * Arrivals in a fifth of the room that objects take, made into objects again when somebody asks for them and as long as somebody holds them. Steps that ways
- * had in common they have in common again.
+ * Arrivals in a fifth of the room that objects take, from when they are packed: made into objects again when somebody asks for them and as long as somebody holds them. Steps
+ * that ways had in common they have in common again.
  */
 final class Kept {
     private static final int FIRST = 4, LITRES = 8, FAILURE = 16;
@@ -22,7 +22,9 @@ final class Kept {
     private final Names<String> words = new Names<>();
     private final Names<Surface> surfaces = new Names<>();
     private final int size;
-    private WeakReference<List<Arrival>> made;
+    /** Until they are packed, else null. */
+    private volatile List<Arrival> given;
+    private WeakReference<List<Arrival>> made = new WeakReference<>(null);
 
     /** Things that are named again and again, by number. */
     private static final class Names<T> {
@@ -41,13 +43,22 @@ final class Kept {
 
     Kept(List<Arrival> all) {
         size = all.size();
+        given = all;
+    }
+
+    /** Packs them, if they are not yet; meanwhile whoever asks for them gets them as they were given. */
+    synchronized void pack() {
+        if (given == null) {
+            return;
+        }
         Map<Step, Integer> known = new IdentityHashMap<>();
-        all.forEach(a -> put(a, known));
+        given.forEach(a -> put(a, known));
         steps.trim();
         arrivals.trim();
         words.numbers.clear();
         surfaces.numbers.clear();
-        made = new WeakReference<>(all);
+        made = new WeakReference<>(given);
+        given = null;
     }
 
     private void put(Arrival a, Map<Step, Integer> known) {
@@ -92,7 +103,12 @@ final class Kept {
     }
 
     /** As they were given. */
-    synchronized List<Arrival> all() {
+    List<Arrival> all() {
+        List<Arrival> now = given;
+        return now != null ? now : made();
+    }
+
+    private synchronized List<Arrival> made() {
         List<Arrival> out = made.get();
         if (out == null) {
             out = read();

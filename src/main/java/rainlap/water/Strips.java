@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.stack.Crew;
 
@@ -11,10 +12,14 @@ import rainlap.stack.Crew;
 final class Strips {
     /** How wide strips are: some bays, grid units. */
     static final long WIDE = 600_000;
+    private static final Comparator<Cell> FROM_THE_TOP = (a, b) -> Double.compare(b.height, a.height);
 
     private final List<List<Cell>> cells = new ArrayList<>();
     private final Box wall;
     private final long width;
+    /** Of each strip, how far right its cells reach, and how high the highest of them is from its foot to its top. */
+    private final long[] reach;
+    private final double[] tallest;
 
     /**
      * @param grounds the first is the wall, the others the reveals
@@ -32,20 +37,61 @@ final class Strips {
                 cells.get(c.strip).add(c);
             }
         }
-        crew.all(cells.stream().<Supplier<List<Cell>>>map(s -> () -> numbered(s)).toList());
+        reach = new long[cells.size()];
+        tallest = new double[cells.size()];
+        crew.all(IntStream.range(0, cells.size()).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i)).toList());
     }
 
     private int stripAt(long x) {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
-    private static List<Cell> numbered(List<Cell> strip) {
-        strip.forEach(Cell::settle);
-        strip.sort(Comparator.comparingDouble((Cell c) -> c.height).reversed());
+    private List<Cell> numbered(int number) {
+        List<Cell> strip = cells.get(number);
+        reach[number] = wall.minX();
+        for (Cell c : strip) {
+            c.settle();
+            if (c.ground.isWall()) {
+                reach[number] = Math.max(reach[number], c.x1);
+                tallest[number] = Math.max(tallest[number], c.height - Math.min(c.lower.at(c.x0), c.lower.at(c.x1)));
+            }
+        }
+        strip.sort(FROM_THE_TOP);
         for (int i = 0; i < strip.size(); i++) {
             strip.get(i).number = i;
         }
         return strip;
+    }
+
+    /** The wall's cells that share an area with a box of it, by strips and from the top down. */
+    List<Cell> in(Box place) {
+        List<Cell> out = new ArrayList<>();
+        for (int i = 0; i <= stripAt(place.maxX()); i++) {
+            if (reach[i] > place.minX()) {
+                List<Cell> strip = cells.get(i);
+                int k = firstBelow(strip, place.maxY() + tallest[i]);
+                for (; k < strip.size() && strip.get(k).height > place.minY(); k++) {
+                    if (strip.get(k).isIn(place)) {
+                        out.add(strip.get(k));
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    /** The first cell whose top is no higher than this. */
+    private static int firstBelow(List<Cell> strip, double height) {
+        int low = 0, high = strip.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (strip.get(mid).height > height) {
+                low = mid + 1;
+            } else {
+                high = mid;
+            }
+        }
+        return low;
     }
 
     int count() {

@@ -38,12 +38,8 @@ public final class Trace {
         this.onBattens = waters.flows().onBattens();
         this.balance = told.runoff.map(Runoff::balance);
         this.litres = told.runoff.map(r -> new Litres(elevation, r.met()));
-        List<Arrival> all = litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals);
-        Found<Kept> kept = new Found<>(() -> new Kept(all));
-        Found<Waters> dry = new Found<>(waters::driedUp);
-        crew.all(List.of(kept, dry));
-        this.arrivals = kept.found();
-        this.again = new Again(stack, drive, dry.found());
+        this.arrivals = new Kept(litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals));
+        this.again = new Again(stack, drive, waters.driedUp());
         this.reach = reaches.found()::all;
     }
 
@@ -152,8 +148,15 @@ public final class Trace {
         return again.worstFrom(surface, place, new Bounds(within, most), among);
     }
 
+    /** Itself, with its ways in less room. Who follows them may do so meanwhile. */
+    public Trace packed() {
+        arrivals.pack();
+        return this;
+    }
+
     /** Gives the room of the cells back; whoever asks for other rain later has them made again. */
     public void letGo() {
+        arrivals.pack();
         again.letGo();
     }
 

@@ -1,7 +1,6 @@
 package rainlap.water;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
-import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -25,8 +23,6 @@ final class Waters {
     private final Strips strips;
     private final Drive drive;
     private Flows flows;
-    /** Of the wall's cells; made when first asked for. */
-    private BoxTree places;
     private final Coat coat;
     private final List<Opening> openings;
 
@@ -120,10 +116,7 @@ final class Waters {
 
     /** What of the rain lies above, on or below a place. */
     private Stream<Wet> onWall(Box place) {
-        List<Cell> wall = grounds.get(0).cells;
-        places = places == null ? new BoxTree(wall.stream().map(Cell::box).toList()) : places;
-        return Arrays.stream(places.meeting(place)).mapToObj(wall::get).filter(c -> c.isIn(place))
-                .map(c -> c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX())));
+        return strips.in(place).stream().map(c -> c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX())));
     }
 
     private Stream<Wet> onReveals(String opening) {

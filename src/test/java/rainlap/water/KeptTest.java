@@ -53,6 +53,8 @@ class KeptTest {
                     List.of(steps.get(0), steps.get(i), steps.get(i + 4)), i % 2 == 0 ? OptionalDouble.of(i / 7.0) : OptionalDouble.empty()));
         }
         Kept kept = new Kept(List.copyOf(given));
+        assertSame(given.get(0), kept.all().get(0));
+        kept.pack();
         List<Arrival> read = kept.read();
         assertEquals(given, read);
         assertSame(read.get(0).path().get(0), read.get(5).path().get(0));
