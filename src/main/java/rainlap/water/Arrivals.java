@@ -24,25 +24,30 @@ final class Arrivals {
     private static final Comparator<Arrival> WORST_FIRST = Comparator.comparingInt(Arrival::defences).thenComparing(Arrival::surface)
             .thenComparing((a, b) -> Long.compare(b.where().get(0).y(), a.where().get(0).y())).thenComparingLong(a -> a.where().get(0).x());
 
-    private final Paths paths;
     /** What came onto the frame here, by how it came. */
-    private final Map<Way, List<Stretch>> entries = new LinkedHashMap<>();
-    private final Map<Way, List<Stretch>> firsts = new LinkedHashMap<>();
-    private final List<Supplier<Arrival>> toTell = new ArrayList<>();
+    private final Map<Way, List<Stretch>> entries;
+    private final Map<Way, List<Stretch>> firsts;
 
     private record Way(int defences, boolean first, Surface surface, int told, Move move, boolean plumb, boolean level, long line) {}
 
-    /** Water that comes onto the frame along a line, and who tells of it. */
-    private record Stretch(Wet water, List<Point> where, Arrivals by) {}
+    /**
+     * Water that comes onto the frame along a line.
+     *
+     * @param path the way it came; empty until it is told
+     */
+    private record Stretch(Wet water, List<Point> where, List<Step> path) {
+        Stretch along(List<Point> line) {
+            return new Stretch(water, line, path);
+        }
+    }
 
     /**
      * @param entries all water that came onto the frame
      * @param firsts of that for which something had to fail: what came onto a dry frame
      */
     private Arrivals(List<Wet> entries, List<Wet> firsts, Paths paths) {
-        this.paths = paths;
-        entries.forEach(w -> add(w, w.cost() == 0, this.entries));
-        firsts.forEach(w -> add(w, true, this.firsts));
+        this.entries = told(entries, false, paths);
+        this.firsts = told(firsts, true, paths);
     }
 
     /** All that came onto the frame at these numbers of defences. */
@@ -51,9 +56,11 @@ final class Arrivals {
         Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
         Stream.concat(strips.stream().map(s -> s.entries), strips.stream().map(s -> s.firsts))
                 .forEach(s -> s.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
-        byWay.forEach((way, parts) -> joined(way, parts).forEach(s -> s.by.toTell.add(() -> s.by.arrival(way, s))));
-        List<Arrival> out = new ArrayList<>();
-        crew.all(strips.stream().<Supplier<List<Arrival>>>map(s -> () -> s.toTell.stream().map(Supplier::get).sorted(WORST_FIRST).toList()).toList()).forEach(out::addAll);
+        List<Arrival> all = new ArrayList<>(byWay.size());
+        byWay.forEach((way, parts) -> joined(way, parts).forEach(
+                s -> all.add(new Arrival(way.defences, way.first, way.surface, s.where, s.path, OptionalDouble.empty()))));
+        List<Arrival> out = new ArrayList<>(all.size());
+        crew.inRuns(all, run -> run.stream().sorted(WORST_FIRST).toList()).forEach(out::addAll);
         out.sort(WORST_FIRST);
         return List.copyOf(out);
     }
@@ -62,18 +69,20 @@ final class Arrivals {
         return all.stream().filter(w -> defences.test(w.cost())).toList();
     }
 
-    private Arrival arrival(Way way, Stretch s) {
-        return new Arrival(way.defences, way.first, way.surface, s.where, paths.to(s.water), OptionalDouble.empty());
-    }
-
-    private void add(Wet w, boolean first, Map<Way, List<Stretch>> byWay) {
-        if (!isDrop(w)) {
-            List<Point> where = where(w);
-            byWay.computeIfAbsent(way(w, first, where), k -> new ArrayList<>(1)).add(new Stretch(w, where, this));
+    /** What came in one strip, joined and told; round a pipe it is joined only when all of it is there. */
+    private static Map<Way, List<Stretch>> told(List<Wet> came, boolean first, Paths paths) {
+        Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
+        for (Wet w : came) {
+            if (!isDrop(w)) {
+                List<Point> where = where(w);
+                byWay.computeIfAbsent(way(w, first || w.cost() == 0, where, paths), k -> new ArrayList<>(1)).add(new Stretch(w, where, List.of()));
+            }
         }
+        byWay.replaceAll((way, parts) -> (way.move == Move.PIPE ? parts : joined(way, parts)).stream().map(s -> new Stretch(s.water, s.where, paths.to(s.water))).toList());
+        return byWay;
     }
 
-    private Way way(Wet w, boolean first, List<Point> where) {
+    private static Way way(Wet w, boolean first, List<Point> where, Paths paths) {
         Point a = where.get(0), b = where.get(1);
         boolean pipe = w.how().move() == Move.PIPE, plumb = !pipe && a.x() == b.x(), level = !pipe && a.y() == b.y();
         return new Way(w.cost(), first, w.cell().ground.surface(), paths.told(w), w.how().move(), plumb, level && !plumb,
@@ -118,7 +127,7 @@ final class Arrivals {
             }
             line.add(s.where().get(s.where().size() - 1));
         });
-        return new Stretch(parts.get(0).water(), line, parts.get(0).by());
+        return parts.get(0).along(line);
     }
 
     private static List<Point> ordered(Point a, Point b) {
@@ -131,7 +140,7 @@ final class Arrivals {
             Stretch last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && at(next, 0, plumb) <= at(last, 1, plumb) + 1) {
                 Point end = at(next, 1, plumb) > at(last, 1, plumb) ? next.where().get(1) : last.where().get(1);
-                out.set(out.size() - 1, new Stretch(last.water(), List.of(last.where().get(0), end), last.by()));
+                out.set(out.size() - 1, last.along(List.of(last.where().get(0), end)));
             } else {
                 out.add(next);
             }

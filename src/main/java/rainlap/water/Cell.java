@@ -105,12 +105,17 @@ final class Cell {
             turn = ground.turn;
             onFrame = 0;
             pools = null;
-            lifts = null;
-            entries = null;
-            overruns = null;
-            pushes = null;
+            forgetDrives();
             flows = null;
         }
+    }
+
+    /** Forgets which drives have been here, and how water came onto the frame: asked only as long as more may come. */
+    void forgetDrives() {
+        lifts = null;
+        entries = null;
+        overruns = null;
+        pushes = null;
     }
 
     /** The water of a gap. */

@@ -48,6 +48,7 @@ final class Flows {
         for (int cost = 0; cost <= bounds.most(); cost++) {
             settle(cost, crew);
         }
+        crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
     }
 
     /** Rain on a few cells, higher ones first; it goes no further until it is settled. */

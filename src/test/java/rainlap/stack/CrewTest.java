@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -25,20 +26,39 @@ class CrewTest {
     }
 
     @Test void twoThreadsWorkAtOnce() {
+        Supplier<Boolean> waitsForTheOther = meeting();
+        assertEquals(List.of(true, true), TWO.all(List.of(waitsForTheOther, waitsForTheOther)));
+    }
+
+    /** Whichever of them handed out both. */
+    @Test void whoIsDoneHelpsWithThePartsOfTheOther() {
+        for (boolean last : List.of(true, false)) {
+            CountDownLatch begun = new CountDownLatch(1);
+            Supplier<Boolean> waitsForTheOther = meeting();
+            Supplier<Boolean> quick = () -> comes(begun);
+            Supplier<Boolean> handsOut = () -> {
+                begun.countDown();
+                return !TWO.all(List.of(waitsForTheOther, waitsForTheOther)).contains(false);
+            };
+            assertEquals(List.of(true, true), TWO.all(last ? List.of(quick, handsOut) : List.of(handsOut, quick)), "last: " + last);
+        }
+    }
+
+    /** A part that two threads must do at once: false where nobody else has come in five seconds. */
+    private static Supplier<Boolean> meeting() {
         CountDownLatch both = new CountDownLatch(2);
-        Set<Thread> seen = ConcurrentHashMap.newKeySet();
-        Supplier<Boolean> waitForTheOther = () -> {
-            seen.add(Thread.currentThread());
+        return () -> {
             both.countDown();
-            try {
-                both.await();
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
-            return true;
+            return comes(both);
         };
-        assertEquals(List.of(true, true), TWO.all(List.of(waitForTheOther, waitForTheOther)));
-        assertEquals(2, seen.size());
+    }
+
+    private static boolean comes(CountDownLatch latch) {
+        try {
+            return latch.await(5, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Parts of parts are shared by the same threads: two stay two. */
