@@ -59,7 +59,7 @@ final class Alone {
         Elevation all = evidence.elevation();
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
         List<Box> round = IntStream.range(0, BESIDE.length).mapToObj(cost -> round(place, BESIDE[cost], BELOW[cost])).toList();
-        return evidence.trace().worstFrom(f.where().surface(), place, round, most, 
+        return evidence.trace().worstFrom(f.where().surface(), place, round, most,
                 ways -> Passing.through(all, ways, List.of(f.where())).worst(0, f.pieces(), f.joint().isPresent()));
     }
 

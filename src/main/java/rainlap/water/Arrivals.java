@@ -16,8 +16,8 @@ import rainlap.wall.Surface;
 import rainlap.water.How.Move;
 
 /**
- * Finds where water first comes onto the frame; stretches of one line that it reaches in the same way are one. What came in each strip of the wall is told for itself, and what
- * lies on one line in several of them is joined in between.
+ * Finds where water first comes onto the frame; stretches of one line that it reaches in the same way are one. What came in each strip of the wall is told for
+ * itself; what lies on one line in several of them is joined after that.
  */
 final class Arrivals {
     /** Fewest defences first, then by surface, from the top down and from the left. */

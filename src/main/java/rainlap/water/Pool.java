@@ -9,6 +9,8 @@ import java.util.List;
 final class Pool {
     private static final Comparator<Wet> BY_PLACE = Comparator.comparingLong(Wet::from).thenComparing(Wet::to, Comparator.reverseOrder());
     private static final Wet[] NONE = {};
+    /** Water that is parted by less than 1 mm is one: a stream is wider than that, though it is followed as if it were as narrow as the grid. */
+    private static final long ONE = 100;
 
     private Wet[] settled = NONE;
     private Wet[] come = NONE;
@@ -86,11 +88,26 @@ final class Pool {
         if (settled.length == 0) {
             settled = new Wet[] {w};
         } else {
-            new Uncovered(settled).partsOf(w).forEach(part -> settled = with(settled, part));
+            new Uncovered(settled).partsOf(w).forEach(part -> settled = with(settled, bridged(part)));
         }
     }
 
-    /** Stretches that fill the cell and touch are one; of their ways the leftmost is told. */
+    /** With what lies between it and like water beside it that is nearer than {@link #ONE}. */
+    private Wet bridged(Wet w) {
+        long from = w.from(), to = w.to();
+        if (!w.isFull(from, to)) {
+            return w;
+        }
+        for (Wet old : settled) {
+            if (old.cost() <= w.cost() && old.running() == w.running() && old.isFull(old.from(), old.to())) {
+                from = old.to() < w.from() && w.from() - old.to() < ONE ? Math.min(from, old.to()) : from;
+                to = old.from() > w.to() && old.from() - w.to() < ONE ? Math.max(to, old.from()) : to;
+            }
+        }
+        return from == w.from() && to == w.to() ? w : full(w, from, to);
+    }
+
+    /** Stretches that fill the cell and touch, or nearly do, are one; of their ways the leftmost is told. */
     private static List<Wet> joined(List<Wet> now) {
         if (now.size() < 2) {
             return now;
@@ -99,8 +116,8 @@ final class Pool {
         List<Wet> out = new ArrayList<>(now.size());
         Wet last = null;
         for (Wet w : now) {
-            if (last != null && w.from() <= last.to() && w.isFull(w.from(), w.to()) && last.isFull(last.from(), last.to())) {
-                last = w.to() <= last.to() ? last : full(last, w.to());
+            if (last != null && w.from() < last.to() + ONE && w.isFull(w.from(), w.to()) && last.isFull(last.from(), last.to())) {
+                last = w.to() <= last.to() ? last : full(last, last.from(), w.to());
                 out.set(out.size() - 1, last);
             } else {
                 out.add(w);
@@ -110,8 +127,8 @@ final class Pool {
         return out;
     }
 
-    private static Wet full(Wet w, long to) {
+    private static Wet full(Wet w, long from, long to) {
         Line upper = w.cell().upper;
-        return new Wet(w.cell(), w.gap(), w.running(), w.cost(), w.from(), to, upper.at(w.from()), upper.at(to), w.source(), w.how(), w.line());
+        return new Wet(w.cell(), w.gap(), w.running(), w.cost(), from, to, upper.at(from), upper.at(to), w.source(), w.how(), w.line());
     }
 }

@@ -97,7 +97,8 @@
  * <h2>Exactness, ties, tolerances</h2>
  * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings
  * of sloped edges are rounded to the grid in x (beside a steep edge that moves them up or down by as much as it rises in 0.01 mm, and a drive may just pass there, or just not), and sloped edges nearer than 0.01 mm to each other are one line. A stream that falls from the end of
- * a line is one grid unit wide, and so is one at the end of a lap that is overrun sideways. Water is told where nothing is yet at no
+ * a line is one grid unit wide, and so is one at the end of a lap that is overrun sideways; but a real one is wider: like water (running, or driven) that fills the height
+ * of one gap of a cell is one where less than 1 mm parts it from water of no higher cost, and what lies between is wet too. Else ever more streams, a few hundredths apart, would gather down a high wall. Water is told where nothing is yet at no
  * higher cost; a stream one unit wide in its midst is told with it. Of two ways with equal cost the one found first in a fixed order is told.
  *
  * <h2>How it is followed</h2>

@@ -129,6 +129,11 @@ final class GridSimulation {
         return false;
     }
 
+    /** How wide a cell is across its down, grid units. */
+    long width(Cell cell) {
+        return raster.side(cell.number(), GridRaster.RIGHT) - raster.side(cell.number(), GridRaster.LEFT);
+    }
+
     /** Whether a drive ends within the cell, so that one value for all of it is a guess. */
     boolean isCut(Cell cell) {
         return flow.isCut(cell.number());
