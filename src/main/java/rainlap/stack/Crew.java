@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.RecursiveTask;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -39,13 +41,43 @@ public final class Crew {
         if (threads == 1) {
             return parts.stream().<T>map(Supplier::get).toList();
         }
-        return ForkJoinTask.getPool() == pool ? shared(parts) : pool.submit(() -> this.<T>shared(parts)).join();
+        return ForkJoinTask.getPool() == pool ? shared(parts) : pool.submit(() -> Crew.<T>shared(parts)).join();
     }
 
-    /** As tasks that are joined one by one: who waits for one helps with the parts it hands out, which a parallel stream's threads do not. */
-    private <T> List<T> shared(List<? extends Supplier<? extends T>> parts) {
-        List<ForkJoinTask<T>> tasks = parts.stream().map(p -> ForkJoinTask.<T>adapt(p::get)).toList();
-        return ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
+    private static <T> List<T> shared(List<? extends Supplier<? extends T>> parts) {
+        List<Part<T>> all = parts.stream().map(p -> new Part<T>(p)).toList();
+        all.forEach(Part::fork);
+        all.forEach(Part::await);
+        return all.stream().map(Part::join).toList();
+    }
+
+    /** Who waits for one does others meanwhile, those too that it hands out: a thread that only waited would be lost for as long as they take. */
+    private static final class Part<T> extends RecursiveTask<T> {
+        private static final long serialVersionUID = 1;
+        /** How long there may be something to do that nobody has looked for. */
+        private static final long IDLE_NANOS = 50_000;
+
+        private final transient Supplier<? extends T> work;
+
+        Part(Supplier<? extends T> work) {
+            this.work = work;
+        }
+
+        @Override
+        protected T compute() {
+            return work.get();
+        }
+
+        void await() {
+            while (!isDone()) {
+                ForkJoinTask<?> other = pollTask();
+                if (other == null) {
+                    LockSupport.parkNanos(IDLE_NANOS);
+                } else {
+                    other.quietlyInvoke();
+                }
+            }
+        }
     }
 
     /** Cuts a list into runs of neighbours, does each, and hands back what came of them in the list's order. */
