@@ -50,7 +50,8 @@ final class Alone {
         Finding f = findings.get(finding);
         Optional<Arrival> own = through.worst(finding, f.pieces(), f.joint().isPresent());
         int least = own.map(Arrival::defences).orElse(Finding.MANY);
-        boolean hidden = least > 0 && by.worst(finding, f.pieces(), false).filter(a -> a.defences() < least).isPresent();
+        List<String> anyOf = f.where().surface().isWall() ? List.of() : f.pieces();
+        boolean hidden = least > 0 && by.worst(finding, anyOf, false).filter(a -> a.defences() < least).isPresent();
         boolean untold = own.isEmpty() && f.defences() < Finding.MANY;
         return hidden || untold ? rainedOn(f, Math.min(least - 1, f.defences())).or(() -> own) : own;
     }

@@ -10,7 +10,7 @@ import rainlap.wall.Surface;
  * A line along which water comes onto the frame from another layer.
  *
  * @param defences how many things had to fail
- * @param first whether the frame there is dry but for this; as drawn, always true
+ * @param first whether the frame there, or some of it, is dry where fewer things have failed; as drawn always, and not told where two must fail
  * @param where a line in the surface's own frame, left or lower end first; round a pipe it bends
  * @param path the way it came, from the rain on; never empty
  * @param litresPerHour how much water meets the first edge it got past; empty where no rain is stated, and where it is

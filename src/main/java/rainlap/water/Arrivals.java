@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.wall.Surface;
@@ -26,7 +25,6 @@ final class Arrivals {
 
     /** What came onto the frame here, by how it came. */
     private final Map<Way, List<Stretch>> entries;
-    private final Map<Way, List<Stretch>> firsts;
 
     private record Way(int defences, boolean first, Surface surface, int told, Move move, boolean plumb, boolean level, long line) {}
 
@@ -41,21 +39,16 @@ final class Arrivals {
         }
     }
 
-    /**
-     * @param entries all water that came onto the frame
-     * @param firsts of that for which something had to fail: what came onto a dry frame
-     */
-    private Arrivals(List<Wet> entries, List<Wet> firsts, Paths paths) {
-        this.entries = told(entries, false, paths);
-        this.firsts = told(firsts, true, paths);
+    /** @param entries all water that came onto the frame */
+    private Arrivals(List<Wet> entries, Paths paths) {
+        this.entries = told(entries, paths);
     }
 
     /** All that came onto the frame at these numbers of defences. */
     static List<Arrival> of(Flows flows, IntPredicate defences, Paths paths, Crew crew) {
-        List<Arrivals> strips = crew.all(flows.wet().<Supplier<Arrivals>>map(f -> () -> new Arrivals(at(defences, f.entries()), at(defences, f.firsts()), paths.beside())).toList());
+        List<Arrivals> strips = crew.all(flows.wet().<Supplier<Arrivals>>map(f -> () -> new Arrivals(at(defences, f.entries()), paths.beside())).toList());
         Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
-        Stream.concat(strips.stream().map(s -> s.entries), strips.stream().map(s -> s.firsts))
-                .forEach(s -> s.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
+        strips.forEach(s -> s.entries.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
         List<Arrival> all = new ArrayList<>(byWay.size());
         byWay.forEach((way, parts) -> joined(way, parts).forEach(
                 s -> all.add(new Arrival(way.defences, way.first, way.surface, s.where, s.path, OptionalDouble.empty()))));
@@ -70,23 +63,28 @@ final class Arrivals {
     }
 
     /** What came in one strip, joined and told; round a pipe it is joined only when all of it is there. */
-    private static Map<Way, List<Stretch>> told(List<Wet> came, boolean first, Paths paths) {
+    private static Map<Way, List<Stretch>> told(List<Wet> came, Paths paths) {
         Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
         for (Wet w : came) {
             if (!isDrop(w)) {
                 List<Point> where = where(w);
-                byWay.computeIfAbsent(way(w, first || w.cost() == 0, where, paths), k -> new ArrayList<>(1)).add(new Stretch(w, where, List.of()));
+                byWay.computeIfAbsent(way(w, where, paths), k -> new ArrayList<>(1)).add(new Stretch(w, where, List.of()));
             }
         }
         byWay.replaceAll((way, parts) -> (way.move == Move.PIPE ? parts : joined(way, parts)).stream().map(s -> new Stretch(s.water, s.where, paths.to(s.water))).toList());
         return byWay;
     }
 
-    private static Way way(Wet w, boolean first, List<Point> where, Paths paths) {
+    private static Way way(Wet w, List<Point> where, Paths paths) {
         Point a = where.get(0), b = where.get(1);
         boolean pipe = w.how().move() == Move.PIPE, plumb = !pipe && a.x() == b.x(), level = !pipe && a.y() == b.y();
-        return new Way(w.cost(), first, w.cell().ground.surface(), paths.told(w), w.how().move(), plumb, level && !plumb,
+        return new Way(w.cost(), isFirst(w), w.cell().ground.surface(), paths.told(w), w.how().move(), plumb, level && !plumb,
                 pipe ? w.cell().pipe : plumb ? a.x() : level ? a.y() : 0);
+    }
+
+    /** Whether the frame there is dry, or some of it, where nothing more than this needs has failed; nobody asks it of what needs two failures. */
+    private static boolean isFirst(Wet w) {
+        return w.cost() == 0 || w.cost() == 1 && !w.cell().pool().isThereForFewer(w);
     }
 
     /** The line, left or lower end first. */
@@ -105,7 +103,7 @@ final class Arrivals {
     /** A drop at the end of a ledge or line, with no height and nothing below: it leaves at once. */
     static boolean isDrop(Wet w) {
         return w.to() - w.from() <= 1 && w.leftTop() - w.cell().lower.at(w.from()) < 1
-                && Arrays.stream(w.cell().down).noneMatch(s -> s.from() <= w.from() && w.from() < s.to());
+                && Arrays.stream(w.cell().down).noneMatch(s -> s.from <= w.from() && w.from() < s.to);
     }
 
     private static List<Stretch> joined(Way way, List<Stretch> parts) {

@@ -2,11 +2,9 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
@@ -33,28 +31,28 @@ final class Carving {
     }
 
     /** Cuts a reveal. */
-    static void carve(Ground ground, Stack stack) {
+    static Rim.Cut carve(Ground ground, Stack stack) {
         Carving c = new Carving(ground, stack);
         c.all.add(new Owned(Border.OUTLINE, Region.of(ground.extent())));
-        c.cut(stack, new Bordering(List.of()), Crew.ALONE);
+        return c.cut(stack, Crew.ALONE);
     }
 
-    /** Cuts the wall, with what lies in front of its openings, and tells which cells border on these. */
-    static Bordering.Cells carveWall(Ground ground, Stack stack, Bordering bordering, Crew crew) {
+    /** Cuts the wall, but for what lies in front of its openings. */
+    static Rim.Cut carveWall(Ground ground, Stack stack, Crew crew) {
         Carving c = new Carving(ground, stack);
         c.addWall(stack);
-        Bordering.Cells bordered = c.cut(stack, bordering, crew);
-        Pipes.findSides(stack.elevation().penetrations(), ground.cells);
-        return bordered;
+        return c.cut(stack, crew);
     }
 
-    private Bordering.Cells cut(Stack stack, Bordering bordering, Crew crew) {
-        for (Map.Entry<Integer, List<Region>> e : ground.pieces(stack).entrySet()) {
+    private Rim.Cut cut(Stack stack, Crew crew) {
+        ground.lay(stack);
+        for (Map.Entry<Integer, List<Region>> e : ground.pieces().entrySet()) {
             e.getValue().forEach(r -> all.add(new Owned(e.getKey(), r)));
         }
-        Bordering.Cells bordered = bands(bordering, crew);
+        Rim.Cut made = bands(crew);
+        ground.cells.addAll(made.cells());
         piles.letGo();
-        return bordered;
+        return made;
     }
 
     private void addWall(Stack stack) {
@@ -69,44 +67,19 @@ final class Carving {
         }
     }
 
-    /**
-     * What one band was cut into.
-     *
-     * @param bottom cells that end at the band's lower border, from the left, and {@code top} those that end at its upper one
-     * @param framed cells with a frame behind them
-     */
-    private record Band(List<Cell> bottom, List<Cell> top, List<Cell> framed, Bordering.Cells bordered) {
-        static Band of(List<Cell> cells, long low, long high, Bordering bordering) {
-            Bordering.Cells bordered = bordering.among(cells);
-            return new Band(alongTheBorder(cells, c -> c.lower, low), alongTheBorder(cells, c -> c.upper, high),
-                    bordered.inFront().isEmpty() ? cells : cells.stream().filter(Cell::isFramed).toList(), bordered);
-        }
-
-        private static List<Cell> alongTheBorder(List<Cell> cells, Function<Cell, Line> side, long at) {
-            return cells.stream().filter(c -> side.apply(c).isLevel() && side.apply(c).ay() == at).sorted(Comparator.comparingLong(c -> c.x0)).toList();
-        }
-    }
-
-    private Bordering.Cells bands(Bordering bordering, Crew crew) {
+    private Rim.Cut bands(Crew crew) {
         Box extent = ground.extent();
         int edges = all.stream().mapToInt(o -> o.region().edgeCount()).sum();
         int count = edges < CROWDED ? 1 : (int) Math.max(1, extent.height() / BAND);
         List<List<Owned>> members = membersOf(count, extent);
-        List<Band> bands = crew.all(IntStream.range(0, count).<Supplier<Band>>mapToObj(
-                i -> () -> band(members.get(i), level(extent, i, count), level(extent, i + 1, count), bordering)).toList());
-        Bordering.Cells bordered = new Bordering.Cells();
-        for (int i = 0; i < count; i++) {
-            ground.cells.addAll(bands.get(i).framed);
-            bordered.add(bands.get(i).bordered);
-            if (i > 0) {
-                joinBands(bands.get(i - 1).top, bands.get(i).bottom);
-            }
+        List<Rim.Cut> bands = crew.all(IntStream.range(0, count).<Supplier<Rim.Cut>>mapToObj(
+                i -> () -> sweep(members.get(i), level(extent, i, count), level(extent, i + 1, count))).toList());
+        Rim.Cut whole = bands.get(0);
+        for (int i = 1; i < count; i++) {
+            joinBands(bands.get(i - 1).top(), bands.get(i).bottom(), whole);
+            whole.add(bands.get(i));
         }
-        return bordered;
-    }
-
-    private Band band(List<Owned> members, long low, long high, Bordering bordering) {
-        return Band.of(sweep(members, low, high), low, high, bordering);
+        return whole;
     }
 
     private static long level(Box extent, long i, long count) {
@@ -132,7 +105,7 @@ final class Carving {
         return (int) Math.min(count - 1, i);
     }
 
-    private List<Cell> sweep(Collection<Owned> members, long bottom, long top) {
+    private Rim.Cut sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
         TreeSet<Long> breaks = new TreeSet<>();
         for (Owned o : members) {
@@ -148,6 +121,7 @@ final class Carving {
                 }
             }
         }
+        Sweep.cuts(ground.extent()).forEach(breaks::add);
         long[] at = breaks.subSet(ground.extent().minX(), true, ground.extent().maxX(), true).stream().mapToLong(x -> x).toArray();
         return new Sweep(ground, piles, borders, at, bottom, top).run();
     }
@@ -162,15 +136,15 @@ final class Carving {
         }
     }
 
-    private static void joinBands(List<Cell> low, List<Cell> high) {
+    private static void joinBands(List<Rim> low, List<Rim> high, Rim.Cut made) {
         int i = 0, j = 0;
         while (i < low.size() && j < high.size()) {
-            Cell l = low.get(i), h = high.get(j);
-            long from = Math.max(l.x0, h.x0), to = Math.min(l.x1, h.x1);
+            Rim l = low.get(i), h = high.get(j);
+            long from = Math.round(Math.max(l.from(), h.from())), to = Math.round(Math.min(l.to(), h.to()));
             if (from < to) {
-                Sweep.join(h, l, from, to);
+                Sweep.join(l.column(), h.column(), from, to, made);
             }
-            if (l.x1 < h.x1) {
+            if (l.to() < h.to()) {
                 i++;
             } else {
                 j++;

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import rainlap.geom.Box;
-import rainlap.geom.Segment;
 
 /**
- * A trapezoid between two plumb lines and two edges, all of whose places have the same pile. Its own frame is the one of its {@link Ground}: down is
- * to lower y. Gap i of it lies inside the pile's piece i; the last is open to the air.
+ * A part of one gap: a trapezoid between two plumb lines and two edges, all of whose places have the same layers next to that gap, on either side; in the open, all the same layers.
+ * Its own frame is the one of its {@link Ground}: down is to lower y.
  */
 final class Cell {
     final Ground ground;
@@ -18,16 +17,19 @@ final class Cell {
     long x1;
     final Line lower;
     final Line upper;
+    /** The piece its water lies on, or -1 for the frame. */
+    final int on;
+    /** The piece that lies over its water, or -1 where that is in the open. */
+    final int over;
+    /** All that lies there, if it is in the open; else null. */
     final Pile pile;
-    /** The opening this part of the wall's plane lies in, or -1: then there is a frame behind it. */
-    final int opening;
     /** How high its highest place is, as it compares with those of other surfaces. */
     double height;
-    /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or these plumb stretches of its sides. */
+    /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or at these edges. */
     int pipe = -1;
     boolean overPipe;
     boolean underPipe;
-    List<Segment> besidePipe = List.of();
+    List<PipeEdge> atPipe = List.of();
     /** Who follows its water, and its number there, from the top down. */
     int strip;
     int number;
@@ -36,29 +38,45 @@ final class Cell {
     /** Where a jamb stands on it. */
     Seam[] feet = Neighbours.NO_SEAMS;
     Flank[] flanks = Neighbours.NO_FLANKS;
+    private final Cell[] alone = {this};
     private Neighbours beside = new Neighbours();
     /** The rain that all that follows came with. */
     private int turn;
     /** At which costs water has settled on the frame: a bit each. */
     private byte onFrame;
-    private Pool[] pools;
+    private Pool pool;
     private List<Lifts.Lift> lifts;
     private List<Wet> entries;
     private List<Lifts.Overrun> overruns;
     private List<Push> pushes;
     private Wet rain;
-    private List<Stream>[] flows;
+    /** What runs here and has not run on yet. */
+    List<Stream> flows = List.of();
     /** Whether its own rain has not run off yet. */
     boolean isDry = true;
 
-    Cell(Ground ground, long x0, long x1, Line lower, Line upper, Pile pile, int opening) {
+    Cell(Ground ground, long x0, long x1, Line lower, Line upper, int on, int over, Pile pile) {
         this.ground = ground;
         this.x0 = x0;
         this.x1 = x1;
         this.lower = lower;
         this.upper = upper;
+        this.on = on;
+        this.over = over;
         this.pile = pile;
-        this.opening = opening;
+    }
+
+    boolean isOpen() {
+        return over < 0;
+    }
+
+    boolean isOnFrame() {
+        return on < 0;
+    }
+
+    /** It by itself, as what lies beyond many a line. */
+    Cell[] alone() {
+        return alone;
     }
 
     /** The nearest x to this one between its ends. */
@@ -87,15 +105,15 @@ final class Cell {
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
     }
 
-    /** The same cell as if it bordered on others of one kind alone; empty if it borders on none. */
+    /** The same cell, which is in the open, as if it bordered on places of one kind alone, as told by what is in the open there; empty if it borders on none. */
     Optional<Cell> towards(Predicate<Cell> kind) {
-        Cell c = new Cell(ground, x0, x1, lower, upper, pile, opening);
+        Cell c = new Cell(ground, x0, x1, lower, upper, on, over, pile);
         c.beside = null;
         c.strip = strip;
-        c.up = Arrays.stream(up).filter(s -> kind.test(s.upper())).toArray(Seam[]::new);
-        c.down = Arrays.stream(down).filter(s -> kind.test(s.lower())).toArray(Seam[]::new);
-        c.feet = Arrays.stream(feet).filter(s -> kind.test(s.upper())).toArray(Seam[]::new);
-        c.flanks = Arrays.stream(flanks).filter(f -> kind.test(f.b())).toArray(Flank[]::new);
+        c.up = Arrays.stream(up).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
+        c.down = Arrays.stream(down).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
+        c.feet = Arrays.stream(feet).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
+        c.flanks = Arrays.stream(flanks).filter(f -> kind.test(f.last())).toArray(Flank[]::new);
         return c.up.length + c.down.length + c.feet.length + c.flanks.length == 0 ? Optional.empty() : Optional.of(c);
     }
 
@@ -104,9 +122,9 @@ final class Cell {
         if (turn != ground.turn) {
             turn = ground.turn;
             onFrame = 0;
-            pools = null;
+            pool = null;
             forgetDrives();
-            flows = null;
+            flows = List.of();
         }
     }
 
@@ -118,24 +136,17 @@ final class Cell {
         pushes = null;
     }
 
-    /** The water of a gap. */
-    Pool pool(int gap) {
+    /** Its water. */
+    Pool pool() {
         freshen();
-        if (pools == null) {
-            pools = new Pool[pile.depth() + 1];
-        }
-        Pool known = pools[gap];
-        if (known == null) {
-            known = new Pool();
-            pools[gap] = known;
-        }
-        return known;
+        pool = pool == null ? new Pool() : pool;
+        return pool;
     }
 
-    /** The water of a gap; null if none has come there. */
-    Pool poolOrNull(int gap) {
+    /** Its water; null if none has come there. */
+    Pool poolOrNull() {
         freshen();
-        return pools == null ? null : pools[gap];
+        return pool;
     }
 
     /** Whether any water has settled on the frame at just this cost. */
@@ -149,21 +160,13 @@ final class Cell {
         onFrame |= (byte) (1 << cost);
     }
 
-    /** What has settled on the frame. */
-    List<Wet> onFrame() {
-        Pool pool = poolOrNull(0);
-        return pool == null ? List.of() : pool.settled();
+    /** What has settled here. */
+    List<Wet> settled() {
+        Pool known = poolOrNull();
+        return known == null ? List.of() : known.settled();
     }
 
-    boolean isFramed() {
-        return opening < 0;
-    }
-
-    int openGap() {
-        return pile.depth();
-    }
-
-    /** The rain on the outermost layer. */
+    /** The rain, in the open. */
     Wet rain() {
         if (rain == null) {
             rain = Wet.rain(this);
@@ -190,12 +193,12 @@ final class Cell {
         lifts.add(l);
     }
 
-    /** Remembers water that comes onto the frame; whether none has come there in the same way for no more. */
+    /** Remembers water that comes onto the frame; whether none has come there in the same way for no more, and as high. */
     boolean isNewEntry(Wet w) {
         freshen();
         entries = entries == null ? new ArrayList<>(1) : entries;
         for (Wet old : entries) {
-            if (old.cost() <= w.cost() && old.from() <= w.from() && old.to() >= w.to() && old.isLike(w)) {
+            if (old.isLike(w) && old.covers(w)) {
                 return false;
             }
         }
@@ -231,14 +234,5 @@ final class Cell {
         freshen();
         pushes = pushes == null ? new ArrayList<>(1) : pushes;
         pushes.add(p);
-    }
-
-    /** What runs in each gap and has not run on yet. */
-    @SuppressWarnings("unchecked")
-    List<Stream>[] flows() {
-        if (flows == null) {
-            flows = new List[pile.depth() + 1];
-        }
-        return flows;
     }
 }

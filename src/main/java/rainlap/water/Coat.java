@@ -127,13 +127,12 @@ final class Coat {
         return right ? dams.atRight() : dams.atLeft();
     }
 
-    /** The level of the ledge that water in a gap stands on, where its cell reaches across it: a flashing's, at the end of its upstand. */
-    OptionalDouble ledge(Cell c, int gap) {
-        int n = gap == 0 ? -1 : c.pile.at(gap - 1);
-        if (n < 0 || !c.ground.surface().isWall() || upstands[n] == 0) {
+    /** The level of the ledge that a cell's water stands on, where the cell reaches across it: a flashing's, at the end of its upstand. */
+    OptionalDouble ledge(Cell c) {
+        if (c.on < 0 || !c.ground.isWall() || upstands[c.on] == 0) {
             return OptionalDouble.empty();
         }
-        double y = ledges[n], mid = (c.x0 + c.x1) / 2.0;
+        double y = ledges[c.on], mid = (c.x0 + c.x1) / 2.0;
         return c.lower.at(mid) <= y && y < c.upper.at(mid) ? OptionalDouble.of(y) : OptionalDouble.empty();
     }
 

@@ -1,33 +1,28 @@
 package rainlap.water;
 
+import java.util.Arrays;
 import rainlap.material.Edge;
 
 /**
- * Water that crosses from one pile to the next: which gaps it may get into, and at what cost; "Crossing a line" of the package description.
+ * Where water crosses a line out of a cell: which cells it may get into beyond, from the innermost outwards, and at what cost; "Crossing a line" of the package description.
  */
-final class Crossing {
-    private final Coat coat;
+abstract sealed class Crossing permits Seam, Flank {
+    final Cell cell;
     private final Pile here;
-    private final int gap;
     private final Pile there;
-    /** The first and last gap it may get into beyond the line. */
-    final int lo;
-    final int hi;
-    private final Edge facing;
-    private final int leaving;
+    /** The gap of the first of the cells beyond, in the pile there. */
+    private final int lo;
+    private final Cell[] beyond;
 
-    /**
-     * @param facing the edge, as drawn, by which a piece beyond the line faces the water
-     */
-    Crossing(Coat coat, Pile here, int gap, Pile there, Edge facing) {
-        this.coat = coat;
-        this.here = here;
-        this.gap = gap;
-        this.there = there;
-        this.facing = facing;
+    /** @param gap the one of the cell in the pile here */
+    Crossing(Column from, int gap, Column to) {
+        this.cell = from.cells()[gap];
+        this.here = from.pile;
+        this.there = to.pile;
         this.lo = here == there ? gap : through(gap);
-        this.hi = here == there ? gap : Math.max(lo, outerThrough());
-        this.leaving = isHeldBack() ? 1 : 0;
+        int hi = here == there ? gap : Math.max(lo, outerThrough(gap));
+        Cell[] all = to.cells();
+        this.beyond = hi == lo ? all[lo].alone() : Arrays.copyOfRange(all, lo, hi + 1);
     }
 
     private int through(int g) {
@@ -40,7 +35,7 @@ final class Crossing {
         return 0;
     }
 
-    private int outerThrough() {
+    private int outerThrough(int gap) {
         for (int k = gap; k < here.depth(); k++) {
             int at = there.find(here.at(k));
             if (at >= 0) {
@@ -50,63 +45,129 @@ final class Crossing {
         return there.depth();
     }
 
-    /** Whether the water lies under a piece whose edge, here, is sealed. */
-    private boolean isHeldBack() {
-        if (here == there || gap == here.depth()) {
-            return false;
+    /** The edge, as drawn, by which a piece beyond the line faces the water. */
+    abstract Edge facing();
+
+    /** Whether it tells the same as a crossing out of the same cell from one pile to another. */
+    boolean isLike(Column from, Column to) {
+        if (here == from.pile && there == to.pile || beyond.length == 1 && !cell.isOpen()) {
+            Cell[] all = to.cells();
+            for (int i = 0; i < beyond.length; i++) {
+                if (lo + i >= all.length || all[lo + i] != beyond[i]) {
+                    return false;
+                }
+            }
+            return true;
         }
-        int over = here.at(gap);
-        return !coat.isAdhered(over) && coat.seals(over, opposite(facing)) && !there.holds(over);
+        return false;
     }
 
-    /** What it costs to get into gap j beyond the line. */
-    int cost(int j) {
-        return leaving + bond(j);
+    Pile here() {
+        return here;
     }
 
-    private int bond(int j) {
-        if (j == there.depth()) {
+    Pile there() {
+        return there;
+    }
+
+    /** How many cells it may get into. */
+    int count() {
+        return beyond.length;
+    }
+
+    Cell to(int i) {
+        return beyond[i];
+    }
+
+    /** The outermost it may get into: where water comes from the open, it is in the open too. */
+    Cell last() {
+        return beyond[beyond.length - 1];
+    }
+
+    /** What it costs to get into one of them. */
+    int cost(int i) {
+        return cost(i, facing());
+    }
+
+    /** What it would cost if pieces beyond the line faced the water by another edge. */
+    int cost(int i, Edge facing) {
+        int over = beyond[i].over;
+        boolean same = over == cell.over;
+        if (beyond.length == 1 && same) {
             return 0;
         }
-        int over = there.at(j);
-        if (coat.isAdhered(over)) {
-            return gap < here.depth() && here.at(gap) == over ? 0 : 1;
-        }
-        return begins(j) && coat.seals(over, facing) ? 1 : 0;
+        Coat coat = coat();
+        int bond = over >= 0 && (coat.isAdhered(over) ? !same : begins(i) && coat.seals(over, facing)) ? 1 : 0;
+        return bond + (isHeldBack(coat, facing) ? 1 : 0);
     }
 
-    /** The piece over gap j beyond the line, or -1. */
-    int overAt(int j) {
-        return j < there.depth() ? there.at(j) : -1;
+    /** Whether the water lies under a piece whose edge, here, is sealed. */
+    private boolean isHeldBack(Coat coat, Edge facing) {
+        return !cell.isOpen() && !coat.isAdhered(cell.over) && coat.seals(cell.over, opposite(facing)) && !there.holds(cell.over);
     }
 
-    /** Whether the piece over gap j begins at the line. */
-    boolean begins(int j) {
-        return j < hi;
+    Coat coat() {
+        return cell.ground.coat();
     }
 
-    /** How water gets into gap j by a move: under what it has to get in behind. */
-    How how(How.Move move, int j) {
-        return coat.how(move, begins(j) || cost(j) > 0 ? overAt(j) : -1);
+    /** Whether the piece over one of them begins at the line. */
+    boolean begins(int i) {
+        return i < beyond.length - 1;
+    }
+
+    /** How water gets into one of them by a move: under what it has to get in behind. */
+    How how(How.Move move, int i) {
+        return coat().how(move, begins(i) || cost(i) > 0 ? beyond[i].over : -1);
     }
 
     boolean isFree() {
-        for (int j = lo; j <= hi; j++) {
-            if (cost(j) == 0) {
+        for (int i = 0; i < beyond.length; i++) {
+            if (cost(i) == 0) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Whether the layer the water was on goes on beyond the line. */
-    boolean isOnSame() {
-        return gap == 0 || lo > 0 && there.at(lo - 1) == here.at(gap - 1);
+    /** Whether water runs along this line: because nothing lets it down for nothing, or because a batten begins there. */
+    boolean isHeld() {
+        if (!isFree()) {
+            return true;
+        }
+        for (int i = 0; begins(i); i++) {
+            if (coat().isBatten(beyond[i].over)) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    /** Whether, in gap j, it lies further in than the layer it came from. */
-    boolean isFurtherIn(int j) {
-        return !isOnSame() && (j == lo || coat.isOutside(here.at(gap - 1), there.at(j - 1)));
+    /** Whether, in one of them, it lies further in than the layer it came from. */
+    boolean isFurtherIn(int i) {
+        int on = beyond[0].on;
+        return on != cell.on && (i == 0 || coat().isOutside(cell.on, beyond[i].on));
+    }
+
+    /** Whether cladding lies over the piece that covers one of them, which is none itself. */
+    boolean isSheltered(int i) {
+        return coat().isSheltered(there, lo + i);
+    }
+
+    /** The sheet that the piece over one of them laps, if the two make a lap that can be overrun from here; or -1. */
+    int lapped(int i) {
+        if (coat().isStrip(beyond[i].over)) {
+            return -1;
+        }
+        int k = lo + i - 1;
+        while (k >= 0 && coat().isStrip(there.at(k))) {
+            k--;
+        }
+        return k >= 0 && here.holds(there.at(k)) ? there.at(k) : -1;
+    }
+
+    /** The cell right under a piece beyond the line; null if it does not go on there. */
+    Cell under(int piece) {
+        return last().over == piece ? last() : null;
     }
 
     static Edge opposite(Edge e) {

@@ -1,25 +1,42 @@
 package rainlap.water;
 
-/**
- * The stretch of a plumb line on whose two sides cells lie.
- *
- * @param aRight whether it is the right border of a (else the left), and so for b
- * @param from lower end, in a's y
- * @param shift what is added to get b's y
- * @param inFront pieces that go on in front of an opening on b's side
- */
-record Flank(Cell a, Cell b, boolean aRight, boolean bRight, double from, double to, long shift, Pile inFront) {
-    Flank turned() {
-        return new Flank(b, a, bRight, aRight, from + shift, to + shift, -shift, null);
+import rainlap.material.Edge;
+
+/** A stretch of a cell's left or right side with what lies beyond it. */
+final class Flank extends Crossing {
+    /** Whether it is the cell's right side, and whether it is the right side of what lies beyond. */
+    final boolean right;
+    final boolean beyondRight;
+    /** Ends, in the cell's own y. */
+    final double from;
+    double to;
+    /** What is added to y to get that of the other side. */
+    final long shift;
+    /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
+    final boolean carriesPast;
+
+    Flank(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, long shift, Pile inFront) {
+        super(here, gap, there);
+        this.right = right;
+        this.beyondRight = beyondRight;
+        this.from = from;
+        this.to = to;
+        this.shift = shift;
+        this.carriesPast = Flow.isCarriedPast(here.pile, gap, inFront);
     }
 
-    /** Where it is, in a's x. */
+    @Override
+    Edge facing() {
+        return beyondRight ? Edge.RIGHT : Edge.LEFT;
+    }
+
+    /** Where it is, in the cell's x. */
     long x() {
-        return aRight ? a.x1 : a.x0;
+        return right ? cell.x1 : cell.x0;
     }
 
-    /** Where it is, in b's x. */
+    /** Where it is, in the x of what lies beyond. */
     long beyondX() {
-        return bRight ? b.x1 : b.x0;
+        return beyondRight ? to(0).x1 : to(0).x0;
     }
 }

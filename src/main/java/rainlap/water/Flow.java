@@ -3,7 +3,6 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rainlap.material.Edge;
 import rainlap.wall.Side;
 import rainlap.water.How.Move;
 
@@ -25,7 +24,6 @@ final class Flow {
     /** What goes to other strips. */
     private final List<Coming> sent = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
-    private final List<Wet> firsts = new ArrayList<>();
 
     /** @param cells of the strip, in the order of their numbers */
     Flow(int strip, List<Cell> cells, Coat coat, Drive drive, Bounds bounds) {
@@ -74,24 +72,16 @@ final class Flow {
     }
 
     private void settle(Cell c, int cost) {
-        for (int gap = c.openGap() - 1; gap >= 0; gap--) {
-            Pool pool = c.poolOrNull(gap);
-            if (pool != null) {
-                settle(pool, cost);
-            }
+        Pool pool = c.poolOrNull();
+        if (pool == null) {
+            return;
         }
-    }
-
-    private void settle(Pool pool, int cost) {
         int before = pool.count();
         pool.settle(cost);
         for (int i = before; i < pool.count(); i++) {
             Wet fresh = pool.settled(i);
             if (fresh.isOnFrame()) {
                 fresh.cell().wetFrame(cost);
-                if (cost > 0 && (fresh.source() == null || !fresh.source().isOnFrame())) {
-                    firsts.add(fresh);
-                }
             }
             moves(fresh);
         }
@@ -100,11 +90,6 @@ final class Flow {
     /** All water that came onto the frame from another layer, also where the frame was wet already; rain on a bare frame left out. */
     List<Wet> entries() {
         return entries;
-    }
-
-    /** Of the water that something had to fail for: what came onto a frame that was dry until then. */
-    List<Wet> firsts() {
-        return firsts;
     }
 
     /** Itself, without what is remembered of drives: it takes a third of the room, and all is settled. */
@@ -130,8 +115,8 @@ final class Flow {
     }
 
     /** Whether what is driven into a gap at a cost is followed. In the open the rain there makes the same drives, and sooner. */
-    boolean follows(Cell c, int gap, int cost) {
-        return cost <= bounds.most() && gap != c.openGap() && bounds.hold(c, cost);
+    boolean follows(Cell c, int cost) {
+        return cost <= bounds.most() && !c.isOpen() && bounds.hold(c, cost);
     }
 
     /** Puts off a drive that is followed until all that is cheaper, and all that falls, is done. */
@@ -152,32 +137,33 @@ final class Flow {
         }
     }
 
-    /** Water crosses a line into gap j of a cell, up to that cell's upper line. */
-    private void fill(Cell c, int j, Crossing x, long from, long to, Wet w, Move move, Line line) {
-        int cost = w.cost() + x.cost(j);
-        if (j == c.openGap() || cost > bounds.most()) {
+    /** Water crosses a line into one of the cells beyond, up to that cell's upper line. */
+    private void fill(Crossing x, int i, long from, long to, Wet w, Move move, Line line) {
+        Cell c = x.to(i);
+        int cost = w.cost() + x.cost(i);
+        if (c.isOpen() || cost > bounds.most()) {
             return;
         }
-        boolean enters = j == 0 && !w.isOnFrame();
-        if (enters || !isHere(c) || !c.pool(j).isFull(w.running(), cost, from, to)) {
-            wet(new Wet(c, j, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, x.how(move, j), line));
+        boolean enters = c.isOnFrame() && !w.isOnFrame();
+        if (enters || !isHere(c) || !c.pool().isFull(w.running(), cost, from, to)) {
+            wet(new Wet(c, w.running(), cost, from, to, c.upper.at(from), c.upper.at(to), w, x.how(move, i), line));
         }
     }
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (w.gap() == c.openGap() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c, w.cost())) {
+        if (c.isOpen() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c, w.cost())) {
             return;
         }
         if (!isHere(c)) {
             sent.add(w);
         } else {
             boolean spreads = c.ground.isSill() && w.running();
-            Wet all = !spreads ? w : new Wet(c, w.gap(), true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how(), w.line());
+            Wet all = !spreads ? w : new Wet(c, true, w.cost(), c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), w.source(), w.how(), w.line());
             if (w.isOnFrame() && (w.source() == null || !w.source().isOnFrame()) && c.isNewEntry(w)) {
                 entries.add(w);
             }
-            Pool pool = c.pool(w.gap());
+            Pool pool = c.pool();
             if (!pool.covers(all)) {
                 pool.add(all);
                 waiting.get(w.cost()).add(c.number);
@@ -203,13 +189,12 @@ final class Flow {
     private void falls(Wet w) {
         Cell c = w.cell();
         for (Seam s : c.down) {
-            long a = Math.max(s.from(), w.from()), b = Math.min(s.to(), w.to());
-            if (a < b && !isCarriedPast(c.pile, w.gap(), s.inFront())) {
-                Crossing x = new Crossing(coat, c.pile, w.gap(), s.lower().pile, Edge.TOP);
-                fall(w, s, x, a, b);
-                if (w.running() && ways.isHeld(x)) {
-                    boolean away = runs.along(w, a, b, !x.isFree());
-                    runs.rest(w, x, a, b, !away);
+            long a = Math.max(s.from, w.from()), b = Math.min(s.to, w.to());
+            if (a < b && !s.carriesPast) {
+                fall(w, s, a, b);
+                if (w.running() && s.isHeld()) {
+                    boolean away = runs.along(w, a, b, !s.isFree());
+                    runs.rest(w, s, a, b, !away);
                 }
             }
         }
@@ -218,25 +203,24 @@ final class Flow {
         }
     }
 
-    private void fall(Wet w, Seam s, Crossing x, long a, long b) {
-        Cell c = s.lower();
-        Line line = s.carriesOver() && !c.ground.isSill() ? null : s.line().part(a, b);
-        for (int j = x.lo; j <= x.hi; j++) {
-            if (s.ontoSill() && w.running()) {
-                fill(c, j, x, c.x0, c.x1, w, Move.FALL, line);
-            } else if (s.ontoSill()) {
-                intoCorner(w, s, j, x, b);
+    private void fall(Wet w, Seam s, long a, long b) {
+        Line line = s.carriesOver() && !s.to(0).ground.isSill() ? null : s.line().part(a, b);
+        for (int i = 0; i < s.count(); i++) {
+            if (s.ontoSill && w.running()) {
+                fill(s, i, s.to(i).x0, s.to(i).x1, w, Move.FALL, line);
+            } else if (s.ontoSill) {
+                intoCorner(w, s, i, b);
             } else {
-                fill(c, j, x, a + s.shift(), b + s.shift(), w, Move.FALL, line);
+                fill(s, i, a + s.shift, b + s.shift, w, Move.FALL, line);
             }
         }
     }
 
     /** What wind drove and what falls back from a jamb onto the sill spreads no further than the corner. */
-    private void intoCorner(Wet w, Seam s, int j, Crossing x, long upTo) {
-        Cell c = s.lower();
-        long from = s.upper().ground.surface().side() == Side.LEFT ? c.x0 : c.x1 - 1;
-        wet(new Wet(c, j, false, w.cost() + x.cost(j), from, from + 1, upTo, upTo, w, x.how(Move.FALL, j), s.line().part(w.from(), upTo)));
+    private void intoCorner(Wet w, Seam s, int i, long upTo) {
+        Cell c = s.to(i);
+        long from = w.cell().ground.surface().side() == Side.LEFT ? c.x0 : c.x1 - 1;
+        wet(new Wet(c, false, w.cost() + s.cost(i), from, from + 1, upTo, upTo, w, s.how(Move.FALL, i), s.line().part(w.from(), upTo)));
     }
 
     /** Whether water in this gap lies on, or outside, a piece that goes on in front of the opening it comes to. */
@@ -253,26 +237,19 @@ final class Flow {
     private void spreads(Wet w) {
         Cell c = w.cell();
         for (Seam s : c.up) {
-            if (s.upper().ground == c.ground) {
-                spread(w, s.upper(), Edge.BOTTOM, s.line());
-            }
+            spread(w, s, s.line());
         }
         for (Seam s : c.down) {
-            if (s.lower().ground == c.ground) {
-                spread(w, s.lower(), Edge.TOP, s.line());
-            }
+            spread(w, s, s.line());
         }
         for (Flank f : c.flanks) {
-            if (f.b().ground == c.ground) {
-                spread(w, f.b(), f.aRight() ? Edge.LEFT : Edge.RIGHT, null);
-            }
+            spread(w, f, null);
         }
     }
 
-    private void spread(Wet w, Cell to, Edge facing, Line line) {
-        Crossing x = new Crossing(coat, w.cell().pile, w.gap(), to.pile, facing);
-        for (int j = x.lo; j <= x.hi; j++) {
-            fill(to, j, x, to.x0, to.x1, w, Move.SPREAD, line);
+    private void spread(Wet w, Crossing x, Line line) {
+        for (int i = 0; i < x.count() && x.to(i).ground == w.cell().ground; i++) {
+            fill(x, i, x.to(i).x0, x.to(i).x1, w, Move.SPREAD, line);
         }
     }
 }

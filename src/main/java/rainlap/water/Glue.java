@@ -1,7 +1,6 @@
 package rainlap.water;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import rainlap.geom.Box;
@@ -10,130 +9,81 @@ import rainlap.wall.Side;
 
 /** Joins the cells of the wall to those of an opening's reveal, along the opening's edges, and a reveal's cells to one another. */
 final class Glue {
-    private final Opening opening;
     private final Box rect;
-    private final Map<Side, Ground> reveal = new EnumMap<>(Side.class);
+    private final Map<Side, Rim.Cut> reveal;
 
-    Glue(Opening opening, List<Ground> sides) {
-        this.opening = opening;
+    /** @param reveal by side, as they were cut */
+    Glue(Opening opening, Map<Side, Rim.Cut> reveal) {
         this.rect = opening.rect();
-        sides.forEach(g -> reveal.put(g.surface().side(), g));
+        this.reveal = reveal;
     }
 
-    /** @param wall the wall's cells with a frame behind them that border on this opening */
-    void join(List<Cell> wall) {
-        for (Cell c : wall) {
-            if (c.lower.isLevel() && c.lower.ay() == rect.maxY()) {
-                overHead(c);
-            }
-            if (c.upper.isLevel() && c.upper.ay() == rect.minY()) {
-                underSill(c);
-            }
-            if (c.x1 == rect.minX()) {
-                beside(c, true, reveal.get(Side.LEFT));
-            }
-            if (c.x0 == rect.maxX()) {
-                beside(c, false, reveal.get(Side.RIGHT));
-            }
-        }
-        ontoSill(reveal.get(Side.LEFT), true);
-        ontoSill(reveal.get(Side.RIGHT), false);
+    /** @param wall what of the wall borders on this opening, by sides of that */
+    void join(Map<Side, List<Rim>> wall) {
+        meeting(wall.getOrDefault(Side.HEAD, List.of()), reveal.get(Side.HEAD).top(), rect.minX(), (c, h, from, to) ->
+                seams(c.column(), h.column(), from, to, -rect.minX(), c.inFront()));
+        meeting(wall.getOrDefault(Side.SILL, List.of()), reveal.get(Side.SILL).bottom(), rect.minX(), (c, s, from, to) ->
+                seams(s.column(), c.column(), from - rect.minX(), to - rect.minX(), rect.minX(), null));
+        meeting(wall.getOrDefault(Side.LEFT, List.of()), reveal.get(Side.LEFT).left(), rect.minY(), (c, j, from, to) -> flanks(c, j, true, from, to));
+        meeting(wall.getOrDefault(Side.RIGHT, List.of()), reveal.get(Side.RIGHT).left(), rect.minY(), (c, j, from, to) -> flanks(c, j, false, from, to));
+        ontoSill(reveal.get(Side.LEFT), reveal.get(Side.SILL).left());
+        ontoSill(reveal.get(Side.RIGHT), reveal.get(Side.SILL).right());
     }
 
-    private void overHead(Cell c) {
-        List<Seam> fronts = c.beside().down.stream().filter(s -> !s.lower().isFramed()).toList();
-        for (Cell h : reveal.get(Side.HEAD).cells) {
-            long from = Math.max(c.x0, h.x0 + rect.minX()), to = Math.min(c.x1, h.x1 + rect.minX());
-            if (h.upper.isLevel() && h.upper.ay() == 0 && from < to) {
-                long at = from;
-                for (Seam f : fronts) {
-                    long a = Math.max(f.from(), at), b = Math.min(f.to(), to);
-                    if (a < b) {
-                        seam(c, h, at, a, -rect.minX(), null);
-                        seam(c, h, a, b, -rect.minX(), f.lower().pile);
-                        at = b;
-                    }
-                }
-                seam(c, h, at, to, -rect.minX(), null);
-            }
-        }
+    private interface Meeting {
+        void of(Rim a, Rim b, double from, double to);
     }
 
-    private void underSill(Cell c) {
-        for (Cell s : reveal.get(Side.SILL).cells) {
-            long from = Math.max(c.x0 - rect.minX(), s.x0), to = Math.min(c.x1 - rect.minX(), s.x1);
-            if (s.lower.isLevel() && s.lower.ay() == 0) {
-                seam(s, c, from, to, rect.minX(), null);
-            }
-        }
-    }
-
-    private static void seam(Cell upper, Cell lower, long from, long to, long shift, Pile inFront) {
-        if (from < to) {
-            Seam s = new Seam(upper, lower, from, to, shift, inFront, false);
-            upper.beside().down.add(s);
-            lower.beside().up.add(s);
-        }
-    }
-
-    private void beside(Cell c, boolean right, Ground jamb) {
-        List<Flank> fronts = c.beside().flanks.stream().filter(f -> f.aRight() == right && !f.b().isFramed()).toList();
-        long x = right ? c.x1 : c.x0;
-        for (Cell j : jamb.cells) {
-            double from = Math.max(c.lower.at(x), j.lower.at(0) + rect.minY()), to = Math.min(c.upper.at(x), j.upper.at(0) + rect.minY());
-            if (j.x0 == 0 && from < to) {
-                double at = from;
-                for (Flank f : fronts) {
-                    double a = Math.max(f.from(), at), b = Math.min(f.to(), to);
-                    if (a < b) {
-                        flank(c, j, right, at, a, null);
-                        flank(c, j, right, a, b, f.b().pile);
-                        at = b;
-                    }
-                }
-                flank(c, j, right, at, to, null);
-            }
-        }
-    }
-
-    private void flank(Cell wall, Cell jamb, boolean right, double from, double to, Pile inFront) {
-        if (from < to) {
-            Flank f = new Flank(wall, jamb, right, false, from, to, -rect.minY(), inFront);
-            wall.beside().flanks.add(f);
-            jamb.beside().flanks.add(f.turned());
-        }
-    }
-
-    private void ontoSill(Ground jamb, boolean left) {
-        for (Cell j : jamb.cells) {
-            if (j.lower.isLevel() && j.lower.ay() == 0) {
-                for (Cell s : reveal.get(Side.SILL).cells) {
-                    long x = left ? s.x0 : s.x1;
-                    long from = Math.max(j.x0, Math.round(s.lower.at(x))), to = Math.min(j.x1, Math.round(s.upper.at(x)));
-                    if (x == (left ? 0 : opening.along(Side.SILL)) && from < to) {
-                        Seam foot = new Seam(j, s, from, to, 0, null, true);
-                        j.beside().down.add(foot);
-                        s.beside().feet.add(foot);
-                    }
+    /** Of two borders, the second of which is shifted, what lies next to one another. */
+    private static void meeting(List<Rim> first, List<Rim> second, long shift, Meeting meeting) {
+        for (Rim a : first) {
+            for (Rim b : second) {
+                double from = Math.max(a.from(), b.from() + shift), to = Math.min(a.to(), b.to() + shift);
+                if (from < to) {
+                    meeting.of(a, b, from, to);
                 }
             }
         }
     }
 
-    /** Lets the cells round them forget what stands in front of openings, once it is known from the seams and flanks. */
-    static void dropFronts(List<Cell> fronts) {
-        for (Cell c : fronts) {
-            c.beside().up.forEach(s -> s.upper().beside().down.remove(s));
-            c.beside().down.forEach(s -> s.lower().beside().up.remove(s));
-            c.beside().flanks.forEach(f -> f.b().beside().flanks.removeIf(o -> o.b() == c));
+    /** @param shift what is added to x above to get that below */
+    private static void seams(Column high, Column low, double from, double to, long shift, Pile inFront) {
+        long a = Math.round(from), b = Math.round(to);
+        for (int gap = 0; gap < high.cells().length; gap++) {
+            high.cells()[gap].beside().down.add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
+        }
+        for (int gap = 0; gap < low.cells().length; gap++) {
+            low.cells()[gap].beside().up.add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
         }
     }
 
-    static List<Ground> reveals(Opening o) {
+    private void flanks(Rim wall, Rim jamb, boolean right, double from, double to) {
+        Column c = wall.column(), j = jamb.column();
+        for (int gap = 0; gap < c.cells().length; gap++) {
+            c.cells()[gap].beside().flanks.add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
+        }
+        for (int gap = 0; gap < j.cells().length; gap++) {
+            j.cells()[gap].beside().flanks.add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
+        }
+    }
+
+    private static void ontoSill(Rim.Cut jamb, List<Rim> sill) {
+        meeting(jamb.bottom(), sill, 0, (j, s, from, to) -> {
+            long a = Math.round(from), b = Math.round(to);
+            for (int gap = 0; gap < j.column().cells().length; gap++) {
+                j.column().cells()[gap].beside().down.add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
+            }
+            for (int gap = 0; gap < s.column().cells().length; gap++) {
+                s.column().cells()[gap].beside().feet.add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
+            }
+        });
+    }
+
+    static List<Ground> reveals(Opening o, Coat coat) {
         List<Ground> out = new ArrayList<>();
         if (o.reveal() > 0) {
             for (Side s : new Side[] {Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD}) {
-                out.add(Ground.ofReveal(o, s));
+                out.add(Ground.ofReveal(o, s, coat));
             }
         }
         return out;

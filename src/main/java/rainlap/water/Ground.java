@@ -23,30 +23,33 @@ final class Ground {
     private final Box extent;
     private final double height;
     private final long left;
+    private final Coat coat;
+    private final TreeMap<Integer, List<Region>> pieces = new TreeMap<>();
     final List<Cell> cells = new ArrayList<>();
     /** Which rain is followed: its cells forget what came with the one before. */
     int turn;
 
     /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
-    private Ground(Surface surface, Box ownExtent, double level, long left) {
+    private Ground(Surface surface, Box ownExtent, double level, long left, Coat coat) {
+        this.coat = coat;
         this.surface = surface;
         this.left = left;
         this.height = level;
         this.extent = turned(ownExtent);
     }
 
-    static Ground ofReveal(Opening o, Side side) {
+    static Ground ofReveal(Opening o, Side side, Coat coat) {
         double level = switch (side) {
             case SILL -> o.rect().minY() - 1 - o.reveal();
             case HEAD -> o.rect().maxY();
             case LEFT, RIGHT -> o.rect().minY();
             case WALL -> 0;
         };
-        return new Ground(new Surface(o.id(), side), o.surface(side), level, o.rect().minX());
+        return new Ground(new Surface(o.id(), side), o.surface(side), level, o.rect().minX(), coat);
     }
 
-    static Ground ofWall(Box outline) {
-        return new Ground(Surface.WALL, outline, 0, outline.minX());
+    static Ground ofWall(Box outline, Coat coat) {
+        return new Ground(Surface.WALL, outline, 0, outline.minX(), coat);
     }
 
     /** A height here, as it compares with those of other surfaces. */
@@ -93,14 +96,22 @@ final class Ground {
         return new Box(Math.min(p.x(), q.x()), Math.min(p.y(), q.y()), Math.max(p.x(), q.x()), Math.max(p.y(), q.y()));
     }
 
-    /** The regions of each piece here, by its number; parts that overlap are made one. */
-    TreeMap<Integer, List<Region>> pieces(Stack stack) {
-        TreeMap<Integer, List<Region>> out = new TreeMap<>();
+    /** Lays the pieces of a stack on it; parts of one that overlap are made one. */
+    void lay(Stack stack) {
         for (Face f : stack.on(surface)) {
-            out.computeIfAbsent(f.number(), n -> new ArrayList<>(1)).add(turned(f.region()));
+            pieces.computeIfAbsent(f.number(), n -> new ArrayList<>(1)).add(turned(f.region()));
         }
-        out.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
-        return out;
+        pieces.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
+    }
+
+    /** The regions of each piece here, by its number. */
+    TreeMap<Integer, List<Region>> pieces() {
+        return pieces;
+    }
+
+    /** What the trace asks of each piece. */
+    Coat coat() {
+        return coat;
     }
 
     private static boolean anyOverlap(List<Region> parts) {

@@ -35,7 +35,7 @@ public final class Inflow {
         boolean[] bare = {false};
         Waters waters = new Waters(stack, drive, Crew.ALONE, Rain.into(c -> {
             boolean in = c.isIn(place);
-            bare[0] |= in && c.isFramed() && c.pile.depth() == 0;
+            bare[0] |= in && c.isOnFrame();
             return in;
         }));
         return new Inflow(waters, bare[0]);
@@ -43,8 +43,8 @@ public final class Inflow {
 
     /** Where a drop comes onto the frame that is no arrival of itself, but runs on. */
     private static Optional<Arrival> firstDrop(Waters waters, Paths paths) {
-        Optional<Wet> wet = waters.grounds().stream().flatMap(g -> g.cells.stream()).filter(c -> c.pile.depth() > 0)
-                .flatMap(c -> c.onFrame().stream()).filter(w -> w.cost() == 0 && !Arrivals.isDrop(w)).findFirst();
+        Optional<Wet> wet = waters.grounds().stream().flatMap(g -> g.cells.stream()).filter(c -> c.isOnFrame() && !c.isOpen())
+                .flatMap(c -> c.settled().stream()).filter(w -> w.cost() == 0 && !Arrivals.isDrop(w)).findFirst();
         return wet.map(Inflow::entry).map(w -> new Arrival(0, true, w.cell().ground.surface(), Paths.top(w), paths.to(w), OptionalDouble.empty()));
     }
 

@@ -1,17 +1,13 @@
 package rainlap.water;
 
-import rainlap.material.Edge;
-
 /** Water on its way straight up under a free lower edge: lifted by the wind, or overrunning a lap. */
 final class Lifts {
     private final Flow flow;
-    private final Coat coat;
     private final long rise;
 
-    Lifts(Flow flow, Coat coat, long rise) {
+    Lifts(Flow flow, long rise) {
         this.rise = rise;
         this.flow = flow;
-        this.coat = coat;
     }
 
     /**
@@ -19,7 +15,7 @@ final class Lifts {
      *
      * @param behind whether it has got behind what it was on: at that line it is running too
      */
-    record Lift(Cell cell, int gap, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how, Line line) implements Driven {
+    record Lift(Cell cell, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how, Line line) implements Driven {
         @Override
         public boolean isKnown() {
             return cell.knows(this);
@@ -32,7 +28,7 @@ final class Lifts {
 
         /** Where it gets to, but not where it came from: what is remembered of it. */
         Lift bare() {
-            return new Lift(cell, gap, cost, from, to, leftRise, rightRise, behind, null, null, null);
+            return new Lift(cell, cost, from, to, leftRise, rightRise, behind, null, null, null);
         }
 
         double rise(double x) {
@@ -45,17 +41,17 @@ final class Lifts {
         }
 
         Lift between(long a, long b) {
-            return a == from && b == to ? this : new Lift(cell, gap, cost, a, b, rise(a), rise(b), behind, source, how, line);
+            return a == from && b == to ? this : new Lift(cell, cost, a, b, rise(a), rise(b), behind, source, how, line);
         }
 
         boolean covers(Lift o) {
-            return gap == o.gap && cost <= o.cost && (behind || !o.behind) && from <= o.from && to >= o.to
+            return cost <= o.cost && (behind || !o.behind) && from <= o.from && to >= o.to
                     && rise(o.from) >= o.leftRise && rise(o.to) >= o.rightRise;
         }
     }
 
-    /** @param over the upper sheet of the lap, {@code onto} the lower one */
-    record Overrun(Cell cell, int over, int onto, int cost, long from, long to, Wet source, How how, Line line) implements Driven {
+    /** @param onto the lower sheet of the lap; the upper one lies over the cell */
+    record Overrun(Cell cell, int onto, int cost, long from, long to, Wet source, How how, Line line) implements Driven {
         @Override
         public boolean isKnown() {
             return false;
@@ -68,11 +64,15 @@ final class Lifts {
 
         /** Where it gets to, but not where it came from: what is remembered of it. */
         Overrun bare() {
-            return new Overrun(cell, over, onto, cost, from, to, null, null, null);
+            return new Overrun(cell, onto, cost, from, to, null, null, null);
+        }
+
+        Overrun between(long a, long b) {
+            return new Overrun(cell, onto, cost, a, b, source, how, line);
         }
 
         boolean covers(Overrun o) {
-            return over == o.over && onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
+            return onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
         }
     }
 
@@ -97,10 +97,10 @@ final class Lifts {
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
-        Wet here = new Wet(c, l.gap(), false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how(), l.line());
+        Wet here = new Wet(c, false, l.cost(), l.from(), l.to(), a, b, l.source(), l.how(), l.line());
         flow.wet(here);
         if (l.behind()) {
-            flow.wet(new Wet(c, l.gap(), true, l.cost(), l.from(), l.to(), Math.min(a, c.lower.at(l.from()) + 1), Math.min(b, c.lower.at(l.to()) + 1), l.source(), l.how(),
+            flow.wet(new Wet(c, true, l.cost(), l.from(), l.to(), Math.min(a, c.lower.at(l.from()) + 1), Math.min(b, c.lower.at(l.to()) + 1), l.source(), l.how(),
                     l.line()));
         }
         if (Math.max(l.left(l.from()), l.left(l.to())) > 1e-6) {
@@ -110,8 +110,8 @@ final class Lifts {
 
     private void goOn(Lift l, Wet here) {
         for (Seam s : l.cell().up) {
-            long a = Math.max(s.from() + s.shift(), l.from()), b = Math.min(s.to() + s.shift(), l.to());
-            boolean capped = l.cell().ground.isHead() && !s.upper().ground.isHead();
+            long a = Math.max(s.from, l.from()), b = Math.min(s.to, l.to());
+            boolean capped = l.cell().ground.isHead() && !s.to(0).ground.isHead();
             if (a < b && capped && l.left(a) > rise != l.left(b) > rise) {
                 long at = Math.round(a + (b - a) * (rise - l.left(a)) / (l.left(b) - l.left(a)));
                 goOn(l, here, s, a, at, true);
@@ -127,36 +127,45 @@ final class Lifts {
         if (a >= b || l.left(a) <= -0.5 || l.left(b) <= -0.5) {
             return;
         }
-        Cell p = s.upper();
         double most = capped ? rise : Double.MAX_VALUE, left = Math.min(most, Math.max(0, l.left(a))), right = Math.min(most, Math.max(0, l.left(b)));
-        Crossing x = new Crossing(coat, l.cell().pile, l.gap(), p.pile, Edge.BOTTOM);
-        for (int j = x.lo; j <= x.hi; j++) {
-            int cost = l.cost() + x.cost(j);
-            if (flow.follows(p, j, cost)) {
-                flow.later(new Lift(p, j, cost, a - s.shift(), b - s.shift(), left, right, x.isFurtherIn(j), here, x.how(How.Move.LIFT, j),
-                        l.cell().upper.part(a, b)));
+        for (int i = 0; i < s.count(); i++) {
+            int cost = l.cost() + s.cost(i);
+            if (flow.follows(s.to(i), cost)) {
+                flow.later(new Lift(s.to(i), cost, a + s.shift, b + s.shift, left, right, s.isFurtherIn(i), here, s.how(How.Move.LIFT, i), l.cell().upper.part(a, b)));
             }
         }
     }
 
     /** Straight up beneath the upper sheet to where the lower one ends. */
     void overrun(Overrun o) {
+        if (o.cell().isNewOverrun(o)) {
+            Underlay.above(o).forEach(part -> overrun(o.between(Math.round(part.from()), Math.round(part.to())), part));
+        }
+    }
+
+    private void overrun(Overrun o, Underlay.Part part) {
         Cell c = o.cell();
-        int gap = c.pile.find(o.over());
-        if (gap < 0 || !c.isNewOverrun(o)) {
+        if (!part.isHeld()) {
+            running(o, o.source(), c.lower.at(o.from()), c.lower.at(o.to()), o.line());
             return;
         }
-        if (!c.pile.holds(o.onto())) {
-            flow.wet(new Wet(c, gap, true, o.cost(), o.from(), o.to(), c.lower.at(o.from()) + 1, c.lower.at(o.to()) + 1, o.source(), o.how(), o.line()));
-            return;
-        }
-        Wet here = new Wet(c, gap, false, o.cost(), o.from(), o.to(), c.upper.at(o.from()), c.upper.at(o.to()), o.source(), o.how(), o.line());
+        double left = part.goesOn() ? c.upper.at(o.from()) : part.atFrom(), right = part.goesOn() ? c.upper.at(o.to()) : part.atTo();
+        Wet here = new Wet(c, false, o.cost(), o.from(), o.to(), left, right, o.source(), o.how(), o.line());
         flow.wet(here);
+        if (!part.goesOn()) {
+            running(o, here, left, right, part.line().part(o.from(), o.to()));
+            return;
+        }
         for (Seam s : c.up) {
-            long a = Math.max(s.from() + s.shift(), o.from()), b = Math.min(s.to() + s.shift(), o.to());
-            if (a < b) {
-                flow.further(new Overrun(s.upper(), o.over(), o.onto(), o.cost(), a - s.shift(), b - s.shift(), here, o.how(), c.upper.part(a, b)));
+            long a = Math.max(s.from, o.from()), b = Math.min(s.to, o.to());
+            Cell next = a < b ? s.under(c.over) : null;
+            if (next != null) {
+                flow.further(new Overrun(next, o.onto(), o.cost(), a + s.shift, b + s.shift, here, o.how(), c.upper.part(a, b)));
             }
         }
+    }
+
+    private void running(Overrun o, Wet source, double left, double right, Line line) {
+        flow.wet(new Wet(o.cell(), true, o.cost(), o.from(), o.to(), left + 1, right + 1, source, o.how(), line));
     }
 }

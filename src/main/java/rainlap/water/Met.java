@@ -75,9 +75,9 @@ final class Met {
     }
 
     /** Water runs down next to a plumb line between one pile and the next: so much at its foot, so much at its top. */
-    void addBeside(Pile here, Pile there, Flank f, double foot, double top) {
-        Box box = new Box(f.x(), (long) Math.floor(f.from()), f.x(), (long) Math.ceil(f.to()));
-        note(here, there, new Part(box, f.aRight() ? Course.LEFT : Course.RIGHT, foot, top));
+    void addBeside(Flank f, double foot, double top) {
+        Box box = new Box(f.x(), (long) Math.floor(f.from), f.x(), (long) Math.ceil(f.to));
+        note(f.here(), f.there(), new Part(box, f.right ? Course.LEFT : Course.RIGHT, foot, top));
     }
 
     /** Water leaves by an end of a ledge. */

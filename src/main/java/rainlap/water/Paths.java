@@ -122,7 +122,7 @@ final class Paths {
     }
 
     private static int layer(Wet w) {
-        return w.gap() == 0 ? -1 : w.cell().pile.at(w.gap() - 1);
+        return w.cell().on;
     }
 
     String name(int piece) {

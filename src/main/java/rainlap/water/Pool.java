@@ -8,6 +8,7 @@ import java.util.List;
 /** The water of one gap of a cell: what has settled there and moved on, and what has come since. Arrays without room to spare: a wall has some twenty pools a piece, and most hold one or two. */
 final class Pool {
     private static final Comparator<Wet> BY_PLACE = Comparator.comparingLong(Wet::from).thenComparing(Wet::to, Comparator.reverseOrder());
+    private static final Comparator<Wet> FEWEST_STEPS = Comparator.comparingInt(Wet::steps);
     private static final Wet[] NONE = {};
     /** Water that is parted by less than 1 mm is one: a stream is wider than that, though it is followed as if it were as narrow as the grid. */
     private static final long ONE = 100;
@@ -27,6 +28,11 @@ final class Pool {
             }
         }
         return false;
+    }
+
+    /** Whether all of some water is there already by what came for fewer failures. */
+    boolean isThereForFewer(Wet w) {
+        return new Uncovered(Arrays.stream(settled).filter(old -> old.cost() < w.cost()).toArray(Wet[]::new)).partsOf(w).isEmpty();
     }
 
     /** Whether the whole height of a stretch is wet already, at no higher cost. */
@@ -107,28 +113,42 @@ final class Pool {
         return from == w.from() && to == w.to() ? w : full(w, from, to);
     }
 
-    /** Stretches that fill the cell and touch, or nearly do, are one; of their ways the leftmost is told. */
+    /**
+     * Stretches that fill the cell, touch or nearly do, and came alike are one. Of its ways the one with the fewest steps is told, else the leftmost; and so what came by fewer steps
+     * settles first.
+     */
     private static List<Wet> joined(List<Wet> now) {
         if (now.size() < 2) {
             return now;
         }
         now.sort(BY_PLACE);
         List<Wet> out = new ArrayList<>(now.size());
-        Wet last = null;
         for (Wet w : now) {
-            if (last != null && w.from() < last.to() + ONE && w.isFull(w.from(), w.to()) && last.isFull(last.from(), last.to())) {
-                last = w.to() <= last.to() ? last : full(last, last.from(), w.to());
-                out.set(out.size() - 1, last);
-            } else {
+            int like = w.isFull(w.from(), w.to()) ? touching(out, w) : -1;
+            if (like < 0) {
                 out.add(w);
-                last = w;
+            } else {
+                Wet last = out.get(like), told = w.steps() < last.steps() ? w : last;
+                Wet all = full(told, last.from(), Math.max(last.to(), w.to()));
+                out.set(like, all.along(last, w));
             }
         }
+        out.sort(FEWEST_STEPS);
         return out;
+    }
+
+    private static int touching(List<Wet> out, Wet w) {
+        for (int i = out.size() - 1; i >= 0; i--) {
+            Wet last = out.get(i);
+            if (w.from() < last.to() + ONE && last.isFull(last.from(), last.to()) && w.isLike(last)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static Wet full(Wet w, long from, long to) {
         Line upper = w.cell().upper;
-        return new Wet(w.cell(), w.gap(), w.running(), w.cost(), from, to, upper.at(from), upper.at(to), w.source(), w.how(), w.line());
+        return new Wet(w.cell(), w.running(), w.cost(), from, to, upper.at(from), upper.at(to), w.source(), w.how(), w.line());
     }
 }

@@ -9,10 +9,10 @@ package rainlap.water;
  * @param lowReach and highReach: the x it can get to
  * @param behind whether it has got behind what it was on: where it did, it is running too
  * @param line the line by which it enters, in its source's frame
- * @param over the upper sheet of a lap that is overrun, {@code onto} the lower one; -1 for a push
+ * @param onto the lower sheet of a lap that is overrun, whose upper one lies over the cell; -1 for a push
  */
-record Push(Cell cell, int gap, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,
-        boolean behind, int over, int onto, Wet source, How how, Line line) implements Driven {
+record Push(Cell cell, int cost, boolean right, double low, double high, double lowAt, double highAt, double lowReach, double highReach,
+        boolean behind, int onto, Wet source, How how, Line line) implements Driven {
     /** Further than any wall is wide. */
     static final double WITHOUT_END = 1e12;
 
@@ -28,11 +28,11 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
 
     /** Where it gets to, but not where it came from: what is remembered of it. A wall has twenty a piece, and each would hold on to its way. */
     Push bare() {
-        return new Push(cell, gap, cost, right, low, high, lowAt, highAt, lowReach, highReach, behind, over, onto, null, null, null);
+        return new Push(cell, cost, right, low, high, lowAt, highAt, lowReach, highReach, behind, onto, null, null, null);
     }
 
     boolean isOverrun() {
-        return over >= 0;
+        return onto >= 0;
     }
 
     double at(double y) {
@@ -53,7 +53,7 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
     }
 
     boolean covers(Push o) {
-        return gap == o.gap && cost <= o.cost && right == o.right && over == o.over && onto == o.onto && (behind || !o.behind)
+        return cost <= o.cost && right == o.right && onto == o.onto && (behind || !o.behind)
                 && low <= o.low && high >= o.high && o.isWithin(this, o.low) && o.isWithin(this, o.high);
     }
 
@@ -61,12 +61,23 @@ record Push(Cell cell, int gap, int cost, boolean right, double low, double high
         return right ? wider.at(y) <= at(y) && wider.reach(y) >= reach(y) : wider.at(y) >= at(y) && wider.reach(y) <= reach(y);
     }
 
+    /** What of it lies between two heights. */
+    Push between(double from, double to) {
+        return from == low && to == high ? this
+                : new Push(cell, cost, right, from, to, at(from), at(to), reach(from), reach(to), behind, onto, source, how, line);
+    }
+
+    /** It, but no further than a line from one x to another. */
+    Push upTo(double lowX, double highX) {
+        return new Push(cell, cost, right, low, high, lowAt, highAt, lowX, highX, behind, onto, source, how, line);
+    }
+
     /** The same water on its way through the next cell, which it enters along a line from one place to another. */
-    Push into(Cell next, int nextGap, int nextCost, boolean toRight, double from, double to, double shiftX, double shiftY, double fromX, double toX,
+    Push into(Cell next, int nextCost, boolean toRight, double from, double to, double shiftX, double shiftY, double fromX, double toX,
             boolean isBehind, Wet here, How way, Line where) {
         double turn = toRight == right ? 1 : -1;
         double fromReach = fromX + turn * (reach(from) - fromX), toReach = toX + turn * (reach(to) - toX);
-        return new Push(next, nextGap, nextCost, toRight, from + shiftY, to + shiftY, fromX + shiftX, toX + shiftX, fromReach + shiftX, toReach + shiftX,
-                isBehind, over, onto, here, way, where);
+        return new Push(next, nextCost, toRight, from + shiftY, to + shiftY, fromX + shiftX, toX + shiftX, fromReach + shiftX, toReach + shiftX,
+                isBehind, onto, here, way, where);
     }
 }

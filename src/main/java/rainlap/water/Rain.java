@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 /** Where water comes to the wall from outside. */
 interface Rain {
     /** On every surface. */
-    Rain EVERYWHERE = c -> Optional.of(c.rain());
+    Rain EVERYWHERE = c -> c.isOpen() ? Optional.of(c.rain()) : Optional.empty();
 
     /** What comes to a cell, on its outermost layer. */
     Optional<Wet> on(Cell c);
@@ -21,12 +21,12 @@ interface Rain {
         return new Rain() {
             @Override
             public Optional<Wet> on(Cell c) {
-                return some.test(c) ? Optional.of(c.rain()) : Optional.empty();
+                return c.isOpen() && some.test(c) ? Optional.of(c.rain()) : Optional.empty();
             }
 
             @Override
             public Optional<Cell> beside(Cell c) {
-                return c.towards(some);
+                return c.isOpen() ? c.towards(some) : Optional.empty();
             }
         };
     }

@@ -27,7 +27,7 @@ final class Reaches {
 
     private static Patches patches(List<Cell> cells) {
         Patches wet = new Patches();
-        cells.forEach(c -> add(c, wet));
+        cells.stream().filter(Cell::isOnFrame).forEach(c -> add(c, wet));
         wet.trim();
         return wet;
     }
@@ -49,10 +49,10 @@ final class Reaches {
 
     /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */
     private static void add(Cell c, Patches out) {
-        List<Patch> wet = c.pile.depth() == 0 ? List.of(Skyline.all(c)) : List.of();
+        List<Patch> wet = c.isOpen() ? List.of(Skyline.all(c)) : List.of();
         int since = 0;
         for (int level = 0; level <= Flow.MOST; level++) {
-            if (c.pile.depth() > 0 && c.isWetAt(level)) {
+            if (!c.isOpen() && c.isWetAt(level)) {
                 add(wet, since, level - 1, out);
                 wet = Skyline.of(c, level);
                 since = level;

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.stream.Collectors;
-import rainlap.material.Edge;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 
@@ -29,7 +28,7 @@ final class Runoff {
     private final Tally tally = new Tally();
     private long count;
 
-    private record Due(double height, long number, Cell cell, int gap) {}
+    private record Due(double height, long number, Cell cell) {}
 
     Runoff(Coat coat, long creep, double litresPerM2Hour) {
         this.coat = coat;
@@ -39,7 +38,7 @@ final class Runoff {
     }
 
     void run(List<Ground> grounds, List<Opening> all) {
-        grounds.get(0).cells.forEach(c -> await(c, c.openGap()));
+        grounds.get(0).cells.stream().filter(Cell::isOpen).forEach(this::await);
         Map<String, Ground> sills = grounds.stream().filter(Ground::isSill).collect(Collectors.toMap(g -> g.surface().opening(), g -> g));
         for (Opening o : all) {
             double litres = rain * o.rect().width() * o.rect().height();
@@ -51,8 +50,7 @@ final class Runoff {
             }
         }
         while (!due.isEmpty()) {
-            Due d = due.poll();
-            drain(d.cell(), d.gap());
+            drain(due.poll().cell());
         }
         edges.tell(grounds.get(0).cells, met);
     }
@@ -67,7 +65,7 @@ final class Runoff {
 
     private void ontoSill(Opening o, double litres, Ground sill) {
         for (Cell c : sill.cells) {
-            if (c.upper.isLevel() && c.upper.ay() == o.reveal()) {
+            if (c.isOpen() && c.upper.isLevel() && c.upper.ay() == o.reveal()) {
                 ontoSill(c, litres * (c.x1 - c.x0) / o.along(Side.SILL));
             }
         }
@@ -75,65 +73,60 @@ final class Runoff {
 
     /** Where its window drains to: what comes onto a bare sill has run nowhere. */
     private void ontoSill(Cell c, double litres) {
-        if (c.openGap() == 0) {
+        if (c.isOnFrame()) {
             tally.onOpenings += litres;
         } else {
-            pour(c, c.openGap(), new Stream(c.x0, c.x1, litres));
+            pour(c, new Stream(c.x0, c.x1, litres));
         }
     }
 
-    private void await(Cell c, int gap) {
-        due.add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, c, gap));
+    private void await(Cell c) {
+        due.add(new Due(c.ground.height(Math.max(c.upper.at(c.x0), c.upper.at(c.x1))), count++, c));
     }
 
-    private void pour(Cell c, int gap, Stream s) {
+    private void pour(Cell c, Stream s) {
         if (s.litres() <= 0) {
             return;
         }
-        List<Stream>[] flows = c.flows();
-        if (flows[gap] == null) {
-            flows[gap] = new ArrayList<>(1);
+        if (c.flows.isEmpty()) {
+            c.flows = new ArrayList<>(1);
+            if (!awaitsRain(c)) {
+                await(c);
+            }
         }
-        if (flows[gap].isEmpty() && !awaitsRain(c, gap)) {
-            await(c, gap);
-        }
-        flows[gap].add(s);
+        c.flows.add(s);
     }
 
     /** Whether it is on the list already because of its own rain. */
-    private static boolean awaitsRain(Cell c, int gap) {
-        return gap == c.openGap() && c.isDry && c.ground.surface().isWall();
+    private static boolean awaitsRain(Cell c) {
+        return c.isOpen() && c.isDry && c.ground.isWall();
     }
 
-    private void drain(Cell c, int gap) {
-        List<Stream> streams = new ArrayList<>();
-        List<Stream> waiting = c.flows()[gap];
-        if (waiting != null) {
-            streams.addAll(Stream.merged(waiting));
-            waiting.clear();
-        }
-        if (gap == c.openGap() && c.ground.surface().isWall()) {
+    private void drain(Cell c) {
+        List<Stream> streams = new ArrayList<>(Stream.merged(c.flows));
+        c.flows = List.of();
+        if (c.isOpen() && c.ground.isWall()) {
             edges.note(c, streams);
         }
-        if (awaitsRain(c, gap)) {
+        if (awaitsRain(c)) {
             rainOn(c, streams);
         }
-        c.isDry &= gap != c.openGap();
-        if (gap == 0) {
+        c.isDry = false;
+        if (c.isOnFrame()) {
             tally.frame += streams.stream().mapToDouble(Stream::litres).sum();
             return;
         }
-        streams.forEach(s -> down(c, gap, overLedge(c, gap, s)));
+        streams.forEach(s -> down(c, overLedge(c, s)));
     }
 
     /** Its own rain, by the stretches of its lower line. */
     private void rainOn(Cell c, List<Stream> streams) {
         long at = c.x0;
-        List<Seam> seams = Arrays.stream(c.down).sorted(Comparator.comparingLong(Seam::from)).toList();
+        List<Seam> seams = Arrays.stream(c.down).sorted(Comparator.comparingLong(x -> x.from)).toList();
         for (Seam s : seams) {
-            streams.add(rain(c, at, s.from()));
-            streams.add(rain(c, Math.max(at, s.from()), s.to()));
-            at = Math.max(at, s.to());
+            streams.add(rain(c, at, s.from));
+            streams.add(rain(c, Math.max(at, s.from), s.to));
+            at = Math.max(at, s.to);
         }
         streams.add(rain(c, at, c.x1));
     }
@@ -148,14 +141,14 @@ final class Runoff {
     }
 
     /** Leaves their share to the open ends of a ledge; returns what goes on over its front. */
-    private Stream overLedge(Cell c, int gap, Stream s) {
-        OptionalDouble y = coat.ledge(c, gap);
+    private Stream overLedge(Cell c, Stream s) {
+        OptionalDouble y = coat.ledge(c);
         if (y.isEmpty()) {
             return s;
         }
         List<List<Exit>> ends = new ArrayList<>();
         for (boolean right : new boolean[] {false, true}) {
-            List<Exit> end = ways.offEnd(c, gap, y.getAsDouble(), s.from(), right).stream().filter(e -> e.cost() == 0).toList();
+            List<Exit> end = ways.offEnd(c, y.getAsDouble(), s.from(), right).stream().filter(e -> e.cost() == 0).toList();
             if (!end.isEmpty()) {
                 ends.add(end);
             }
@@ -166,7 +159,7 @@ final class Runoff {
     }
 
     private void offEnd(Cell c, List<Exit> end, double litres) {
-        if (c.ground.surface().isWall()) {
+        if (c.ground.isWall()) {
             met.addEnd(end.get(0).over(), end.get(0).line(), litres);
         }
         leave(end, litres);
@@ -178,106 +171,105 @@ final class Runoff {
             if (e.leaves()) {
                 tally.leave(e.out(), each);
             } else {
-                pour(e.cell(), e.gap(), new Stream(e.from(), e.from() + 1, each));
+                pour(e.cell(), new Stream(e.from(), e.from() + 1, each));
             }
         }
     }
 
-    private void down(Cell c, int gap, Stream s) {
+    private void down(Cell c, Stream s) {
         double over = s.litres();
         for (Seam seam : c.down) {
-            long a = Math.max(s.from(), seam.from()), b = Math.min(s.to(), seam.to());
+            long a = Math.max(s.from(), seam.from), b = Math.min(s.to(), seam.to);
             if (a < b) {
                 double part = s.between(a, b);
                 over -= part;
-                over(c, gap, seam, a, b, part);
+                over(seam, a, b, part);
             }
         }
         if (over > s.litres() * 1e-12) {
-            offTheWall(c, gap, s, over);
+            offTheWall(c, s, over);
         }
     }
 
-    private void offTheWall(Cell c, int gap, Stream s, double litres) {
+    private void offTheWall(Cell c, Stream s, double litres) {
         if (c.overPipe) {
-            along(c, gap, s.from(), s.to(), litres);
+            along(c, s.from(), s.to(), litres);
         } else if (c.ground.isHead()) {
             tally.leave(Exit.Out.OPENING, litres);
         } else {
-            double into = c.ground.isWall() ? intoOpenings(c, gap, s) : 0;
+            double into = c.ground.isWall() ? intoOpenings(c, s) : 0;
             tally.leave(Exit.Out.OPENING, into);
             tally.leave(Exit.Out.FOOT, litres - into);
         }
     }
 
     /** Over the heads of openings without reveal. */
-    private double intoOpenings(Cell c, int gap, Stream s) {
+    private double intoOpenings(Cell c, Stream s) {
         double sum = 0;
         for (Opening o : coat.flush().under(c.lower, s.from(), s.to())) {
             long a = Math.max(s.from(), o.rect().minX()), b = Math.min(s.to(), o.rect().maxX());
             sum += s.between(a, b);
-            if (gap == c.openGap()) {
+            if (c.isOpen()) {
                 met.addAtOpening(a, b, c.lower, s.between(a, b));
             }
         }
         return sum;
     }
 
-    private void over(Cell c, int gap, Seam seam, long a, long b, double litres) {
-        if (Flow.isCarriedPast(c.pile, gap, seam.inFront()) || gap == c.openGap() && isThrownClear(c, seam)) {
-            meet(c, gap, seam, a, b, litres);
+    private void over(Seam seam, long a, long b, double litres) {
+        meet(seam, a, b, litres);
+        if (seam.carriesPast || seam.cell.isOpen() && isThrownClear(seam)) {
             tally.leave(Exit.Out.CLEAR, litres);
             return;
         }
-        Crossing x = new Crossing(coat, c.pile, gap, seam.lower().pile, Edge.TOP);
-        meet(c, gap, seam, a, b, litres);
         List<Integer> free = new ArrayList<>();
-        for (int j = x.lo; j <= x.hi; j++) {
-            if (x.cost(j) == 0) {
-                free.add(j);
+        for (int i = 0; i < seam.count(); i++) {
+            if (seam.cost(i) == 0) {
+                free.add(i);
             }
         }
-        List<List<Exit>> ends = ways.isHeld(x) ? ends(c, gap, a, b) : List.of();
+        List<List<Exit>> ends = seam.isHeld() ? ends(seam.cell, a, b) : List.of();
         double share = litres / (free.size() + ends.size());
-        for (int j : free) {
-            long from = seam.ontoSill() ? seam.lower().x0 : a + seam.shift(), to = seam.ontoSill() ? seam.lower().x1 : b + seam.shift();
-            pour(seam.lower(), j, new Stream(from, to, share));
+        for (int i : free) {
+            Cell c = seam.to(i);
+            pour(c, seam.ontoSill ? new Stream(c.x0, c.x1, share) : new Stream(a + seam.shift, b + seam.shift, share));
         }
         ends.forEach(end -> leave(end, share));
         tally.trapped += free.isEmpty() && ends.isEmpty() ? litres : 0;
     }
 
     /** A flashing or trim with a drip, whose lower edge this is, lets go of the water. */
-    private boolean isThrownClear(Cell c, Seam seam) {
-        return c.pile.depth() > 0 && coat.hasDrip(c.pile.at(c.pile.depth() - 1)) && !seam.lower().pile.holds(c.pile.at(c.pile.depth() - 1));
+    private boolean isThrownClear(Seam seam) {
+        int on = seam.cell.on;
+        return on >= 0 && coat.hasDrip(on) && !seam.there().holds(on);
     }
 
-    private void meet(Cell c, int gap, Seam seam, long a, long b, double litres) {
-        if (gap != c.openGap() || !c.ground.surface().isWall()) {
+    private void meet(Seam seam, long a, long b, double litres) {
+        if (!seam.cell.isOpen() || !seam.cell.ground.isWall()) {
             return;
         }
-        if (seam.lower().pile != c.pile) {
-            met.add(c.pile, seam.lower().pile, a, b, seam.line(), litres);
+        if (seam.there() != seam.here()) {
+            met.add(seam.here(), seam.there(), a, b, seam.line(), litres);
         }
-        if (seam.lower().ground.isHead()) {
+        if (seam.to(0).ground.isHead()) {
             met.addAtOpening(a, b, seam.line(), litres);
         }
     }
 
-    private void along(Cell c, int gap, long from, long to, double litres) {
-        List<List<Exit>> ends = ends(c, gap, from, to);
+    private void along(Cell c, long from, long to, double litres) {
+        List<List<Exit>> ends = ends(c, from, to);
         tally.trapped += ends.isEmpty() ? litres : 0;
         ends.forEach(end -> leave(end, litres / ends.size()));
     }
 
     /** The ways out at either end of a line, as far as it goes down to it. */
-    private List<List<Exit>> ends(Cell c, int gap, long from, long to) {
+    private List<List<Exit>> ends(Cell c, long from, long to) {
         List<List<Exit>> out = new ArrayList<>(2);
         if (c.lower.slope() >= 0) {
-            out.add(ways.along(c, gap, from, false, Ways.Running.UNTOLD));
+            out.add(ways.along(c, from, false, Ways.Running.UNTOLD));
         }
         if (c.lower.slope() <= 0) {
-            out.add(ways.along(c, gap, to, true, Ways.Running.UNTOLD));
+            out.add(ways.along(c, to, true, Ways.Running.UNTOLD));
         }
         out.removeIf(List::isEmpty);
         return out;

@@ -35,12 +35,13 @@ final class Runs {
     }
 
     /** Notes the battens that begin at a stretch of a cell's lower line, on whose tops its water comes to lie as drawn. */
-    void rest(Wet w, Crossing x, long from, long to, boolean held) {
-        for (int j = x.lo; j < x.hi && w.cost() == 0; j++) {
-            if (coat.isBatten(x.overAt(j))) {
+    void rest(Wet w, Seam x, long from, long to, boolean held) {
+        for (int i = 0; x.begins(i) && w.cost() == 0; i++) {
+            int over = x.to(i).over;
+            if (coat.isBatten(over)) {
                 Ground g = w.cell().ground;
                 Line l = w.cell().lower;
-                onBattens.add(new OnBatten(coat.piece(x.overAt(j)).id(), g.surface(),
+                onBattens.add(new OnBatten(coat.piece(over).id(), g.surface(),
                         List.of(g.turned(new Point(from, Math.round(l.at(from)))), g.turned(new Point(to, Math.round(l.at(to))))), isLevel(l), held));
             }
         }
@@ -64,7 +65,7 @@ final class Runs {
 
     private boolean goesOut(Wet w, long start, boolean right) {
         OnItsWay way = new OnItsWay(w);
-        List<Exit> exits = ways.along(w.cell(), w.gap(), start, right, way);
+        List<Exit> exits = ways.along(w.cell(), start, right, way);
         way.tell();
         for (Exit e : exits) {
             if (!e.leaves()) {
@@ -83,7 +84,6 @@ final class Runs {
     private final class OnItsWay implements Ways.Running {
         private final Wet source;
         private Cell cell;
-        private int gap;
         private long from;
         private long to;
 
@@ -92,14 +92,13 @@ final class Runs {
         }
 
         @Override
-        public void along(Cell c, int inGap, long a, long b) {
-            if (c == cell && inGap == gap && a <= to && b >= from) {
+        public void along(Cell c, long a, long b) {
+            if (c == cell && a <= to && b >= from) {
                 from = Math.min(from, a);
                 to = Math.max(to, b);
             } else {
                 tell();
                 cell = c;
-                gap = inGap;
                 from = a;
                 to = b;
             }
@@ -113,21 +112,21 @@ final class Runs {
         void tell() {
             if (cell != null && from < to) {
                 Line line = cell.lower;
-                How how = coat.how(Move.ALONG, gap < cell.openGap() ? cell.pile.at(gap) : -1);
-                flow.wet(new Wet(cell, gap, true, source.cost(), from, to, line.at(from) + 1, line.at(to) + 1, source, how, line.part(from, to)));
+                How how = coat.how(Move.ALONG, cell.over);
+                flow.wet(new Wet(cell, true, source.cost(), from, to, line.at(from) + 1, line.at(to) + 1, source, how, line.part(from, to)));
             }
         }
     }
 
     /** Off the ends of a flashing whose ledge this water stands over. */
     void overLedge(Wet w) {
-        OptionalDouble y = coat.ledge(w.cell(), w.gap());
+        OptionalDouble y = coat.ledge(w.cell());
         if (y.isEmpty() || w.top((w.from() + w.to()) / 2.0) < y.getAsDouble()) {
             return;
         }
         for (boolean right : new boolean[] {false, true}) {
-            if (left.add(new End(w.cell().ground, w.cell().pile.at(w.gap() - 1), w.cost(), right))) {
-                List<Exit> exits = ways.offEnd(w.cell(), w.gap(), y.getAsDouble(), right ? w.to() : w.from(), right);
+            if (left.add(new End(w.cell().ground, w.cell().on, w.cost(), right))) {
+                List<Exit> exits = ways.offEnd(w.cell(), y.getAsDouble(), right ? w.to() : w.from(), right);
                 exits.forEach(e -> flow.wet(e.wet(w, coat.how(Move.LEDGE, e.over()))));
             }
         }

@@ -1,16 +1,34 @@
 package rainlap.water;
 
-/**
- * The stretch of a line along which one cell lies over another.
- *
- * @param from left end, in the upper cell's x
- * @param shift what is added to get the lower cell's x
- * @param inFront pieces that go on in front of an opening below the line: they carry water past it
- * @param ontoSill whether the lower cell is a sill that the upper one, a jamb, stands on: then x does not carry over
- */
-record Seam(Cell upper, Cell lower, long from, long to, long shift, Pile inFront, boolean ontoSill) {
-    static Seam plain(Cell upper, Cell lower, long from, long to) {
-        return new Seam(upper, lower, from, to, 0, null, false);
+import rainlap.material.Edge;
+
+/** A stretch of a cell's lower or upper line with what lies beyond it. */
+final class Seam extends Crossing {
+    /** Whether the other side lies above. */
+    final boolean up;
+    /** Ends, in the cell's own x. */
+    final long from;
+    long to;
+    /** What is added to x to get that of the other side. */
+    final long shift;
+    /** Whether a jamb stands on a sill here: then x does not carry over. From and to are the jamb's. */
+    final boolean ontoSill;
+    /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
+    final boolean carriesPast;
+
+    Seam(Column here, int gap, Column there, boolean up, long from, long to, long shift, boolean ontoSill, Pile inFront) {
+        super(here, gap, there);
+        this.up = up;
+        this.from = from;
+        this.to = to;
+        this.shift = shift;
+        this.ontoSill = ontoSill;
+        this.carriesPast = Flow.isCarriedPast(here.pile, gap, inFront);
+    }
+
+    @Override
+    Edge facing() {
+        return up ? Edge.BOTTOM : Edge.TOP;
     }
 
     /** Whether x is the same on both sides. */
@@ -18,12 +36,8 @@ record Seam(Cell upper, Cell lower, long from, long to, long shift, Pile inFront
         return shift == 0 && !ontoSill;
     }
 
-    Seam to(long further) {
-        return new Seam(upper, lower, from, further, shift, inFront, ontoSill);
-    }
-
-    /** The line, in the upper cell's frame. */
+    /** The line, in the frame of the cell; where a jamb stands on a sill, in the jamb's. */
     Line line() {
-        return upper.lower;
+        return !up ? cell.lower : ontoSill ? to(0).lower : cell.upper;
     }
 }

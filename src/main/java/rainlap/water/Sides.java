@@ -26,8 +26,8 @@ final class Sides {
     void tell(List<Cell> wall, Met met) {
         for (Cell c : wall) {
             for (Flank f : c.flanks) {
-                if (f.b().ground == c.ground && f.b().pile != c.pile) {
-                    met.addBeside(c.pile, f.b().pile, f, beside(f, f.from(), f.from() + 0.5), beside(f, f.to(), f.to() - 0.5));
+                if (c.isOpen() && f.last().ground == c.ground && f.there() != f.here()) {
+                    met.addBeside(f, beside(f, f.from, f.from + 0.5), beside(f, f.to, f.to - 0.5));
                 }
             }
         }
@@ -35,10 +35,10 @@ final class Sides {
 
     /** @param inside a height on the flank's own side of that end of it, where its neighbours are told from those further up or down */
     private double beside(Flank f, double y, double inside) {
-        boolean left = f.aRight();
+        boolean left = f.right;
         long x = f.x(), end = left ? x - creep : x + creep;
         double sum = 0;
-        Cell c = f.a();
+        Cell c = f.cell;
         while (c != null && x != end) {
             long stop = left ? Math.max(end, c.x0) : Math.min(end, c.x1);
             sum += in(c, Math.min(x, stop), Math.max(x, stop), y);
@@ -50,8 +50,8 @@ final class Sides {
 
     private static Cell next(Cell c, boolean right, double y) {
         for (Flank f : c.flanks) {
-            if (f.aRight() == right && f.from() <= y && y <= f.to() && f.b().ground == c.ground) {
-                return f.b();
+            if (f.right == right && f.from <= y && y <= f.to && f.last().ground == c.ground) {
+                return f.last();
             }
         }
         return null;

@@ -17,8 +17,8 @@ final class Skyline {
 
     /** Of the water that needed no more failures than this. */
     static List<Patch> of(Cell cell, int defences) {
-        List<Wet> wet = new ArrayList<>(cell.onFrame().size());
-        for (Wet w : cell.onFrame()) {
+        List<Wet> wet = new ArrayList<>(cell.settled().size());
+        for (Wet w : cell.settled()) {
             if (w.cost() <= defences) {
                 if (w.from() == cell.x0 && w.to() == cell.x1 && w.isFull(cell.x0, cell.x1)) {
                     return List.of(all(cell));

@@ -2,23 +2,33 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.LongStream;
+import rainlap.geom.Box;
+import rainlap.wall.Side;
+import rainlap.water.Column.Run;
+import rainlap.water.PipeEdge.Where;
 
 /**
  * Cuts a band of a surface into cells, from left to right. In each upright slab between two neighbouring corners or crossings the edges do
- * not cross; between them lie trapezoids, and those that go on unchanged into the next slab are one cell.
+ * not cross; between them lie columns, and what of one gap lies over one another in them is a trapezoid. Those that go on unchanged into the next slab are one cell.
  */
 final class Sweep {
+    /** On a very wide wall no cell reaches over a multiple of this, so that what is kept in one stays little: some bays, grid units. */
+    private static final long WIDEST = 600_000, VERY_WIDE = 3_000_000;
+
     private final Ground ground;
     private final Pile.Source piles;
     private final long bottom;
     private final long top;
     private final Border[] byStart;
     private final long[] breaks;
-    private final List<Cell> made = new ArrayList<>();
+    private final Rim.Cut made = new Rim.Cut();
 
     private Active active = new Active();
-    private List<Cell> open = new ArrayList<>();
+    private List<Column> columns = List.of();
+    private List<Run> open = List.of();
 
     /**
      * @param borders of everything that reaches into the band or lies under it, in any order
@@ -33,11 +43,10 @@ final class Sweep {
         this.top = top;
         this.breaks = breaks;
         byStart = borders.toArray(Border[]::new);
-        Arrays.sort(byStart, java.util.Comparator.comparingLong(b -> b.line().ax()));
+        Arrays.sort(byStart, Comparator.comparingLong(b -> b.line().ax()));
     }
 
-    /** The cells, in no order that means anything but always the same. */
-    List<Cell> run() {
+    Rim.Cut run() {
         int next = 0;
         for (int i = 0; i + 1 < breaks.length; i++) {
             long from = breaks[i];
@@ -50,130 +59,222 @@ final class Sweep {
             }
             while (from < breaks[i + 1]) {
                 long to = active.arrange(from, breaks[i + 1]);
-                take(slab(from, to), from, to);
+                take(from, to);
                 from = to;
             }
+        }
+        for (Column c : columns) {
+            long x = breaks[breaks.length - 1];
+            made.right().add(new Rim(c, null, c.lower.at(x), c.upper.at(x)));
         }
         return made;
     }
 
-    /** The trapezoids of one slab, from the bottom up. */
-    private List<Cell> slab(long from, long to) {
-        List<Cell> out = new ArrayList<>();
+    /** The columns of one slab, from the bottom up. */
+    private List<Column> slab(long from, long to) {
+        List<Column> out = new ArrayList<>(columns.size() + 4);
         Zone zone = new Zone(piles);
         Line below = Line.level(bottom, from, to);
         double mid = (from + to) / 2.0;
-        int pipeBelow = -1;
         int i = active.skipTo(bottom, mid, zone);
         while (true) {
             boolean done = i >= active.size() || active.height(i) >= top;
             Line line = done ? Line.level(top, from, to) : active.line(i);
-            int end = done ? i : active.endOfLine(i);
-            int pipeAbove = -1;
-            for (int k = i; k < end; k++) {
-                pipeAbove = Math.max(pipeAbove, active.get(k).pipe());
-            }
-            if (zone.hasCell() && line.at(mid) > below.at(mid)) {
-                Cell c = new Cell(ground, from, to, below, line, zone.pile(), zone.opening());
-                c.overPipe = pipeBelow >= 0;
-                c.underPipe = pipeAbove >= 0;
-                c.pipe = Math.max(pipeAbove, pipeBelow);
-                out.add(c);
+            if (zone.isInside() && line.at(mid) > below.at(mid)) {
+                out.add(zone.column(below, line));
             }
             if (done) {
                 return out;
             }
+            int end = active.endOfLine(i);
             for (int k = i; k < end; k++) {
                 zone.cross(active.get(k));
             }
             below = line;
-            pipeBelow = pipeAbove;
             i = end;
         }
     }
 
-    /** Joins a slab's trapezoids to those of the slab before. */
-    private void take(List<Cell> slab, long from, long to) {
-        List<Cell> now = new ArrayList<>(slab.size());
-        int k = 0;
-        for (Cell c : slab) {
-            while (k < open.size() && open.get(k).lower.at(from) < c.lower.at(from) - 1) {
-                k++;
-            }
-            Cell same = goesOn(c, from, k);
-            if (same != null) {
-                same.x1 = to;
-                now.add(same);
-            } else {
-                made.add(c);
-                now.add(c);
-            }
+    /** Joins a slab's columns to one another, and to those of the slab before. */
+    private void take(long from, long to) {
+        List<Column> now = slab(from, to);
+        double mid = (from + to) / 2.0;
+        List<Run> runs = new ArrayList<>(open.size() + 4);
+        Column before = null;
+        for (Column c : now) {
+            stack(before != null && before.isUnder(c, mid) ? before : null, c, runs);
+            before = c;
+        }
+        goOn(runs, from, to);
+        if (columns.isEmpty()) {
+            now.forEach(c -> made.left().add(new Rim(c, null, c.lower.at(from), c.upper.at(from))));
         }
         joinSideways(now, from);
-        joinUpwards(now, from, to);
-        open = now;
+        joinUpwards(now, from, to, mid);
+        columns = now;
+        open = runs;
     }
 
-    private Cell goesOn(Cell c, long from, int start) {
-        for (int k = start; k < open.size(); k++) {
-            Cell o = open.get(k);
-            if (o.lower.at(from) > c.lower.at(from) + 1) {
-                return null;
+    /** Adds a column on top: gaps between the same two layers go on in it. */
+    private static void stack(Column low, Column high, List<Run> runs) {
+        if (low != null && low.hasCells() && high.pipe >= 0) {
+            for (Run r : low.runs) {
+                r.underPipe = true;
+                r.pipe = Math.max(r.pipe, high.pipe);
             }
-            if (o.x1 == from && o.pile == c.pile && o.opening == c.opening && o.pipe == c.pipe && o.overPipe == c.overPipe && o.underPipe == c.underPipe
-                    && o.lower.isSame(c.lower) && o.upper.isSame(c.upper)) {
+        }
+        if (!high.hasCells()) {
+            return;
+        }
+        boolean goesOn = low != null && low.hasCells();
+        high.runs = new Run[high.pile.depth() + 1];
+        for (int gap = 0; gap < high.runs.length; gap++) {
+            int from = goesOn ? high.goesOnFrom(low.pile, gap) : -1;
+            Run r = from < 0 ? new Run(high, gap) : low.runs[from];
+            if (from < 0) {
+                r.overPipe = low != null && low.pipe >= 0;
+                r.pipe = r.overPipe ? low.pipe : -1;
+                runs.add(r);
+            }
+            r.last = high;
+            high.runs[gap] = r;
+        }
+    }
+
+    /** Finds the cells of a slab's trapezoids: those of the slab before where they are the same. */
+    private void goOn(List<Run> runs, long from, long to) {
+        boolean cut = isCut(ground.extent(), from);
+        int k = 0;
+        for (Run r : runs) {
+            double low = r.first.lower.at(from);
+            while (k < open.size() && open.get(k).first.lower.at(from) < low - 1) {
+                k++;
+            }
+            Run same = cut ? null : same(r, low, from, k);
+            if (same != null) {
+                r.cell = same.cell;
+                r.cell.x1 = to;
+            } else {
+                r.cell = r.begin(ground, from, to);
+                made.cells().add(r.cell);
+            }
+        }
+    }
+
+    private static boolean isCut(Box extent, long x) {
+        return extent.width() > VERY_WIDE && Math.floorMod(x - extent.minX(), WIDEST) == 0;
+    }
+
+    /** Where the cells of a surface are cut though nothing ends there. */
+    static LongStream cuts(Box extent) {
+        return extent.width() <= VERY_WIDE ? LongStream.empty() : LongStream.iterate(extent.minX(), x -> x < extent.maxX(), x -> x + WIDEST);
+    }
+
+    private Run same(Run r, double low, long x, int start) {
+        for (int k = start; k < open.size(); k++) {
+            Run o = open.get(k);
+            if (o.goesOnIn(r)) {
                 return o;
+            }
+            if (o.first.lower.at(x) > low + 1) {
+                return null;
             }
         }
         return null;
     }
 
-    private void joinSideways(List<Cell> now, long x) {
+    private void joinSideways(List<Column> now, long x) {
         int k = 0;
-        for (Cell right : now) {
-            if (right.x0 != x) {
-                continue;
-            }
+        for (Column right : now) {
             double low = right.lower.at(x), high = right.upper.at(x);
-            while (k > 0 && open.get(k - 1).upper.at(x) > low) {
+            while (k > 0 && columns.get(k - 1).upper.at(x) > low) {
                 k--;
             }
-            while (k < open.size() && open.get(k).upper.at(x) <= low) {
+            while (k < columns.size() && columns.get(k).upper.at(x) <= low) {
                 k++;
             }
-            for (int j = k; j < open.size() && open.get(j).lower.at(x) < high; j++) {
-                Cell left = open.get(j);
+            for (int j = k; j < columns.size() && columns.get(j).lower.at(x) < high; j++) {
+                Column left = columns.get(j);
                 double from = Math.max(low, left.lower.at(x)), to = Math.min(high, left.upper.at(x));
-                if (left.x1 == x && to - from > 0.5) {
-                    Flank f = new Flank(left, right, true, false, from, to, 0, null);
-                    left.beside().flanks.add(f);
-                    right.beside().flanks.add(f.turned());
+                if (to - from > 0.5) {
+                    meet(left, right, x, from, to);
                 }
             }
         }
     }
 
-    private static void joinUpwards(List<Cell> now, long from, long to) {
-        for (int i = 0; i + 1 < now.size(); i++) {
-            Cell lower = now.get(i), upper = now.get(i + 1);
-            if (lower.upper.isSame(upper.lower) || Math.abs(lower.upper.at((from + to) / 2.0) - upper.lower.at((from + to) / 2.0)) < 0.5) {
-                join(upper, lower, from, to);
+    private void meet(Column left, Column right, long x, double from, double to) {
+        if (left.hasCells() && right.hasCells()) {
+            flanks(left, right, x, from, to);
+        } else if (left.hasCells()) {
+            meetsNone(left, right, true, x, from, to);
+        } else if (right.hasCells()) {
+            meetsNone(right, left, false, x, from, to);
+        }
+    }
+
+    /** What goes on over the line needs no way across. */
+    private static void flanks(Column left, Column right, long x, double from, double to) {
+        for (int gap = 0; gap < left.runs.length; gap++) {
+            if (left.runs[gap].cell.x1 == x) {
+                Neighbours.flank(left, gap, right, true, from, to);
+            }
+        }
+        for (int gap = 0; gap < right.runs.length; gap++) {
+            if (right.runs[gap].cell.x0 == x) {
+                Neighbours.flank(right, gap, left, false, from, to);
             }
         }
     }
 
-    /** Adds a seam, or lengthens the last one of the same two cells. */
-    static void join(Cell upper, Cell lower, long from, long to) {
-        List<Seam> down = upper.beside().down, up = lower.beside().up;
-        int last = down.size() - 1, lastUp = up.size() - 1;
-        if (last >= 0 && down.get(last).lower() == lower && down.get(last).to() == from && lastUp >= 0 && up.get(lastUp).upper() == upper) {
-            Seam longer = down.get(last).to(to);
-            down.set(last, longer);
-            up.set(lastUp, longer);
+    private void meetsNone(Column c, Column none, boolean right, long x, double from, double to) {
+        if (none.pipe >= 0) {
+            PipeEdge.tell(c, none.pipe, Where.BESIDE, Math.round(from), Math.round(to), x);
         } else {
-            Seam s = Seam.plain(upper, lower, from, to);
-            down.add(s);
-            up.add(s);
+            made.add(none.opening, right ? Side.LEFT : Side.RIGHT, new Rim(c, inFront(none), from, to));
+        }
+    }
+
+    private static Pile inFront(Column opening) {
+        return opening.pile.depth() > 0 ? opening.pile : null;
+    }
+
+    private void joinUpwards(List<Column> now, long from, long to, double mid) {
+        for (int i = 0; i + 1 < now.size(); i++) {
+            if (now.get(i).isUnder(now.get(i + 1), mid)) {
+                join(now.get(i), now.get(i + 1), from, to, made);
+            }
+        }
+        if (!now.isEmpty() && now.get(0).lower.isLevel() && now.get(0).lower.ay() == bottom) {
+            Rim.append(made.bottom(), new Rim(now.get(0), null, from, to));
+        }
+        Column last = now.isEmpty() ? null : now.get(now.size() - 1);
+        if (last != null && last.upper.isLevel() && last.upper.ay() == top) {
+            Rim.append(made.top(), new Rim(last, null, from, to));
+        }
+    }
+
+    /** Joins what ends at the line between two columns to what begins there. */
+    static void join(Column low, Column high, long from, long to, Rim.Cut made) {
+        if (low.hasCells() && high.hasCells()) {
+            for (int gap = 0; gap < high.runs.length; gap++) {
+                if (high.runs[gap].first == high) {
+                    Neighbours.seam(high, gap, low, false, from, to);
+                }
+            }
+            for (int gap = 0; gap < low.runs.length; gap++) {
+                if (low.runs[gap].last == low) {
+                    Neighbours.seam(low, gap, high, true, from, to);
+                }
+            }
+        } else if (low.hasCells() && high.pipe >= 0) {
+            PipeEdge.tell(low, high.pipe, Where.UNDER, from, to, 0);
+        } else if (high.hasCells() && low.pipe >= 0) {
+            PipeEdge.tell(high, low.pipe, Where.OVER, from, to, 0);
+        } else if (low.hasCells()) {
+            made.add(high.opening, Side.SILL, new Rim(low, null, from, to));
+        } else if (high.hasCells()) {
+            made.add(low.opening, Side.HEAD, new Rim(high, inFront(low), from, to));
         }
     }
 }

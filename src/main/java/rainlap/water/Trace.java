@@ -111,8 +111,8 @@ public final class Trace {
         Cell c = w.cell();
         List<Point> where = List.of(c.ground.turned(new Point(t.from(), Math.round(c.lower.at(t.from())))),
                 c.ground.turned(new Point(t.to(), Math.round(c.lower.at(t.to())))));
-        String over = w.gap() < c.openGap() ? paths.name(c.pile.at(w.gap())) : "";
-        String layer = w.gap() == 0 ? Step.FRAME : paths.name(c.pile.at(w.gap() - 1));
+        String over = c.isOpen() ? "" : paths.name(c.over);
+        String layer = paths.name(c.on);
         return new Standing(over, layer, c.ground.surface(), where, paths.to(w));
     }
 

@@ -3,16 +3,14 @@ package rainlap.water;
 /** Where water that runs along the lower line of cells has got to. */
 final class Walk {
     Cell cell;
-    int gap;
     long x;
 
-    Walk(Cell cell, int gap, long x) {
-        go(cell, gap, x);
+    Walk(Cell cell, long x) {
+        go(cell, x);
     }
 
-    void go(Cell to, int inGap, long at) {
+    void go(Cell to, long at) {
         cell = to;
-        gap = inGap;
         x = at;
     }
 
@@ -20,15 +18,10 @@ final class Walk {
         return x == (right ? cell.x1 : cell.x0);
     }
 
-    /** The piece over it, or -1. */
-    int over() {
-        return gap < cell.openGap() ? cell.pile.at(gap) : -1;
-    }
-
     /** The seam just beyond, or null where there is none. */
     Seam seamBeyond(boolean right) {
         for (Seam s : cell.down) {
-            if (right ? s.from() <= x && x < s.to() : s.from() < x && x <= s.to()) {
+            if (right ? s.from <= x && x < s.to : s.from < x && x <= s.to) {
                 return s;
             }
         }
@@ -39,10 +32,10 @@ final class Walk {
     long nextSeam(boolean right) {
         long next = right ? cell.x1 : cell.x0;
         for (Seam s : cell.down) {
-            if (right && s.from() > x) {
-                next = Math.min(next, s.from());
-            } else if (!right && s.to() < x) {
-                next = Math.max(next, s.to());
+            if (right && s.from > x) {
+                next = Math.min(next, s.from);
+            } else if (!right && s.to < x) {
+                next = Math.max(next, s.to);
             }
         }
         return next;
@@ -51,7 +44,7 @@ final class Walk {
     /** The flank on one side that holds the place just above a height, or null. */
     Flank flank(boolean right, double y) {
         for (Flank f : cell.flanks) {
-            if (f.aRight() == right && f.from() <= y + 0.5 && f.to() > y + 0.5) {
+            if (f.right == right && f.from <= y + 0.5 && f.to > y + 0.5) {
                 return f;
             }
         }

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
+import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** All cells of an elevation with the water in them. */
@@ -43,14 +45,14 @@ final class Waters {
 
     /** Dry. */
     private Waters(Stack stack, Drive drive, Crew crew, long strip) {
-        Ground wall = Ground.ofWall(stack.elevation().outline().box());
+        coat = new Coat(stack);
+        Ground wall = Ground.ofWall(stack.elevation().outline().box(), coat);
         openings = stack.elevation().openings();
         grounds.add(wall);
-        List<Opening> deep = openings.stream().filter(o -> o.reveal() > 0).toList();
-        deep.forEach(o -> grounds.addAll(Glue.reveals(o)));
-        crew.inRuns(grounds.subList(1, grounds.size()), run -> carve(run, stack));
-        glue(deep, Carving.carveWall(wall, stack, new Bordering(deep), crew));
-        coat = new Coat(stack);
+        openings.stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat)));
+        List<Ground> reveals = grounds.subList(1, grounds.size());
+        List<Rim.Cut> cuts = crew.inRuns(reveals, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
+        glue(reveals, cuts, Carving.carveWall(wall, stack, crew));
         strips = new Strips(grounds, strip, crew);
         this.drive = drive;
         flows = new Flows(strips, coat, drive, Bounds.NONE);
@@ -61,18 +63,18 @@ final class Waters {
         return new Waters(stack, drive, Crew.ALONE, Strips.WIDE);
     }
 
-    private static List<Ground> carve(List<Ground> reveals, Stack stack) {
-        reveals.forEach(g -> Carving.carve(g, stack));
-        return reveals;
-    }
-
-    private void glue(List<Opening> deep, Bordering.Cells cells) {
-        Map<String, List<Ground>> sides = new HashMap<>();
-        grounds.forEach(g -> sides.computeIfAbsent(g.surface().opening(), k -> new ArrayList<>(4)).add(g));
-        for (Opening o : deep) {
-            new Glue(o, sides.get(o.id())).join(cells.beside().getOrDefault(o.id(), List.of()));
+    private void glue(List<Ground> reveals, List<Rim.Cut> cuts, Rim.Cut wall) {
+        Map<String, Map<Side, Rim.Cut>> sides = new HashMap<>();
+        for (int i = 0; i < cuts.size(); i++) {
+            Surface s = reveals.get(i).surface();
+            sides.computeIfAbsent(s.opening(), k -> new EnumMap<>(Side.class)).put(s.side(), cuts.get(i));
         }
-        Glue.dropFronts(cells.inFront());
+        for (int i = 0; i < openings.size(); i++) {
+            Opening o = openings.get(i);
+            if (sides.containsKey(o.id())) {
+                new Glue(o, sides.get(o.id())).join(wall.openings().getOrDefault(i, Map.of()));
+            }
+        }
     }
 
     /** What runs where as drawn, in this much rain. */
@@ -116,11 +118,11 @@ final class Waters {
 
     /** What of the rain lies above, on or below a place. */
     private Stream<Wet> onWall(Box place) {
-        return strips.in(place).stream().map(c -> c.rain().between(Math.max(c.x0, place.minX()), Math.min(c.x1, place.maxX())));
+        return strips.in(place).stream().filter(Cell::isOpen).map(c -> c.rain().in(place));
     }
 
     private Stream<Wet> onReveals(String opening) {
-        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream()).map(Cell::rain);
+        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream()).filter(Cell::isOpen).map(Cell::rain);
     }
 
     List<Ground> grounds() {
@@ -141,7 +143,7 @@ final class Waters {
             if (g.surface().equals(surface)) {
                 Point p = g.turned(own);
                 for (Cell c : g.cells) {
-                    if (c.x0 <= p.x() && p.x() < c.x1 && c.lower.at(p.x()) <= p.y() && p.y() < c.upper.at(p.x())) {
+                    if (c.isOnFrame() && c.x0 <= p.x() && p.x() < c.x1 && c.lower.at(p.x()) <= p.y() && p.y() < c.upper.at(p.x())) {
                         return defences(c, p);
                     }
                 }
@@ -151,8 +153,8 @@ final class Waters {
     }
 
     private static int defences(Cell c, Point p) {
-        int least = c.pile.depth() == 0 ? 0 : Flow.MOST + 1;
-        for (Wet w : c.onFrame()) {
+        int least = c.isOpen() ? 0 : Flow.MOST + 1;
+        for (Wet w : c.settled()) {
             if (w.from() <= p.x() && p.x() < w.to() && p.y() <= w.top(p.x())) {
                 least = Math.min(least, w.cost());
             }

@@ -1,22 +1,30 @@
 package rainlap.water;
 
+import rainlap.geom.Box;
+
 /**
- * Water in one gap of a cell: everything between two x, from a top edge down to the cell's lower line.
+ * Water in a cell: everything between two x, from a top edge down to the cell's lower line.
  *
  * @param running else driven
  * @param leftTop and rightTop: how high it stands at {@code from} and {@code to}
  * @param source the water it came from; null for rain
  * @param how how it came
  * @param line the line it crossed, or along which it came, in its source's frame; null where {@link #crossed} can tell without, and for rain
+ * @param steps how many steps its way is told by, about
  */
-record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, double leftTop, double rightTop, Wet source, How how, Line line) implements Coming {
+record Wet(Cell cell, boolean running, byte cost, int from, int to, double leftTop, double rightTop, Wet source, How how, Line line, short steps) implements Coming {
     /** Places are within {@link rainlap.geom.Grid#LIMIT_MM}, so an int holds them; a wall has some eighty of these a piece. */
-    Wet(Cell cell, int gap, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how, Line line) {
-        this(cell, (short) gap, running, (byte) cost, Math.toIntExact(from), Math.toIntExact(to), leftTop, rightTop, source, how, line);
+    Wet(Cell cell, boolean running, int cost, long from, long to, double leftTop, double rightTop, Wet source, How how, Line line) {
+        this(cell, running, (byte) cost, Math.toIntExact(from), Math.toIntExact(to), leftTop, rightTop, source, how, line, steps(cell, source, how));
+    }
+
+    private static short steps(Cell cell, Wet source, How how) {
+        boolean tells = source != null && (how.under() >= 0 || cell.on != source.cell.on || how.move() != source.how.move());
+        return source == null ? 0 : (short) Math.min(Short.MAX_VALUE, source.steps + (tells ? 1 : 0));
     }
 
     static Wet rain(Cell c) {
-        return new Wet(c, c.openGap(), true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN, null);
+        return new Wet(c, true, 0, c.x0, c.x1, c.upper.at(c.x0), c.upper.at(c.x1), null, How.RAIN, null);
     }
 
     /**
@@ -32,12 +40,19 @@ record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, d
         return a < b ? source.cell.lower.part(a, b) : source.cell.lower.part(from, to);
     }
 
+    /** It, told as having crossed all of a level line that two others crossed parts of. */
+    Wet along(Wet one, Wet other) {
+        Line a = one.crossed(), b = other.crossed();
+        return a == null || b == null || !a.isLevel() || !a.isSame(b) ? this
+                : new Wet(cell, running, cost, from, to, leftTop, rightTop, source, how, Line.level(a.ay(), Math.min(a.ax(), b.ax()), Math.max(a.bx(), b.bx())));
+    }
+
     /** How high it stands at x, within its ends. */
     double top(double x) {
         return to == from ? leftTop : leftTop + (x - from) * (rightTop - leftTop) / (to - from);
     }
 
-    /** Whether it leaves nothing new of another in the same gap. */
+    /** Whether it leaves nothing new of another in the same cell. */
     boolean covers(Wet o) {
         return cost <= o.cost && (running || !o.running) && from <= o.from && to >= o.to && top(o.from) >= o.leftTop - Uncovered.SAME
                 && top(o.to) >= o.rightTop - Uncovered.SAME;
@@ -49,7 +64,13 @@ record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, d
     }
 
     Wet between(long a, long b) {
-        return a == from && b == to ? this : new Wet(cell, gap, running, cost, a, b, top(a), top(b), source, how, line);
+        return a == from && b == to ? this : new Wet(cell, running, cost, a, b, top(a), top(b), source, how, line);
+    }
+
+    /** What of it lies in a box, and below it. */
+    Wet in(Box place) {
+        long a = Math.max(from, place.minX()), b = Math.min(to, place.maxX());
+        return new Wet(cell, running, cost, a, b, Math.min(top(a), place.maxY()), Math.min(top(b), place.maxY()), source, how, line);
     }
 
     @Override
@@ -69,7 +90,7 @@ record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, d
     }
 
     boolean isOnFrame() {
-        return gap == 0;
+        return cell.on < 0;
     }
 
     /** Whether other water came by the same move, under the same piece, from the same layer. */
@@ -79,6 +100,6 @@ record Wet(Cell cell, short gap, boolean running, byte cost, int from, int to, d
 
     /** The piece it was on before it came here, or -1. */
     private int layerBefore() {
-        return source == null || source.gap == 0 ? -1 : source.cell.pile.at(source.gap - 1);
+        return source == null ? -1 : source.cell.on;
     }
 }

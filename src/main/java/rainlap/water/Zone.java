@@ -6,6 +6,7 @@ final class Zone {
     private Pile pile;
     private boolean inside;
     private int pipes;
+    private int pipe = -1;
     private int opening = -1;
 
     Zone(Pile.Source piles) {
@@ -20,6 +21,7 @@ final class Zone {
             inside = b.enters();
         } else if (b.pipe() >= 0) {
             pipes += b.enters() ? 1 : -1;
+            pipe = b.enters() ? b.pipe() : pipe;
         } else if (b.enters()) {
             opening = b.opening();
         } else if (opening == b.opening()) {
@@ -27,16 +29,11 @@ final class Zone {
         }
     }
 
-    /** Whether water can be here: on a frame, or on something that stands in front of an opening. */
-    boolean hasCell() {
-        return inside && pipes == 0 && (opening < 0 || pile.depth() > 0);
+    boolean isInside() {
+        return inside;
     }
 
-    Pile pile() {
-        return pile;
-    }
-
-    int opening() {
-        return opening;
+    Column column(Line lower, Line upper) {
+        return new Column(pile, lower, upper, opening, pipes > 0 ? pipe : -1);
     }
 }

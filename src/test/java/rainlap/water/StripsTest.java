@@ -21,8 +21,8 @@ class StripsTest {
         int found = 0, fromFurtherLeft = 0;
         for (long seed = 0; seed < 60; seed++) {
             Stack stack = RandomWall.of(seed).stack();
-            Ground wall = Ground.ofWall(stack.elevation().outline().box());
-            Carving.carveWall(wall, stack, new Bordering(List.of()), Crew.ALONE);
+            Ground wall = Ground.ofWall(stack.elevation().outline().box(), new Coat(stack));
+            Carving.carveWall(wall, stack, Crew.ALONE);
             Strips strips = new Strips(List.of(wall), NARROW, Crew.ALONE);
             Random random = new Random(seed);
             for (int i = 0; i < 20; i++) {

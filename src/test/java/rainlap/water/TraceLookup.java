@@ -39,7 +39,7 @@ final class TraceLookup implements ToIntBiFunction<Surface, Point> {
     private static List<Cell> column(Ground g, long x) {
         List<Cell> out = new ArrayList<>();
         for (Cell c : g.cells) {
-            if (c.isFramed() && c.x0 <= x && x < c.x1) {
+            if (c.isOnFrame() && c.x0 <= x && x < c.x1) {
                 out.add(c);
             }
         }
@@ -47,8 +47,8 @@ final class TraceLookup implements ToIntBiFunction<Surface, Point> {
     }
 
     private static int defences(Cell c, Point p) {
-        int least = c.pile.depth() == 0 ? 0 : GridSimulation.NOT_REACHED;
-        for (Wet w : c.onFrame()) {
+        int least = c.isOpen() ? 0 : GridSimulation.NOT_REACHED;
+        for (Wet w : c.settled()) {
             if (w.from() <= p.x() && p.x() < w.to() && p.y() <= w.top(p.x())) {
                 least = Math.min(least, w.cost());
             }

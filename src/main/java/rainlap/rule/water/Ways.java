@@ -20,6 +20,8 @@ import rainlap.water.Arrival;
 final class Ways {
     /** Lines nearer than this belong together: 10 mm. */
     private static final long NEAR = 1_000;
+    /** And those of one cause that lie in one line less than 300 mm apart: what parts them is wet from elsewhere. Our own choice. */
+    private static final long IN_LINE = 30_000;
 
     private Ways() {}
 
@@ -42,7 +44,7 @@ final class Ways {
 
     /** Those of one cause that touch, or are joined by others that do. */
     private static List<List<Way>> gathered(List<Way> ways) {
-        BoxTree near = new BoxTree(ways.stream().map(w -> box(w).grow(NEAR)).toList());
+        BoxTree near = new BoxTree(ways.stream().map(w -> drawnOut(box(w))).toList());
         boolean[] taken = new boolean[ways.size()];
         List<List<Way>> out = new ArrayList<>();
         for (int i = 0; i < taken.length; i++) {
@@ -104,6 +106,11 @@ final class Ways {
                 kept.add(w);
             }
         }
+    }
+
+    private static Box drawnOut(Box line) {
+        long x = line.height() == 0 ? IN_LINE : NEAR, y = line.width() == 0 ? IN_LINE : NEAR;
+        return new Box(line.minX() - x, line.minY() - y, line.maxX() + x, line.maxY() + y);
     }
 
     private static Box box(Way w) {
