@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import rainlap.geom.Box;
 
 /**
- * A part of one gap: a trapezoid between two plumb lines and two edges, all of whose places have the same layers next to that gap, on either side; in the open, all the same layers.
+ * A part of one gap: a trapezoid between two plumb lines and two edges, all of whose places have the same layers next to that gap, on either side.
  * Its own frame is the one of its {@link Ground}: down is to lower y.
  */
 final class Cell {
@@ -21,8 +21,6 @@ final class Cell {
     final int on;
     /** The piece that lies over its water, or -1 where that is in the open. */
     final int over;
-    /** All that lies there, if it is in the open; else null. */
-    final Pile pile;
     /** How high its highest place is, as it compares with those of other surfaces. */
     double height;
     /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or at these edges. */
@@ -55,7 +53,7 @@ final class Cell {
     /** Whether its own rain has not run off yet. */
     boolean isDry = true;
 
-    Cell(Ground ground, long x0, long x1, Line lower, Line upper, int on, int over, Pile pile) {
+    Cell(Ground ground, long x0, long x1, Line lower, Line upper, int on, int over) {
         this.ground = ground;
         this.x0 = x0;
         this.x1 = x1;
@@ -63,7 +61,6 @@ final class Cell {
         this.upper = upper;
         this.on = on;
         this.over = over;
-        this.pile = pile;
     }
 
     boolean isOpen() {
@@ -107,7 +104,7 @@ final class Cell {
 
     /** The same cell, which is in the open, as if it bordered on places of one kind alone, as told by what is in the open there; empty if it borders on none. */
     Optional<Cell> towards(Predicate<Cell> kind) {
-        Cell c = new Cell(ground, x0, x1, lower, upper, on, over, pile);
+        Cell c = new Cell(ground, x0, x1, lower, upper, on, over);
         c.beside = null;
         c.strip = strip;
         c.up = Arrays.stream(up).filter(s -> kind.test(s.last())).toArray(Seam[]::new);

@@ -51,23 +51,27 @@ final class Column {
         return upper.isSame(high.lower) || Math.abs(upper.at(mid) - high.lower.at(mid)) < 0.5;
     }
 
-    /** The gap of it that goes on from a pile below, where the same layers lie next to one another; -1 if it begins here. */
-    int goesOnFrom(Pile below, int gap) {
+    /**
+     * The gap of it that goes on from a pile below, where the same layers lie next to one another; -1 if it begins here.
+     *
+     * @param isFine whether in the open all layers must be the same
+     */
+    int goesOnFrom(Pile below, int gap, boolean isFine) {
         if (below == pile) {
             return gap;
         }
-        if (gap == pile.depth()) {
-            return -1;
-        }
+        boolean open = gap == pile.depth();
         int on = gap == 0 ? 0 : below.find(pile.at(gap - 1)) + 1;
-        return (gap == 0 || on > 0) && on < below.depth() && below.at(on) == pile.at(gap) ? on : -1;
+        boolean isThere = gap == 0 || on > 0;
+        boolean same = open ? !isFine && on == below.depth() : on < below.depth() && below.at(on) == pile.at(gap);
+        return isThere && same ? on : -1;
     }
 
     /** What of one gap lies over one another in a slab: a trapezoid, and a part of a cell. */
     static final class Run {
         final int on;
         final int over;
-        /** The whole pile where the gap is open, else null. */
+        /** The whole pile where the gap is open and cells end at each edge beneath, else null. */
         final Pile open;
         final Column first;
         Column last;
@@ -77,13 +81,13 @@ final class Column {
         boolean underPipe;
         Cell cell;
 
-        Run(Column first, int gap) {
+        Run(Column first, int gap, boolean isFine) {
             this.first = first;
             this.last = first;
             Pile p = first.pile;
             on = gap == 0 ? -1 : p.at(gap - 1);
             over = gap == p.depth() ? -1 : p.at(gap);
-            open = over < 0 ? p : null;
+            open = over < 0 && isFine ? p : null;
         }
 
         /** Whether it is the same trapezoid as one of the next slab. */
@@ -93,7 +97,7 @@ final class Column {
         }
 
         Cell begin(Ground ground, long from, long to) {
-            Cell c = new Cell(ground, from, to, first.lower, last.upper, on, over, open);
+            Cell c = new Cell(ground, from, to, first.lower, last.upper, on, over);
             c.pipe = pipe;
             c.overPipe = overPipe;
             c.underPipe = underPipe;

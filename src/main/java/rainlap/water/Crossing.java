@@ -50,7 +50,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** Whether it tells the same as a crossing out of the same cell from one pile to another. */
     boolean isLike(Column from, Column to) {
-        if (here == from.pile && there == to.pile || beyond.length == 1 && !cell.isOpen()) {
+        if (here == from.pile && there == to.pile || beyond.length == 1 && !(cell.isOpen() && cell.ground.isFine())) {
             Cell[] all = to.cells();
             for (int i = 0; i < beyond.length; i++) {
                 if (lo + i >= all.length || all[lo + i] != beyond[i]) {

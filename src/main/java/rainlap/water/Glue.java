@@ -79,11 +79,11 @@ final class Glue {
         });
     }
 
-    static List<Ground> reveals(Opening o, Coat coat) {
+    static List<Ground> reveals(Opening o, Coat coat, boolean isFine) {
         List<Ground> out = new ArrayList<>();
         if (o.reveal() > 0) {
             for (Side s : new Side[] {Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD}) {
-                out.add(Ground.ofReveal(o, s, coat));
+                out.add(Ground.ofReveal(o, s, coat, isFine));
             }
         }
         return out;

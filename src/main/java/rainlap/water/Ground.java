@@ -24,32 +24,35 @@ final class Ground {
     private final double height;
     private final long left;
     private final Coat coat;
+    private final boolean isFine;
     private final TreeMap<Integer, List<Region>> pieces = new TreeMap<>();
     final List<Cell> cells = new ArrayList<>();
     /** Which rain is followed: its cells forget what came with the one before. */
     int turn;
 
     /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
-    private Ground(Surface surface, Box ownExtent, double level, long left, Coat coat) {
+    private Ground(Surface surface, Box ownExtent, double level, long left, Coat coat, boolean isFine) {
         this.coat = coat;
+        this.isFine = isFine;
         this.surface = surface;
         this.left = left;
         this.height = level;
         this.extent = turned(ownExtent);
     }
 
-    static Ground ofReveal(Opening o, Side side, Coat coat) {
+    static Ground ofReveal(Opening o, Side side, Coat coat, boolean isFine) {
         double level = switch (side) {
             case SILL -> o.rect().minY() - 1 - o.reveal();
             case HEAD -> o.rect().maxY();
             case LEFT, RIGHT -> o.rect().minY();
             case WALL -> 0;
         };
-        return new Ground(new Surface(o.id(), side), o.surface(side), level, o.rect().minX(), coat);
+        return new Ground(new Surface(o.id(), side), o.surface(side), level, o.rect().minX(), coat, isFine);
     }
 
-    static Ground ofWall(Box outline, Coat coat) {
-        return new Ground(Surface.WALL, outline, 0, outline.minX(), coat);
+    /** @param isFine whether cells in the open end at each edge that lies beneath, for who asks what runs over that */
+    static Ground ofWall(Box outline, Coat coat, boolean isFine) {
+        return new Ground(Surface.WALL, outline, 0, outline.minX(), coat, isFine);
     }
 
     /** A height here, as it compares with those of other surfaces. */
@@ -107,6 +110,10 @@ final class Ground {
     /** The regions of each piece here, by its number. */
     TreeMap<Integer, List<Region>> pieces() {
         return pieces;
+    }
+
+    boolean isFine() {
+        return isFine;
     }
 
     /** What the trace asks of each piece. */

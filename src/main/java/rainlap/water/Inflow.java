@@ -33,7 +33,7 @@ public final class Inflow {
      */
     public static Inflow at(Stack stack, Drive drive, Box place) {
         boolean[] bare = {false};
-        Waters waters = new Waters(stack, drive, Crew.ALONE, Rain.into(c -> {
+        Waters waters = Waters.into(stack, drive, Rain.into(c -> {
             boolean in = c.isIn(place);
             bare[0] |= in && c.isOnFrame();
             return in;

@@ -116,7 +116,7 @@ final class Sweep {
     }
 
     /** Adds a column on top: gaps between the same two layers go on in it. */
-    private static void stack(Column low, Column high, List<Run> runs) {
+    private void stack(Column low, Column high, List<Run> runs) {
         if (low != null && low.hasCells() && high.pipe >= 0) {
             for (Run r : low.runs) {
                 r.underPipe = true;
@@ -129,8 +129,8 @@ final class Sweep {
         boolean goesOn = low != null && low.hasCells();
         high.runs = new Run[high.pile.depth() + 1];
         for (int gap = 0; gap < high.runs.length; gap++) {
-            int from = goesOn ? high.goesOnFrom(low.pile, gap) : -1;
-            Run r = from < 0 ? new Run(high, gap) : low.runs[from];
+            int from = goesOn ? high.goesOnFrom(low.pile, gap, ground.isFine()) : -1;
+            Run r = from < 0 ? new Run(high, gap, ground.isFine()) : low.runs[from];
             if (from < 0) {
                 r.overPipe = low != null && low.pipe >= 0;
                 r.pipe = r.overPipe ? low.pipe : -1;

@@ -60,7 +60,7 @@ public final class Trace {
 
     /** @param rain what falls on the wall; without it no litres are told */
     public static Trace of(Stack stack, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(stack, drive, rain, new Waters(stack, drive, crew), crew);
+        return new Trace(stack, drive, rain, rain.isPresent() ? Waters.forLitres(stack, drive, crew) : new Waters(stack, drive, crew), crew);
     }
 
     /**

@@ -30,26 +30,35 @@ final class Waters {
 
     /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
-        this(stack, drive, crew, Rain.EVERYWHERE);
+        this(stack, drive, crew, Rain.EVERYWHERE, Strips.WIDE, false);
     }
 
-    Waters(Stack stack, Drive drive, Crew crew, Rain rain) {
-        this(stack, drive, crew, rain, Strips.WIDE);
+    /** With rain on every surface, and cells by which it can be told how much runs where. */
+    static Waters forLitres(Stack stack, Drive drive, Crew crew) {
+        return new Waters(stack, drive, crew, Rain.EVERYWHERE, Strips.WIDE, true);
     }
 
-    /** @param strip how wide the strips are that are followed one by one */
-    Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip) {
-        this(stack, drive, crew, strip);
+    /** With rain at some places alone. */
+    static Waters into(Stack stack, Drive drive, Rain rain) {
+        return new Waters(stack, drive, Crew.ALONE, rain, Strips.WIDE, true);
+    }
+
+    /**
+     * @param strip how wide the strips are that are followed one by one
+     * @param isFine whether cells in the open end at each edge beneath
+     */
+    Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip, boolean isFine) {
+        this(stack, drive, crew, strip, isFine);
         flows.run(crew, rain);
     }
 
     /** Dry. */
-    private Waters(Stack stack, Drive drive, Crew crew, long strip) {
+    private Waters(Stack stack, Drive drive, Crew crew, long strip, boolean isFine) {
         coat = new Coat(stack);
-        Ground wall = Ground.ofWall(stack.elevation().outline().box(), coat);
+        Ground wall = Ground.ofWall(stack.elevation().outline().box(), coat, isFine);
         openings = stack.elevation().openings();
         grounds.add(wall);
-        openings.stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat)));
+        openings.stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat, isFine)));
         List<Ground> reveals = grounds.subList(1, grounds.size());
         List<Rim.Cut> cuts = crew.inRuns(reveals, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
         glue(reveals, cuts, Carving.carveWall(wall, stack, crew));
@@ -60,7 +69,7 @@ final class Waters {
 
     /** No water yet. */
     static Waters dry(Stack stack, Drive drive) {
-        return new Waters(stack, drive, Crew.ALONE, Strips.WIDE);
+        return new Waters(stack, drive, Crew.ALONE, Strips.WIDE, false);
     }
 
     private void glue(List<Ground> reveals, List<Rim.Cut> cuts, Rim.Cut wall) {
@@ -79,6 +88,9 @@ final class Waters {
 
     /** What runs where as drawn, in this much rain. */
     Runoff runoff(long creep, double litresPerM2Hour) {
+        if (!grounds.get(0).isFine()) {
+            throw new IllegalStateException("made for litres only by forLitres");
+        }
         Runoff r = new Runoff(coat, creep, litresPerM2Hour);
         r.run(grounds, openings);
         return r;

@@ -94,7 +94,7 @@ class AgainTest {
 
     private static List<Arrival> fresh(Stack stack, Box place) {
         Waters waters = new Waters(stack, DRIVE, Crew.ALONE,
-                c -> c.isOpen() && c.isIn(place) ? Optional.of(c.rain().in(place)) : Optional.empty());
+                c -> c.isOpen() && c.isIn(place) ? Optional.of(c.rain().in(place)) : Optional.empty(), Strips.WIDE, false);
         return Arrivals.of(waters.flows(), cost -> true, new Paths(waters.coat()), Crew.ALONE);
     }
 

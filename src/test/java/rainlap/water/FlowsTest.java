@@ -22,7 +22,7 @@ class FlowsTest {
     private static final double SLOPED_MM2 = 20;
 
     private static List<Reach> reach(Stack stack, Crew crew, long strip) {
-        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip).grounds(), Crew.ALONE).all();
+        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip, false).grounds(), Crew.ALONE).all();
     }
 
     private static void areSame(String wall, double mm2, List<Reach> whole, List<Reach> parts) {
@@ -45,6 +45,19 @@ class FlowsTest {
         }
     }
 
+    /** What is told is the same whether cells in the open end at each edge beneath or only where their own layer does. */
+    @Test void finerCellsInTheOpenTellTheSame() {
+        for (long seed = 0; seed < 300; seed++) {
+            Stack upright = RandomWall.upright(seed).stack(), sloped = RandomWall.of(seed).stack();
+            areSame("upright seed " + seed, EXACT_MM2, reach(upright, Crew.ALONE, Strips.WIDE), fine(upright));
+            areSame("sloped seed " + seed, 2 * SLOPED_MM2, reach(sloped, Crew.ALONE, Strips.WIDE), fine(sloped));
+        }
+    }
+
+    private static List<Reach> fine(Stack stack) {
+        return new Reaches(new Waters(stack, DRIVE, Crew.ALONE, Rain.EVERYWHERE, Strips.WIDE, true).grounds(), Crew.ALONE).all();
+    }
+
     @Test void threadsChangeNothing() {
         for (long seed = 0; seed < 40; seed++) {
             Stack stack = RandomWall.of(seed).stack();
@@ -53,7 +66,7 @@ class FlowsTest {
     }
 
     private static String told(Stack stack, Crew crew) {
-        Waters w = new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, NARROW);
+        Waters w = new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, NARROW, false);
         List<Arrival> arrivals = Arrivals.of(w.flows(), cost -> true, new Paths(w.coat()), crew);
         assertTrue(w.grounds().get(0).cells.stream().mapToInt(c -> c.strip).distinct().count() > 3, "cut into strips");
         return arrivals + "\n" + new Reaches(w.grounds(), crew).all();

@@ -10,8 +10,8 @@ import rainlap.geom.Box;
 /** Streams that come to one gap, side by side: less than 1 mm apart they are one. */
 class PoolTest {
     private static final long HIGH = 400, LOW = 100;
-    private static final Cell CELL = new Cell(Ground.ofWall(new Box(0, 0, 2_000, 400), null), 0, 2_000, Line.level(0, 0, 2_000), Line.level(HIGH, 0, 2_000),
-            -1, 0, null);
+    private static final Cell CELL = new Cell(Ground.ofWall(new Box(0, 0, 2_000, 400), null, false), 0, 2_000, Line.level(0, 0, 2_000), Line.level(HIGH, 0, 2_000),
+            -1, 0);
 
     private static Wet stream(long at, boolean running, int cost, long high) {
         return new Wet(CELL, running, cost, at, at + 1, high, high, null, How.RAIN, null);

@@ -21,7 +21,7 @@ class StripsTest {
         int found = 0, fromFurtherLeft = 0;
         for (long seed = 0; seed < 60; seed++) {
             Stack stack = RandomWall.of(seed).stack();
-            Ground wall = Ground.ofWall(stack.elevation().outline().box(), new Coat(stack));
+            Ground wall = Ground.ofWall(stack.elevation().outline().box(), new Coat(stack), true);
             Carving.carveWall(wall, stack, Crew.ALONE);
             Strips strips = new Strips(List.of(wall), NARROW, Crew.ALONE);
             Random random = new Random(seed);

@@ -8,12 +8,12 @@ import rainlap.water.How.Move;
 
 /** Where water that fell crossed the line above it. */
 class WetTest {
-    private static final Ground WALL = Ground.ofWall(new Box(0, 0, 100, 200), null);
+    private static final Ground WALL = Ground.ofWall(new Box(0, 0, 100, 200), null, false);
     private static final Cell ABOVE = cell(0, 50, 100, 200), BELOW = cell(0, 100, 0, 100);
     private static final Wet SOURCE = new Wet(ABOVE, true, 0, 0, 50, 200, 200, null, How.RAIN, null);
 
     private static Cell cell(long from, long to, long low, long high) {
-        return new Cell(WALL, from, to, Line.level(low, from, to), Line.level(high, from, to), -1, 0, null);
+        return new Cell(WALL, from, to, Line.level(low, from, to), Line.level(high, from, to), -1, 0);
     }
 
     private static Wet fallen(long from, long to) {
