@@ -94,10 +94,10 @@ final class Cell {
 
     /** Its borders will not change any more. */
     void settle() {
-        up = Neighbours.seams(beside.up);
-        down = Neighbours.seams(beside.down);
-        feet = Neighbours.seams(beside.feet);
-        flanks = Neighbours.flanks(beside.flanks);
+        up = beside.up();
+        down = beside.down();
+        feet = beside.feet();
+        flanks = beside.flanks();
         beside = null;
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
     }

@@ -7,15 +7,26 @@ import rainlap.material.Edge;
  * Where water crosses a line out of a cell: which cells it may get into beyond, from the innermost outwards, and at what cost; "Crossing a line" of the package description.
  */
 abstract sealed class Crossing permits Seam, Flank {
+    private static final int PACKED = 16;
+
     final Cell cell;
     private final Pile here;
     private final Pile there;
     /** The gap of the first of the cells beyond, in the pile there. */
     private final int lo;
     private final Cell[] beyond;
+    /** The edge, as drawn, by which a piece beyond the line faces the water. */
+    private final Edge facing;
+    /** What it costs to get into each of the first sixteen, two bits each. */
+    private final int costs;
+    private final boolean isHeld;
 
-    /** @param gap the one of the cell in the pile here */
-    Crossing(Column from, int gap, Column to) {
+    /**
+     * @param gap the one of the cell in the pile here
+     * @param facing the edge, as drawn, by which a piece beyond the line faces the water
+     */
+    Crossing(Column from, int gap, Column to, Edge facing) {
+        this.facing = facing;
         this.cell = from.cells()[gap];
         this.here = from.pile;
         this.there = to.pile;
@@ -23,6 +34,16 @@ abstract sealed class Crossing permits Seam, Flank {
         int hi = here == there ? gap : Math.max(lo, outerThrough(gap));
         Cell[] all = to.cells();
         this.beyond = hi == lo ? all[lo].alone() : Arrays.copyOfRange(all, lo, hi + 1);
+        this.costs = packed();
+        this.isHeld = !isFree() || beginsABatten();
+    }
+
+    private int packed() {
+        int all = 0;
+        for (int i = 0; i < Math.min(PACKED, beyond.length); i++) {
+            all |= cost(i, facing) << 2 * i;
+        }
+        return all;
     }
 
     private int through(int g) {
@@ -44,9 +65,6 @@ abstract sealed class Crossing permits Seam, Flank {
         }
         return there.depth();
     }
-
-    /** The edge, as drawn, by which a piece beyond the line faces the water. */
-    abstract Edge facing();
 
     /** Whether it tells the same as a crossing out of the same cell from one pile to another. */
     boolean isLike(Column from, Column to) {
@@ -86,7 +104,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** What it costs to get into one of them. */
     int cost(int i) {
-        return cost(i, facing());
+        return i < PACKED ? costs >> 2 * i & 3 : cost(i, facing);
     }
 
     /** What it would cost if pieces beyond the line faced the water by another edge. */
@@ -129,17 +147,18 @@ abstract sealed class Crossing permits Seam, Flank {
         return false;
     }
 
-    /** Whether water runs along this line: because nothing lets it down for nothing, or because a batten begins there. */
-    boolean isHeld() {
-        if (!isFree()) {
-            return true;
-        }
+    private boolean beginsABatten() {
         for (int i = 0; begins(i); i++) {
             if (coat().isBatten(beyond[i].over)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether water runs along this line: because nothing lets it down for nothing, or because a batten begins there. */
+    boolean isHeld() {
+        return isHeld;
     }
 
     /** Whether, in one of them, it lies further in than the layer it came from. */

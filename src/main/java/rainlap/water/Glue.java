@@ -50,20 +50,20 @@ final class Glue {
     private static void seams(Column high, Column low, double from, double to, long shift, Pile inFront) {
         long a = Math.round(from), b = Math.round(to);
         for (int gap = 0; gap < high.cells().length; gap++) {
-            high.cells()[gap].beside().down.add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
+            high.cells()[gap].beside().add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
         }
         for (int gap = 0; gap < low.cells().length; gap++) {
-            low.cells()[gap].beside().up.add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
+            low.cells()[gap].beside().add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
         }
     }
 
     private void flanks(Rim wall, Rim jamb, boolean right, double from, double to) {
         Column c = wall.column(), j = jamb.column();
         for (int gap = 0; gap < c.cells().length; gap++) {
-            c.cells()[gap].beside().flanks.add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
+            c.cells()[gap].beside().add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
         }
         for (int gap = 0; gap < j.cells().length; gap++) {
-            j.cells()[gap].beside().flanks.add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
+            j.cells()[gap].beside().add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
         }
     }
 
@@ -71,10 +71,10 @@ final class Glue {
         meeting(jamb.bottom(), sill, 0, (j, s, from, to) -> {
             long a = Math.round(from), b = Math.round(to);
             for (int gap = 0; gap < j.column().cells().length; gap++) {
-                j.column().cells()[gap].beside().down.add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
+                j.column().cells()[gap].beside().add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
             }
             for (int gap = 0; gap < s.column().cells().length; gap++) {
-                s.column().cells()[gap].beside().feet.add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
+                s.column().cells()[gap].beside().add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
             }
         });
     }

@@ -1,48 +1,76 @@
 package rainlap.water;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
-/** What a cell borders on, as it is found; the cell keeps it as arrays once all of it is known. */
+/** What a cell borders on, as it is found; the cell keeps it as arrays without room to spare once all of it is known. */
 final class Neighbours {
     static final Seam[] NO_SEAMS = {};
     static final Flank[] NO_FLANKS = {};
 
-    final List<Seam> up = new ArrayList<>(2);
-    final List<Seam> down = new ArrayList<>(2);
-    final List<Seam> feet = new ArrayList<>(0);
-    final List<Flank> flanks = new ArrayList<>(4);
+    private Seam[] up = NO_SEAMS;
+    private Seam[] down = NO_SEAMS;
+    private Seam[] feet = NO_SEAMS;
+    private Flank[] flanks = NO_FLANKS;
+    private int ups;
+    private int downs;
+    private int flankCount;
 
-    static Seam[] seams(List<Seam> all) {
-        return all.isEmpty() ? NO_SEAMS : all.toArray(NO_SEAMS);
+    Seam[] up() {
+        return ups == up.length ? up : Arrays.copyOf(up, ups);
     }
 
-    static Flank[] flanks(List<Flank> all) {
-        return all.isEmpty() ? NO_FLANKS : all.toArray(NO_FLANKS);
+    Seam[] down() {
+        return downs == down.length ? down : Arrays.copyOf(down, downs);
+    }
+
+    Seam[] feet() {
+        return feet;
+    }
+
+    Flank[] flanks() {
+        return flankCount == flanks.length ? flanks : Arrays.copyOf(flanks, flankCount);
+    }
+
+    void add(Seam s) {
+        if (s.up && s.ontoSill) {
+            feet = Arrays.copyOf(feet, feet.length + 1);
+            feet[feet.length - 1] = s;
+        } else if (s.up) {
+            up = ups < up.length ? up : Arrays.copyOf(up, Math.max(1, 2 * ups));
+            up[ups++] = s;
+        } else {
+            down = downs < down.length ? down : Arrays.copyOf(down, Math.max(1, 2 * downs));
+            down[downs++] = s;
+        }
+    }
+
+    void add(Flank f) {
+        flanks = flankCount < flanks.length ? flanks : Arrays.copyOf(flanks, Math.max(2, 2 * flankCount));
+        flanks[flankCount++] = f;
     }
 
     /** Along the lower or upper line of a gap's cell; lengthens the last one where it tells the same. */
     static void seam(Column here, int gap, Column there, boolean up, long from, long to) {
         Neighbours n = here.cells()[gap].beside();
-        List<Seam> known = up ? n.up : n.down;
-        Seam last = known.isEmpty() ? null : known.get(known.size() - 1);
+        int count = up ? n.ups : n.downs;
+        Seam last = count == 0 ? null : (up ? n.up : n.down)[count - 1];
         if (last != null && last.to == from && last.isLike(here, there)) {
-            last.to = to;
+            last.reach(to);
         } else {
-            known.add(new Seam(here, gap, there, up, from, to, 0, false, null));
+            n.add(new Seam(here, gap, there, up, from, to, 0, false, null));
         }
     }
 
     /** Along a side of a gap's cell; lengthens the last one, which ends below, where it tells the same. */
     static void flank(Column here, int gap, Column there, boolean right, double from, double to) {
-        List<Flank> known = here.cells()[gap].beside().flanks;
-        Flank last = known.isEmpty() ? null : known.get(known.size() - 1);
+        Neighbours n = here.cells()[gap].beside();
+        Flank last = n.flankCount == 0 ? null : n.flanks[n.flankCount - 1];
         if (last != null && last.right == right && last.to == from && last.isLike(here, there)) {
             last.to = to;
         } else {
             Flank f = new Flank(here, gap, there, right, !right, from, to, 0, null);
             if (isBeside(f)) {
-                known.add(f);
+                n.add(f);
             }
         }
     }

@@ -7,28 +7,28 @@ final class Seam extends Crossing {
     /** Whether the other side lies above. */
     final boolean up;
     /** Ends, in the cell's own x. */
-    final long from;
-    long to;
+    final int from;
+    int to;
     /** What is added to x to get that of the other side. */
-    final long shift;
+    final int shift;
     /** Whether a jamb stands on a sill here: then x does not carry over. From and to are the jamb's. */
     final boolean ontoSill;
     /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
     final boolean carriesPast;
 
     Seam(Column here, int gap, Column there, boolean up, long from, long to, long shift, boolean ontoSill, Pile inFront) {
-        super(here, gap, there);
+        super(here, gap, there, up ? Edge.BOTTOM : Edge.TOP);
         this.up = up;
-        this.from = from;
-        this.to = to;
-        this.shift = shift;
+        this.from = Math.toIntExact(from);
+        this.to = Math.toIntExact(to);
+        this.shift = Math.toIntExact(shift);
         this.ontoSill = ontoSill;
         this.carriesPast = Flow.isCarriedPast(here.pile, gap, inFront);
     }
 
-    @Override
-    Edge facing() {
-        return up ? Edge.BOTTOM : Edge.TOP;
+    /** Draws it out. */
+    void reach(long further) {
+        to = Math.toIntExact(further);
     }
 
     /** Whether x is the same on both sides. */
