@@ -95,17 +95,19 @@
  * place alone over the same cells, which forget what came before.
  *
  * <h2>Exactness, ties, tolerances</h2>
- * Level and plumb lines are exact on the 0.01 mm grid. The faces of a surface are cut into trapezoids by plumb lines at every corner and crossing; crossings
+ * Level and plumb lines are exact on the 0.01 mm grid. The gaps of a surface are cut into trapezoids by plumb lines at corners and crossings; crossings
  * of sloped edges are rounded to the grid in x (beside a steep edge that moves them up or down by as much as it rises in 0.01 mm, and a drive may just pass there, or just not), and sloped edges nearer than 0.01 mm to each other are one line. A stream that falls from the end of
  * a line is one grid unit wide, and so is one at the end of a lap that is overrun sideways; but a real one is wider: like water (running, or driven) that fills the height
- * of one gap of a cell is one where less than 1 mm parts it from water of no higher cost, and what lies between is wet too. Else ever more streams, a few hundredths apart, would gather down a high wall. Water is told where nothing is yet at no
- * higher cost; a stream one unit wide in its midst is told with it. Of two ways with equal cost the one found first in a fixed order is told.
+ * of a cell is one where less than 1 mm parts it from water of no higher cost, and what lies between is wet too. Else ever more streams, a few hundredths apart, would gather down a high wall. Water is told where nothing is yet at no
+ * higher cost; a stream one unit wide in its midst is told with it. Of ways with equal cost that come together the one told in the fewest steps is told, else the one found first in a fixed order. What comes onto the frame for
+ * one failure is told as the first to wet it if some of the frame there is dry as drawn, whatever else comes there for one failure.
  *
  * <h2>How it is followed</h2>
  * <ol>
- * <li>Each surface is cut into cells whose places all have the same layers ({@code Carving}, {@code Sweep}); cells meet along level or sloped {@code Seam}s and plumb
- * {@code Flank}s, and those of a wall and its reveals are glued along the opening's edges ({@code Glue}).
- * <li>All water is followed at once, everything that costs nothing before what costs one ({@code Flow}): a shortest way with whole costs. A cell's gap keeps what has come to it;
+ * <li>Each gap of a surface is cut by itself into cells whose places all have the same layer beneath and above ({@code Carving}, {@code Sweep}): an edge of one layer cuts the gaps next to it and no others. Cells meet along level
+ * or sloped {@code Seam}s and plumb {@code Flank}s, each a {@code Crossing} that knows the piles on both sides, and those of a wall and its reveals are glued along the opening's edges ({@code Glue}). Where litres are asked for,
+ * cells in the open end at each edge beneath as well, since each wants to know what runs over it. How far a lap is overrun is read off the lower sheet's outline ({@code Underlay}), which may end beneath others.
+ * <li>All water is followed at once, everything that costs nothing before what costs one ({@code Flow}): a shortest way with whole costs. A cell keeps what has come to it;
  * only what is new there moves on, cells from the top down, and falls go before drives.
  * <li>A wide wall is followed in strips, always the same ones ({@code Strips}, {@code Flows}); what crosses from one into another waits for the next round. So threads change nothing
  * but the time.

@@ -59,4 +59,30 @@ class PoolTest {
         assertEquals(List.of("300-301", "301-351"), settled(1, List.of(List.of(at(300)), List.of(stream(350, true, 1, HIGH)))));
         assertEquals(List.of("350-351", "300-301"), settled(1, List.of(List.of(stream(350, true, 1, HIGH)), List.of(at(300)))));
     }
+
+    /** Rain that falls past one piece, and rain that got in behind that and ran on. */
+    private static Wet stretch(long from, long to, int steps) {
+        Wet w = new Wet(CELL, true, 0, from, to, HIGH, HIGH, null, How.RAIN, null);
+        for (int i = 0; i < steps; i++) {
+            w = new Wet(CELL, true, 0, from, to, HIGH, HIGH, w, new How(How.Move.FALL, i), null);
+        }
+        return w;
+    }
+
+    /** Where both come to, the shorter way is told; the other one where it alone comes to. */
+    @Test void ofUnlikeWaysTheShorterIsToldWhereBothCome() {
+        assertEquals(List.of("500-900", "300-500"), settled(0, List.of(List.of(stretch(300, 700, 3), stretch(500, 900, 1)))));
+        assertEquals(List.of("300-700", "700-900"), settled(0, List.of(List.of(stretch(300, 700, 1), stretch(500, 900, 3)))));
+    }
+
+    @Test void likeWaysAreOneAndToldByTheShorter() {
+        Pool pool = new Pool();
+        pool.add(stretch(300, 700, 1));
+        pool.add(new Wet(CELL, true, 0, 600, 900, HIGH, HIGH, stretch(600, 900, 2), new How(How.Move.FALL, 0), null));
+        pool.settle(0);
+        assertEquals(1, pool.count());
+        assertEquals(300, pool.settled(0).from());
+        assertEquals(900, pool.settled(0).to());
+        assertEquals(1, pool.settled(0).steps());
+    }
 }
