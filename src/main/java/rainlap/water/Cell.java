@@ -36,6 +36,8 @@ final class Cell {
     /** Where a jamb stands on it. */
     Seam[] feet = Neighbours.NO_SEAMS;
     Flank[] flanks = Neighbours.NO_FLANKS;
+    /** Whether anything begins at its borders under which its water can be driven. */
+    private boolean hasDrives;
     private final Cell[] alone = {this};
     private Neighbours beside = new Neighbours();
     /** The rain that all that follows came with. */
@@ -100,6 +102,20 @@ final class Cell {
         flanks = beside.flanks();
         beside = null;
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
+        hasDrives = begins(up) || begins(feet) || !lower.isLevel() && begins(down) || begins(flanks);
+    }
+
+    private static boolean begins(Crossing[] borders) {
+        for (Crossing c : borders) {
+            if (c.begins(0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean hasDrives() {
+        return hasDrives;
     }
 
     /** The same cell, which is in the open, as if it bordered on places of one kind alone, as told by what is in the open there; empty if it borders on none. */
@@ -111,6 +127,7 @@ final class Cell {
         c.down = Arrays.stream(down).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
         c.feet = Arrays.stream(feet).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
         c.flanks = Arrays.stream(flanks).filter(f -> kind.test(f.last())).toArray(Flank[]::new);
+        c.hasDrives = hasDrives;
         return c.up.length + c.down.length + c.feet.length + c.flanks.length == 0 ? Optional.empty() : Optional.of(c);
     }
 

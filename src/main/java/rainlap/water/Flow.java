@@ -177,7 +177,9 @@ final class Flow {
             pipes.in(w);
         }
         if (w.running()) {
-            winds.startFrom(w);
+            if (w.cell().hasDrives()) {
+                winds.startFrom(w);
+            }
             runs.overLedge(w);
             if (w.cell().ground.isSill()) {
                 spreads(w);
