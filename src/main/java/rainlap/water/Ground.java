@@ -107,6 +107,12 @@ final class Ground {
         pieces.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
     }
 
+    /** Gives back the room of what was cut and what lay here. */
+    void letGo() {
+        cells.clear();
+        pieces.clear();
+    }
+
     /** The regions of each piece here, by its number. */
     TreeMap<Integer, List<Region>> pieces() {
         return pieces;

@@ -106,7 +106,7 @@ final class Waters {
 
     /** Gives back the room of the cells, which what is kept still knows by their surface. */
     void forgetCells() {
-        grounds.forEach(g -> g.cells.clear());
+        grounds.forEach(Ground::letGo);
     }
 
     private void nextTurn() {
