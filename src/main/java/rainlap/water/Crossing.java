@@ -20,12 +20,15 @@ abstract sealed class Crossing permits Seam, Flank {
     /** What it costs to get into each of the first sixteen, two bits each. */
     private final int costs;
     private final boolean isHeld;
+    /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
+    final boolean carriesPast;
 
     /**
      * @param gap the one of the cell in the pile here
      * @param facing the edge, as drawn, by which a piece beyond the line faces the water
+     * @param inFront pieces that go on in front of an opening here; null where none do
      */
-    Crossing(Column from, int gap, Column to, Edge facing) {
+    Crossing(Column from, int gap, Column to, Edge facing, Pile inFront) {
         this.facing = facing;
         this.cell = from.cells()[gap];
         this.here = from.pile;
@@ -36,6 +39,16 @@ abstract sealed class Crossing permits Seam, Flank {
         this.beyond = hi == lo ? all[lo].alone() : Arrays.copyOfRange(all, lo, hi + 1);
         this.costs = packed();
         this.isHeld = !isFree() || beginsABatten();
+        this.carriesPast = inFront != null && isCarriedPast(gap, inFront);
+    }
+
+    private boolean isCarriedPast(int gap, Pile inFront) {
+        for (int k = 0; k < gap; k++) {
+            if (inFront.holds(here.at(k))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private int packed() {

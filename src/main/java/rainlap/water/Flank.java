@@ -12,17 +12,14 @@ final class Flank extends Crossing {
     double to;
     /** What is added to y to get that of the other side. */
     final int shift;
-    /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
-    final boolean carriesPast;
 
     Flank(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, long shift, Pile inFront) {
-        super(here, gap, there, beyondRight ? Edge.RIGHT : Edge.LEFT);
+        super(here, gap, there, beyondRight ? Edge.RIGHT : Edge.LEFT, inFront);
         this.right = right;
         this.beyondRight = beyondRight;
         this.from = from;
         this.to = to;
         this.shift = Math.toIntExact(shift);
-        this.carriesPast = Flow.isCarriedPast(here.pile, gap, inFront);
     }
 
     /** Where it is, in the cell's x. */

@@ -225,16 +225,6 @@ final class Flow {
         wet(new Wet(c, false, w.cost() + s.cost(i), from, from + 1, upTo, upTo, w, s.how(Move.FALL, i), s.line().part(w.from(), upTo)));
     }
 
-    /** Whether water in this gap lies on, or outside, a piece that goes on in front of the opening it comes to. */
-    static boolean isCarriedPast(Pile here, int gap, Pile inFront) {
-        for (int k = 0; inFront != null && k < gap; k++) {
-            if (inFront.holds(here.at(k))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** On a sill: over every line and border, to all sides. */
     private void spreads(Wet w) {
         Cell c = w.cell();

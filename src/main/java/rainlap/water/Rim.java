@@ -1,10 +1,10 @@
 package rainlap.water;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.ArrayList;
 import rainlap.wall.Side;
 
 /**

@@ -13,17 +13,14 @@ final class Seam extends Crossing {
     final int shift;
     /** Whether a jamb stands on a sill here: then x does not carry over. From and to are the jamb's. */
     final boolean ontoSill;
-    /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
-    final boolean carriesPast;
 
     Seam(Column here, int gap, Column there, boolean up, long from, long to, long shift, boolean ontoSill, Pile inFront) {
-        super(here, gap, there, up ? Edge.BOTTOM : Edge.TOP);
+        super(here, gap, there, up ? Edge.BOTTOM : Edge.TOP, inFront);
         this.up = up;
         this.from = Math.toIntExact(from);
         this.to = Math.toIntExact(to);
         this.shift = Math.toIntExact(shift);
         this.ontoSill = ontoSill;
-        this.carriesPast = Flow.isCarriedPast(here.pile, gap, inFront);
     }
 
     /** Draws it out. */
