@@ -53,7 +53,12 @@ final class Alone {
         List<String> anyOf = f.where().surface().isWall() ? List.of() : f.pieces();
         boolean hidden = least > 0 && by.worst(finding, anyOf, false).filter(a -> a.defences() < least).isPresent();
         boolean untold = own.isEmpty() && f.defences() < Finding.MANY;
-        return hidden || untold ? rainedOn(f, Math.min(least - 1, f.defences())).or(() -> own) : own;
+        return hidden || untold ? rainedOn(f, Math.min(least - 1, f.defences())).filter(a -> own.isEmpty() || names(a, f) || !names(own.get(), f)).or(() -> own) : own;
+    }
+
+    /** Whether a way has to do with the pieces of a finding: one that has goes before worse ones beside it that have not. */
+    private static boolean names(Arrival a, Finding f) {
+        return a.path().stream().anyMatch(s -> f.pieces().contains(s.piece()) || f.pieces().contains(s.layer()));
     }
 
     private Optional<Arrival> rainedOn(Finding f, int most) {

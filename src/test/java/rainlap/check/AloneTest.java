@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rainlap.file.ElevationFile;
@@ -55,6 +56,15 @@ class AloneTest {
         assertEquals(2, sides.size());
         assertEquals(sides.get(0), sides.get(1));
         assertTrue(sides.get(0).contains("wind pushes it sideways under C"), sides.get(0));
+    }
+
+    /** At the lower right corner of the hut's window W2 another strip, K7, is one failure from the frame: that is no way of the tapes in the wrong order there. */
+    @Test void aWayThatOnlyPassesIsNotTakenForOneOfItsOwn() {
+        Elevation e = ElevationFile.read(Path.of("elevations/estuary-hut-south.json")).elevation().orElseThrow();
+        Finding f = Checker.check(e, Stage.WRAP, Practices.find(e.practice().orElseThrow()).orElseThrow()).weakPoints().stream().map(WeakPoint::finding)
+                .filter(w -> w.rule().equals("tape-order") && w.pieces().contains("J6")).findFirst().orElseThrow();
+        assertEquals(2, f.defences());
+        assertTrue(f.path().stream().anyMatch(s -> f.pieces().contains(s.piece())), f.path().toString());
     }
 
     @Test void theWorstIsWhereRainComesIn() {
