@@ -1,6 +1,8 @@
 package rainlap.check;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -31,27 +33,59 @@ final class Alone {
 
     private final Evidence evidence;
     private final List<Finding> findings;
-    private final Passing through;
-    private final Passing by;
+    /** Ways that need one failure at most. */
+    private final Both few;
+    /** For each finding. */
+    private final List<Optional<Passing.Worst>> worstOfFew;
+    /** Ways that need two: only where no other one has to do with the finding's pieces. */
+    private final Both two;
+    private final List<Arrival> ofTwoFailures;
+
+    /** What passes some of the findings: gets through there, or only runs by. */
+    private record Both(Map<Integer, Integer> places, Passing through, Passing by) {
+        Optional<Passing.Worst> through(int finding, Finding f) {
+            return Optional.ofNullable(places.get(finding)).flatMap(i -> through.worst(i, f.pieces(), f.joint().isPresent()));
+        }
+
+        boolean isBy(int finding, Finding f, int least) {
+            List<String> anyOf = f.where().surface().isWall() ? List.of() : f.pieces();
+            return Optional.ofNullable(places.get(finding)).flatMap(i -> by.worst(i, anyOf, false)).filter(w -> w.way().defences() < least).isPresent();
+        }
+    }
 
     Alone(Evidence evidence, List<Finding> findings, Crew crew) {
         this.evidence = evidence;
         this.findings = findings;
-        List<Place> places = findings.stream().map(Finding::where).toList();
-        List<Arrival> ways = evidence.trace().arrivals();
+        List<Integer> all = IntStream.range(0, findings.size()).boxed().toList();
+        few = passed(all, evidence.trace().arrivals().stream().filter(a -> a.defences() <= 1).toList(), crew);
+        worstOfFew = crew.inRuns(all, run -> run.stream().map(i -> few.through(i, findings.get(i))).toList()).stream().flatMap(List::stream).toList();
+        List<Integer> open = all.stream().filter(i -> worstOfFew.get(i).filter(Passing.Worst::named).isEmpty()).toList();
+        List<Box> near = open.stream().map(i -> round(findings.get(i).where().box(), BESIDE[0], BELOW[0])).toList();
+        ofTwoFailures = near.isEmpty() ? List.of() : evidence.trace().ofTwoFailures(near, crew);
+        two = passed(open, ofTwoFailures, crew);
+    }
+
+    /** All ways through two failures near the findings that ask for them. */
+    List<Arrival> ofTwoFailures() {
+        return ofTwoFailures;
+    }
+
+    private Both passed(List<Integer> some, List<Arrival> ways, Crew crew) {
+        List<Place> places = some.stream().map(i -> findings.get(i).where()).toList();
         List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways, places),
                 () -> Passing.by(evidence.elevation(), ways, places)));
-        this.through = both.get(0);
-        this.by = both.get(1);
+        Map<Integer, Integer> number = new HashMap<>();
+        some.forEach(i -> number.put(i, number.size()));
+        return new Both(number, both.get(0), both.get(1));
     }
 
     /** The worst way by which water gets in where a finding lies, by its number. */
     Optional<Arrival> worst(int finding) {
         Finding f = findings.get(finding);
-        Optional<Arrival> own = through.worst(finding, f.pieces(), f.joint().isPresent());
+        Optional<Passing.Worst> ofFew = worstOfFew.get(finding), ofTwo = two.through(finding, f);
+        Optional<Arrival> own = ofFew.filter(Passing.Worst::named).or(() -> ofTwo.filter(Passing.Worst::named)).or(() -> ofFew).or(() -> ofTwo).map(Passing.Worst::way);
         int least = own.map(Arrival::defences).orElse(Finding.MANY);
-        List<String> anyOf = f.where().surface().isWall() ? List.of() : f.pieces();
-        boolean hidden = least > 0 && by.worst(finding, anyOf, false).filter(a -> a.defences() < least).isPresent();
+        boolean hidden = least > 0 && (few.isBy(finding, f, least) || two.isBy(finding, f, least));
         boolean untold = own.isEmpty() && f.defences() < Finding.MANY;
         return hidden || untold ? rainedOn(f, Math.min(least - 1, f.defences())).filter(a -> own.isEmpty() || names(a, f) || !names(own.get(), f)).or(() -> own) : own;
     }
@@ -66,7 +100,7 @@ final class Alone {
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
         List<Box> round = IntStream.range(0, BESIDE.length).mapToObj(cost -> round(place, BESIDE[cost], BELOW[cost])).toList();
         return evidence.trace().worstFrom(f.where().surface(), place, round, most,
-                ways -> Passing.through(all, ways, List.of(f.where())).worst(0, f.pieces(), f.joint().isPresent()));
+                ways -> Passing.through(all, ways, List.of(f.where())).worst(0, f.pieces(), f.joint().isPresent()).map(Passing.Worst::way));
     }
 
     private static Box round(Box place, long beside, long below) {

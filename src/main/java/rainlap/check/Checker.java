@@ -49,9 +49,10 @@ public final class Checker {
         Found<List<Judged>> judged = new Found<>(() -> crew.all(all));
         crew.all(List.of(judged, new Found<>(evidence.trace()::packed)));
         judged.found().forEach(run::take);
-        List<Finding> merged = OnePlace.merged(evidence, run.findings, crew);
-        evidence.trace().letGo();
-        return new CheckResult(evidence, ranked(merged), run.held, run.notApplicable, run.unchecked, run.crashes);
+        OnePlace.Merged merged = OnePlace.merged(evidence, run.findings, crew);
+        Evidence told = evidence.with(evidence.trace().with(merged.ofTwoFailures()));
+        told.trace().letGo();
+        return new CheckResult(told, ranked(merged.findings()), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
     /** What one rule answered; where it failed, nothing but how. */

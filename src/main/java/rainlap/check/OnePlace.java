@@ -32,9 +32,17 @@ final class OnePlace {
     private final List<Finding> traced = new ArrayList<>();
     private final List<Finding> dry = new ArrayList<>();
 
+    private List<Arrival> ofTwoFailures = List.of();
+
     private OnePlace() {}
 
-    static List<Finding> merged(Evidence e, List<Finding> findings, Crew crew) {
+    /**
+     * @param findings all of them
+     * @param ofTwoFailures the ways through two failures that were asked for on the way
+     */
+    record Merged(List<Finding> findings, List<Arrival> ofTwoFailures) {}
+
+    static Merged merged(Evidence e, List<Finding> findings, Crew crew) {
         OnePlace all = new OnePlace();
         for (Finding f : findings) {
             Optional<RuleInfo.Theme> theme = Rules.find(f.rule()).map(r -> r.info().theme());
@@ -43,7 +51,7 @@ final class OnePlace {
         }
         List<Finding> out = new ArrayList<>(all.merged(e, crew));
         out.addAll(all.dry);
-        return out;
+        return new Merged(out, all.ofTwoFailures);
     }
 
     private List<Finding> merged(Evidence e, Crew crew) {
@@ -53,6 +61,7 @@ final class OnePlace {
             return led;
         }
         Alone alone = new Alone(e, dimensions, crew);
+        ofTwoFailures = alone.ofTwoFailures();
         List<Integer> numbers = IntStream.range(0, dimensions.size()).boxed().toList();
         List<Finding> out = new ArrayList<>();
         crew.inRuns(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, i))).toList()).forEach(out::addAll);

@@ -41,6 +41,9 @@ final class Passing {
 
     private record Nearby(Mark mark, Passer by) {}
 
+    /** The worst way that passes a place; whether it gets under or runs over one of the pieces there. */
+    record Worst(Arrival way, boolean named) {}
+
     /** A step, or an arrival's own place, with the worst way that has it: the steps up to there are the first {@code upTo} of that way. */
     private static final class Passer {
         final int number;
@@ -128,7 +131,7 @@ final class Passing {
      * @param number of the place among those it was made for
      * @param joint whether the place is that of a joint: what only touches an end of it, or crosses it, gets in at what lies there
      */
-    Optional<Arrival> worst(int number, List<String> pieces, boolean joint) {
+    Optional<Worst> worst(int number, List<String> pieces, boolean joint) {
         Place place = places.get(number);
         Map<Passer, Long> shared = shared(place, near.get(number), joint);
         Map<Passer, Long> named = new TreeMap<>(BY_NUMBER);
@@ -137,10 +140,11 @@ final class Passing {
                 named.put(p, s);
             }
         });
-        return (named.isEmpty() && place.surface().isWall() ? shared : named).entrySet().stream()
+        boolean isNamed = !named.isEmpty();
+        return (!isNamed && place.surface().isWall() ? shared : named).entrySet().stream()
                 .min(Comparator.comparingInt((Map.Entry<Passer, Long> e) -> e.getKey().worst.defences())
                         .thenComparing(Map.Entry::getValue, Comparator.reverseOrder()).thenComparing(e -> e.getKey().worst.path().size()))
-                .map(e -> e.getKey().worst);
+                .map(e -> new Worst(e.getKey().worst, isNamed));
     }
 
     private static final Comparator<Passer> BY_NUMBER = Comparator.comparingInt(p -> p.number);

@@ -50,7 +50,7 @@ public final class AsDrawn {
 
     /** Whether any of the frame is wet. */
     public boolean wetsFrame() {
-        return trace.reach().stream().anyMatch(r -> r.defences() == 0 && !r.where().isEmpty());
+        return trace.reachAsDrawn().stream().anyMatch(r -> !r.where().isEmpty());
     }
 
     /** The battens that water pools on, by id. */
@@ -72,7 +72,7 @@ public final class AsDrawn {
     /** Whether the frame is wet at a place of a surface's own frame, or one grid unit beneath it. */
     boolean wets(Surface on, Point p) {
         long u = on.side().isJamb() ? -1 : 0, v = on.side().isJamb() ? 0 : on.side() == Side.HEAD ? 1 : -1;
-        return trace.defences(on, p) == 0 || trace.defences(on, new Point(p.x() + u, p.y() + v)) == 0;
+        return trace.isWet(on, p) || trace.isWet(on, new Point(p.x() + u, p.y() + v));
     }
 
     /** Whether the frame is wet where water comes onto it: along its line, or at the edge of a pipe on any side of it. */
@@ -83,6 +83,6 @@ public final class AsDrawn {
         }
         Point p = Outermost.middle(Box.of(a.where().subList((a.where().size() - 1) / 2, (a.where().size() - 1) / 2 + 2)));
         return Stream.of(new Point(0, BESIDE), new Point(0, -BESIDE), new Point(BESIDE, 0), new Point(-BESIDE, 0))
-                .anyMatch(by -> trace.defences(a.surface(), new Point(p.x() + by.x(), p.y() + by.y())) == 0);
+                .anyMatch(by -> trace.isWet(a.surface(), new Point(p.x() + by.x(), p.y() + by.y())));
     }
 }

@@ -184,7 +184,7 @@ final class SectionWater {
         if (place.isPresent() && !stack.isThreshold()) {
             long along = Math.round(place.getAsDouble());
             Point p = cut.plumb() ? new Point(cut.across(), along) : new Point(along, cut.across());
-            return evidence.trace().defences(Surface.WALL, p) > 0 ? Optional.empty() : onTo(grid.at(along, OUTSIDE), grid.at(along, TOUCH));
+            return !evidence.trace().isWet(Surface.WALL, p) ? Optional.empty() : onTo(grid.at(along, OUTSIDE), grid.at(along, TOUCH));
         }
         return stack.low().flatMap(t -> bareLeg(t, Turned.LOW)).or(() -> stack.high().flatMap(t -> bareLeg(t, Turned.HIGH)));
     }
@@ -196,7 +196,7 @@ final class SectionWater {
         }
         Opening o = turn.opening().get();
         long u = cut.across() - (turn.side().isJamb() ? o.rect().minY() : o.rect().minX());
-        boolean dry = evidence.trace().defences(new Surface(o.id(), turn.side()), new Point(u, Math.round(inwards.getAsDouble()))) > 0;
+        boolean dry = !evidence.trace().isWet(new Surface(o.id(), turn.side()), new Point(u, Math.round(inwards.getAsDouble())));
         double away = (side == Turned.LOW ? -1 : 1), at = (side == Turned.LOW ? stack.frameFrom() : stack.frameTo());
         return dry ? Optional.empty() : onTo(grid.at(at + away * grid.units(OUTSIDE_LEG), -grid.length(inwards.getAsDouble())),
                 grid.at(at + away * grid.units(TOUCH), -grid.length(inwards.getAsDouble())));

@@ -55,7 +55,7 @@ final class WetPlaces {
 
     static WetPlaces of(CheckResult result) {
         WetPlaces all = new WetPlaces(result.evidence());
-        all.evidence.trace().reach().stream().filter(r -> r.defences() == 0)
+        all.evidence.trace().reachAsDrawn()
                 .forEach(r -> all.flat(r.surface(), r.where()).forEach(f -> all.leftOut.add(new Wet(r.surface(), f))));
         List<Place> causes = Stream.concat(all.arrivals(), result.weakPoints().stream().flatMap(all::places)).toList();
         all.paint(all.leftOut.stream().filter(w -> causes.stream().anyMatch(c -> c.surface().equals(w.on()) && w.touches(c.box()))).toList());

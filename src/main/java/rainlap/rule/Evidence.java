@@ -92,6 +92,11 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
     }
 
+    /** The same with more of its water told. */
+    public Evidence with(Trace more) {
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, more, practice);
+    }
+
     /** Whether any of a line lies on this wall or on a reveal; see {@link #jointsHere}. */
     public boolean isOnThisWall(Surface surface, List<Point> line) {
         return isOnWall(stack, surface, line);

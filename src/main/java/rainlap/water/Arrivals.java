@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
@@ -44,9 +44,9 @@ final class Arrivals {
         this.entries = told(entries, paths);
     }
 
-    /** All that came onto the frame at these numbers of defences. */
-    static List<Arrival> of(Flows flows, IntPredicate defences, Paths paths, Crew crew) {
-        List<Arrivals> strips = crew.all(flows.wet().<Supplier<Arrivals>>map(f -> () -> new Arrivals(at(defences, f.entries()), paths.beside())).toList());
+    /** All of these that came onto the frame. */
+    static List<Arrival> of(Flows flows, Predicate<Wet> which, Paths paths, Crew crew) {
+        List<Arrivals> strips = crew.all(flows.wet().<Supplier<Arrivals>>map(f -> () -> new Arrivals(f.entries().stream().filter(which).toList(), paths.beside())).toList());
         Map<Way, List<Stretch>> byWay = new LinkedHashMap<>();
         strips.forEach(s -> s.entries.forEach((way, parts) -> byWay.computeIfAbsent(way, k -> new ArrayList<>(parts.size())).addAll(parts)));
         List<Arrival> all = new ArrayList<>(byWay.size());
@@ -56,10 +56,6 @@ final class Arrivals {
         crew.inRuns(all, run -> run.stream().sorted(WORST_FIRST).toList()).forEach(out::addAll);
         out.sort(WORST_FIRST);
         return List.copyOf(out);
-    }
-
-    private static List<Wet> at(IntPredicate defences, List<Wet> all) {
-        return all.stream().filter(w -> defences.test(w.cost())).toList();
     }
 
     /** What came in one strip, joined and told; round a pipe it is joined only when all of it is there. */

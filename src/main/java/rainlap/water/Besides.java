@@ -15,10 +15,10 @@ enum Besides {
     }
 
     /** In words, for what gets wet with nothing failing; empty where all that reaches the frame only runs down the wall. */
-    static List<String> of(List<Arrival> arrivals, List<Reach> reach) {
+    static List<String> of(List<Arrival> arrivals, List<Reach> asDrawn) {
         boolean wind = arrivals.stream().anyMatch(a -> a.defences() == 0 && a.path().stream().anyMatch(s -> isDriven(s.kind())));
         boolean pipe = arrivals.stream().anyMatch(a -> a.defences() == 0 && a.path().stream().anyMatch(s -> s.kind() == Kind.ALONG_A_PIPE));
-        boolean reveal = reach.stream().anyMatch(r -> r.defences() == 0 && !r.surface().isWall() && !r.where().isEmpty());
+        boolean reveal = asDrawn.stream().anyMatch(r -> !r.surface().isWall() && !r.where().isEmpty());
         return Stream.of(values()).filter(b -> b == WIND && wind || b == PIPE && pipe || b == REVEAL && reveal).map(b -> b.words).toList();
     }
 

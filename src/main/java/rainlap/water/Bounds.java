@@ -8,9 +8,15 @@ import rainlap.geom.Box;
  *
  * @param parts by cost, in which part of the wall, with the reveals there; none for all of it
  * @param most ways that cost more are not followed
+ * @param lastWhereAsked whether ways of {@link Flow#MOST} are followed only in cells where somebody asks for them
  */
-record Bounds(List<Box> parts, int most) {
+record Bounds(List<Box> parts, int most, boolean lastWhereAsked) {
     static final Bounds NONE = new Bounds(List.of(), Flow.MOST);
+    static final Bounds LAST_WHERE_ASKED = new Bounds(List.of(), Flow.MOST, true);
+
+    Bounds(List<Box> parts, int most) {
+        this(parts, most, false);
+    }
 
     Bounds {
         parts = List.copyOf(parts);
@@ -18,7 +24,7 @@ record Bounds(List<Box> parts, int most) {
 
     /** Whether water that has cost so much is followed in a cell: whether any of it lies within, as it compares with the wall. */
     boolean hold(Cell c, int cost) {
-        return parts.isEmpty() || touches(c, parts.get(cost));
+        return parts.isEmpty() ? !lastWhereAsked || cost < Flow.MOST || c.isAsked : touches(c, parts.get(cost));
     }
 
     private static boolean touches(Cell c, Box part) {

@@ -18,6 +18,8 @@ import rainlap.wall.Penetration;
 final class Carving {
     private static final long BAND = 150_000;
     private static final int CROWDED = 600;
+    /** About so many piles are met for each piece. */
+    private static final int PILES = 5;
 
     private final Ground ground;
     private final Pile.Source piles;
@@ -27,25 +29,25 @@ final class Carving {
 
     private Carving(Ground ground, Stack stack) {
         this.ground = ground;
-        this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b));
+        ground.lay(stack);
+        this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b), PILES * ground.pieces().size());
     }
 
     /** Cuts a reveal. */
     static Rim.Cut carve(Ground ground, Stack stack) {
         Carving c = new Carving(ground, stack);
         c.all.add(new Owned(Border.OUTLINE, Region.of(ground.extent())));
-        return c.cut(stack, Crew.ALONE);
+        return c.cut(Crew.ALONE);
     }
 
     /** Cuts the wall, but for what lies in front of its openings. */
     static Rim.Cut carveWall(Ground ground, Stack stack, Crew crew) {
         Carving c = new Carving(ground, stack);
         c.addWall(stack);
-        return c.cut(stack, crew);
+        return c.cut(crew);
     }
 
-    private Rim.Cut cut(Stack stack, Crew crew) {
-        ground.lay(stack);
+    private Rim.Cut cut(Crew crew) {
         for (Map.Entry<Integer, List<Region>> e : ground.pieces().entrySet()) {
             e.getValue().forEach(r -> all.add(new Owned(e.getKey(), r)));
         }

@@ -13,8 +13,8 @@ import rainlap.geom.Box;
  */
 final class Cell {
     final Ground ground;
-    final long x0;
-    long x1;
+    final int x0;
+    int x1;
     final Line lower;
     final Line upper;
     /** The piece its water lies on, or -1 for the frame. */
@@ -31,6 +31,8 @@ final class Cell {
     /** Who follows its water, and its number there, from the top down. */
     int strip;
     int number;
+    /** Whether somebody asks for ways of most failures here. */
+    boolean isAsked;
     Seam[] up = Neighbours.NO_SEAMS;
     Seam[] down = Neighbours.NO_SEAMS;
     /** Where a jamb stands on it. */
@@ -38,7 +40,6 @@ final class Cell {
     Flank[] flanks = Neighbours.NO_FLANKS;
     /** Whether anything begins at its borders under which its water can be driven. */
     private boolean hasDrives;
-    private final Cell[] alone = {this};
     private Neighbours beside = new Neighbours();
     /** The rain that all that follows came with. */
     private int turn;
@@ -57,8 +58,8 @@ final class Cell {
 
     Cell(Ground ground, long x0, long x1, Line lower, Line upper, int on, int over) {
         this.ground = ground;
-        this.x0 = x0;
-        this.x1 = x1;
+        this.x0 = Math.toIntExact(x0);
+        this.x1 = Math.toIntExact(x1);
         this.lower = lower;
         this.upper = upper;
         this.on = on;
@@ -71,11 +72,6 @@ final class Cell {
 
     boolean isOnFrame() {
         return on < 0;
-    }
-
-    /** It by itself, as what lies beyond many a line. */
-    Cell[] alone() {
-        return alone;
     }
 
     /** The nearest x to this one between its ends. */

@@ -14,7 +14,9 @@ abstract sealed class Crossing permits Seam, Flank {
     private final Pile there;
     /** The gap of the first of the cells beyond, in the pile there. */
     private final int lo;
-    private final Cell[] beyond;
+    private final Cell innermost;
+    /** All of the cells beyond; null where there is but one, which is so for most. */
+    private final Cell[] several;
     /** The edge, as drawn, by which a piece beyond the line faces the water. */
     private final Edge facing;
     /** What it costs to get into each of the first sixteen, two bits each. */
@@ -36,7 +38,8 @@ abstract sealed class Crossing permits Seam, Flank {
         this.lo = here == there ? gap : through(gap);
         int hi = here == there ? gap : Math.max(lo, outerThrough(gap));
         Cell[] all = to.cells();
-        this.beyond = hi == lo ? all[lo].alone() : Arrays.copyOfRange(all, lo, hi + 1);
+        this.innermost = all[lo];
+        this.several = hi == lo ? null : Arrays.copyOfRange(all, lo, hi + 1);
         this.costs = packed();
         this.isHeld = !isFree() || beginsABatten();
         this.carriesPast = inFront != null && isCarriedPast(gap, inFront);
@@ -53,7 +56,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     private int packed() {
         int all = 0;
-        for (int i = 0; i < Math.min(PACKED, beyond.length); i++) {
+        for (int i = 0; i < Math.min(PACKED, count()); i++) {
             all |= cost(i, facing) << 2 * i;
         }
         return all;
@@ -81,10 +84,10 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** Whether it tells the same as a crossing out of the same cell from one pile to another. */
     boolean isLike(Column from, Column to) {
-        if (here == from.pile && there == to.pile || beyond.length == 1 && !(cell.isOpen() && cell.ground.isFine())) {
+        if (here == from.pile && there == to.pile || several == null && !(cell.isOpen() && cell.ground.isFine())) {
             Cell[] all = to.cells();
-            for (int i = 0; i < beyond.length; i++) {
-                if (lo + i >= all.length || all[lo + i] != beyond[i]) {
+            for (int i = 0; i < count(); i++) {
+                if (lo + i >= all.length || all[lo + i] != to(i)) {
                     return false;
                 }
             }
@@ -103,16 +106,16 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** How many cells it may get into. */
     int count() {
-        return beyond.length;
+        return several == null ? 1 : several.length;
     }
 
     Cell to(int i) {
-        return beyond[i];
+        return i == 0 ? innermost : several[i];
     }
 
     /** The outermost it may get into: where water comes from the open, it is in the open too. */
     Cell last() {
-        return beyond[beyond.length - 1];
+        return several == null ? innermost : several[several.length - 1];
     }
 
     /** What it costs to get into one of them. */
@@ -122,9 +125,9 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** What it would cost if pieces beyond the line faced the water by another edge. */
     int cost(int i, Edge facing) {
-        int over = beyond[i].over;
+        int over = to(i).over;
         boolean same = over == cell.over;
-        if (beyond.length == 1 && same) {
+        if (several == null && same) {
             return 0;
         }
         Coat coat = coat();
@@ -143,16 +146,16 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** Whether the piece over one of them begins at the line. */
     boolean begins(int i) {
-        return i < beyond.length - 1;
+        return i < count() - 1;
     }
 
     /** How water gets into one of them by a move: under what it has to get in behind. */
     How how(How.Move move, int i) {
-        return coat().how(move, begins(i) || cost(i) > 0 ? beyond[i].over : -1);
+        return coat().how(move, begins(i) || cost(i) > 0 ? to(i).over : -1);
     }
 
     boolean isFree() {
-        for (int i = 0; i < beyond.length; i++) {
+        for (int i = 0; i < count(); i++) {
             if (cost(i) == 0) {
                 return true;
             }
@@ -162,7 +165,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     private boolean beginsABatten() {
         for (int i = 0; begins(i); i++) {
-            if (coat().isBatten(beyond[i].over)) {
+            if (coat().isBatten(to(i).over)) {
                 return true;
             }
         }
@@ -176,8 +179,8 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** Whether, in one of them, it lies further in than the layer it came from. */
     boolean isFurtherIn(int i) {
-        int on = beyond[0].on;
-        return on != cell.on && (i == 0 || coat().isOutside(cell.on, beyond[i].on));
+        int on = innermost.on;
+        return on != cell.on && (i == 0 || coat().isOutside(cell.on, to(i).on));
     }
 
     /** Whether cladding lies over the piece that covers one of them, which is none itself. */
@@ -187,7 +190,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** The sheet that the piece over one of them laps, if the two make a lap that can be overrun from here; or -1. */
     int lapped(int i) {
-        if (coat().isStrip(beyond[i].over)) {
+        if (coat().isStrip(to(i).over)) {
             return -1;
         }
         int k = lo + i - 1;

@@ -18,7 +18,7 @@ final class Flow {
     private final Ways ways;
     private final Pipes pipes;
     private final List<Cell> cells;
-    private final Bounds bounds;
+    private Bounds bounds;
     /** By cost. */
     private final List<Agenda> waiting = new ArrayList<>();
     /** What goes to other strips. */
@@ -53,6 +53,11 @@ final class Flow {
         moves(wet);
     }
 
+    /** From now on goes no further than this. */
+    void keepWithin(Bounds less) {
+        bounds = less;
+    }
+
     /** Does all that waits at a cost; whether there was anything. */
     boolean settle(int cost) {
         Agenda now = waiting.get(cost);
@@ -63,7 +68,9 @@ final class Flow {
             if (next >= 0) {
                 settle(cells.get(next), cost);
             } else if (drive != null) {
-                drive.go(winds);
+                if (bounds.hold(drive.cell(), cost)) {
+                    drive.go(winds);
+                }
             } else {
                 return any;
             }
@@ -73,7 +80,7 @@ final class Flow {
 
     private void settle(Cell c, int cost) {
         Pool pool = c.poolOrNull();
-        if (pool == null) {
+        if (pool == null || !bounds.hold(c, cost)) {
             return;
         }
         int before = pool.count();

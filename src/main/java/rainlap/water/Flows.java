@@ -15,7 +15,7 @@ final class Flows {
     private final Strips strips;
     private final Coat coat;
     private final Drive drive;
-    private final Bounds bounds;
+    private Bounds bounds;
     /** By strip; null where no water has come. */
     private final Flow[] flows;
 
@@ -39,16 +39,25 @@ final class Flows {
         return Stream.of(flows).filter(Objects::nonNull);
     }
 
-    /** Rain on all of the wall. */
-    void run(Crew crew, Rain rain) {
+    /** Rain on all of the wall, followed through so many failures. */
+    void run(Crew crew, Rain rain, int most) {
         for (int i = 0; i < flows.length; i++) {
             strip(i);
         }
         crew.all(wet().<Supplier<Boolean>>map(s -> () -> s.rain(rain)).toList());
-        for (int cost = 0; cost <= bounds.most(); cost++) {
+        for (int cost = 0; cost <= most; cost++) {
             settle(cost, crew);
         }
-        crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
+        if (most == bounds.most()) {
+            crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
+        }
+    }
+
+    /** After all that costs less: what costs most, in cells where somebody asks for it. */
+    void finish(Crew crew) {
+        bounds = Bounds.LAST_WHERE_ASKED;
+        wet().forEach(s -> s.keepWithin(bounds));
+        settle(bounds.most(), crew);
     }
 
     /** Rain on a few cells, higher ones first; it goes no further until it is settled. */

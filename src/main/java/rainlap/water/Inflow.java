@@ -21,7 +21,7 @@ public final class Inflow {
         this.ontoBareFrame = ontoBareFrame;
         Paths paths = new Paths(waters.coat());
         Flows flow = waters.flows();
-        List<Arrival> told = Arrivals.of(flow, cost -> cost == 0, paths, Crew.ALONE);
+        List<Arrival> told = Arrivals.of(flow, w -> w.cost() == 0, paths, Crew.ALONE);
         arrivals = told.isEmpty() ? firstDrop(waters, paths).stream().toList() : told;
         trapped = flow.trapped().stream().filter(t -> t.water().cost() == 0).map(t -> Trace.standing(t, paths)).toList();
         onBattens = flow.onBattens();

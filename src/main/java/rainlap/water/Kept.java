@@ -15,6 +15,7 @@ import rainlap.wall.Surface;
  * that ways had in common they have in common again.
  */
 final class Kept {
+    static final Kept NONE = new Kept(List.of());
     private static final int FIRST = 4, LITRES = 8, FAILURE = 16;
 
     private final Packed steps = new Packed();

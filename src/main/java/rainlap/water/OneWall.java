@@ -24,7 +24,15 @@ final class OneWall {
         this.leftJoined = leftJoined;
     }
 
-    Optional<Arrival> arrival(Arrival a) {
+    List<Arrival> arrivals(List<Arrival> all) {
+        return all.stream().flatMap(a -> arrival(a).stream()).toList();
+    }
+
+    List<Reach> reaches(List<Reach> all) {
+        return all.stream().flatMap(r -> reach(r).stream()).toList();
+    }
+
+    private Optional<Arrival> arrival(Arrival a) {
         return within(a.surface(), a.where())
                 .map(where -> new Arrival(a.defences(), a.first(), a.surface(), where, path(a.path()), a.litresPerHour()));
     }
@@ -37,7 +45,7 @@ final class OneWall {
         return within(b.surface(), b.where()).map(where -> new OnBatten(b.batten(), b.surface(), where, b.level(), b.held()));
     }
 
-    Optional<Reach> reach(Reach r) {
+    private Optional<Reach> reach(Reach r) {
         List<Region> here = r.surface().isWall() ? Overlay.intersection(r.where(), List.of(wall.outline().region())) : isHere(r.surface()) ? r.where() : List.of();
         return here.isEmpty() ? Optional.empty() : Optional.of(new Reach(r.defences(), r.surface(), here));
     }

@@ -13,11 +13,13 @@ final class Pile {
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
         private final Ordered order;
-        private final Map<Key, Pile> known = new ConcurrentHashMap<>();
+        private final Map<Key, Pile> known;
         private final Pile empty = new Pile(new int[0]);
 
-        Source(Ordered order) {
+        /** @param many about as many piles as will be made */
+        Source(Ordered order, int many) {
             this.order = order;
+            this.known = new ConcurrentHashMap<>(many);
         }
 
         Pile empty() {
@@ -37,7 +39,7 @@ final class Pile {
         /** Once a surface is cut: gives back the room that finding piles again took. */
         void letGo() {
             known.values().forEach(p -> p.toggled = Toggled.NONE);
-            known.clear();
+            empty.toggled = Toggled.NONE;
         }
 
         private Pile of(int[] pieces) {

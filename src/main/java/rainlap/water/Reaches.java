@@ -8,6 +8,7 @@ import rainlap.stack.Crew;
 /** The wet frame: kept as patches, made into polygons when somebody asks for them. */
 final class Reaches {
     private final List<Part> parts = new ArrayList<>();
+    private final int most;
     private List<Reach> made;
 
     /** Of one surface, as several threads found them. */
@@ -17,15 +18,17 @@ final class Reaches {
         }
     }
 
-    Reaches(List<Ground> grounds, Crew crew) {
+    /** @param most so many failures at most */
+    Reaches(List<Ground> grounds, int most, Crew crew) {
+        this.most = most;
         Ground wall = grounds.get(0);
-        parts.add(new Part(wall, crew.inRuns(wall.cells, Reaches::patches)));
+        parts.add(new Part(wall, crew.inRuns(wall.cells, this::patches)));
         parts.addAll(crew.inRuns(grounds.subList(1, grounds.size()), run -> run.stream().map(g -> new Part(g, List.of(patches(g.cells)))).toList())
                 .stream().flatMap(List::stream).toList());
         parts.removeIf(p -> p.wet.stream().allMatch(Patches::isEmpty));
     }
 
-    private static Patches patches(List<Cell> cells) {
+    private Patches patches(List<Cell> cells) {
         Patches wet = new Patches();
         cells.stream().filter(Cell::isOnFrame).forEach(c -> add(c, wet));
         wet.trim();
@@ -35,7 +38,7 @@ final class Reaches {
     /** For each number of defences and surface, where it is not dry. */
     synchronized List<Reach> all() {
         if (made == null) {
-            made = IntStream.rangeClosed(0, Flow.MOST).boxed().flatMap(level -> parts.stream().map(p -> reach(level, p)))
+            made = IntStream.rangeClosed(0, most).boxed().flatMap(level -> parts.stream().map(p -> reach(level, p)))
                     .filter(r -> !r.where().isEmpty()).toList();
             parts.clear();
         }
@@ -48,17 +51,17 @@ final class Reaches {
     }
 
     /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */
-    private static void add(Cell c, Patches out) {
+    private void add(Cell c, Patches out) {
         List<Patch> wet = c.isOpen() ? List.of(Skyline.all(c)) : List.of();
         int since = 0;
-        for (int level = 0; level <= Flow.MOST; level++) {
+        for (int level = 0; level <= most; level++) {
             if (!c.isOpen() && c.isWetAt(level)) {
                 add(wet, since, level - 1, out);
                 wet = Skyline.of(c, level);
                 since = level;
             }
         }
-        add(wet, since, Flow.MOST, out);
+        add(wet, since, most, out);
     }
 
     private static void add(List<Patch> wet, int first, int last, Patches out) {

@@ -153,7 +153,7 @@ final class Sweep {
             Run same = cut ? null : same(r, low, from, k);
             if (same != null) {
                 r.cell = same.cell;
-                r.cell.x1 = to;
+                r.cell.x1 = Math.toIntExact(to);
             } else {
                 r.cell = r.begin(ground, from, to);
                 made.cells().add(r.cell);

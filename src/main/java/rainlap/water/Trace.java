@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
@@ -18,8 +19,13 @@ import rainlap.wall.Surface;
 public final class Trace {
     private final Elevation elevation;
     private final Drive drive;
-    private final Supplier<List<Reach>> reach;
+    private final Stack stack;
+    private final Supplier<List<Reach>> asDrawn;
+    /** Of a wall of a building: the walls laid flat, and how they are seen from it. */
+    private final Optional<Unfolded> unfolded;
     private final Kept arrivals;
+    /** Those through two failures that were asked for. */
+    private final Kept ofTwo;
     private final List<Standing> trapped;
     private final List<OnBatten> onBattens;
     private final Optional<DrivingRain> rain;
@@ -32,35 +38,59 @@ public final class Trace {
         this.rain = rain;
         this.drive = drive;
         Told told = new Told(waters, drive, rain, crew);
-        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds(), crew));
+        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds(), 0, crew));
         crew.all(List.of(told, reaches));
+        this.stack = stack;
+        this.unfolded = Optional.empty();
         this.trapped = told.trapped;
         this.onBattens = waters.flows().onBattens();
         this.balance = told.runoff.map(Runoff::balance);
         this.litres = told.runoff.map(r -> new Litres(elevation, r.met()));
         this.arrivals = new Kept(litres.map(l -> told.arrivals.stream().map(a -> withLitres(a, l.of(a))).toList()).orElse(told.arrivals));
-        this.again = new Again(stack, drive, waters.driedUp());
-        this.reach = reaches.found()::all;
+        this.ofTwo = Kept.NONE;
+        this.again = new Again(stack, drive, waters);
+        this.asDrawn = reaches.found()::all;
     }
 
     /** What of an unfolded building's water is to be seen on one wall; where the wall's own rain goes is told of the wall alone. */
     private Trace(Trace alone, Trace unfolded, OneWall wall) {
         this.elevation = alone.elevation;
+        this.stack = alone.stack;
+        this.unfolded = Optional.of(new Unfolded(unfolded, wall));
         this.drive = alone.drive;
         this.rain = alone.rain;
         this.balance = alone.balance;
         this.litres = unfolded.litres;
         this.again = alone.again;
-        this.arrivals = new Kept(unfolded.arrivals().stream().flatMap(a -> wall.arrival(a).stream()).toList());
+        this.arrivals = new Kept(wall.arrivals(unfolded.arrivals()));
+        this.ofTwo = Kept.NONE;
         this.trapped = unfolded.trapped.stream().flatMap(s -> wall.standing(s).stream()).toList();
         this.onBattens = unfolded.onBattens.stream().flatMap(b -> wall.onBatten(b).stream()).toList();
-        List<Reach> seen = unfolded.reach().stream().flatMap(r -> wall.reach(r).stream()).toList();
-        this.reach = () -> seen;
+        List<Reach> seen = wall.reaches(unfolded.reachAsDrawn());
+        this.asDrawn = () -> seen;
     }
+
+    private Trace(Trace t, Kept ofTwo) {
+        this.elevation = t.elevation;
+        this.stack = t.stack;
+        this.unfolded = t.unfolded;
+        this.drive = t.drive;
+        this.rain = t.rain;
+        this.balance = t.balance;
+        this.litres = t.litres;
+        this.again = t.again;
+        this.arrivals = t.arrivals;
+        this.ofTwo = ofTwo;
+        this.trapped = t.trapped;
+        this.onBattens = t.onBattens;
+        this.asDrawn = t.asDrawn;
+    }
+
+    private record Unfolded(Trace flat, OneWall wall) {}
 
     /** @param rain what falls on the wall; without it no litres are told */
     public static Trace of(Stack stack, Drive drive, Optional<DrivingRain> rain, Crew crew) {
-        return new Trace(stack, drive, rain, rain.isPresent() ? Waters.forLitres(stack, drive, crew) : new Waters(stack, drive, crew), crew);
+        return new Trace(stack, drive, rain, Waters.toOneFailure(stack, drive, crew, rain.isPresent()), crew);
     }
 
     /**
@@ -94,7 +124,7 @@ public final class Trace {
         @Override
         public Object get() {
             Paths paths = new Paths(waters.coat());
-            arrivals = Arrivals.of(waters.flows(), cost -> true, paths, crew);
+            arrivals = Arrivals.of(waters.flows(), w -> w.cost() < Flow.MOST, paths, crew);
             trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
             runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
             return arrivals;
@@ -121,17 +151,39 @@ public final class Trace {
         return drive;
     }
 
-    /** By defences, then surface; what is in none of them has three defences or more. */
+    /** The frame that is wet as drawn, by surface. */
+    public List<Reach> reachAsDrawn() {
+        return asDrawn.get();
+    }
+
+    /** By defences, then surface; what is in none of them has three defences or more. For this all water is followed once more, through two failures everywhere. */
     public List<Reach> reach() {
-        return reach.get();
+        return unfolded.map(u -> u.wall.reaches(u.flat.reach())).orElseGet(() -> new Reaches(new Waters(stack, drive, Crew.ALONE).grounds(), Flow.MOST, Crew.ALONE).all());
     }
 
     /**
-     * Where water comes onto the frame from elsewhere, fewest defences first; rain on a bare frame is in {@link #reach} alone. Made again when nobody holds them
-     * any more: who asks for them often holds on to them.
+     * Where water comes onto the frame from elsewhere as drawn or after one failure, and by those ways through two that it was told {@link #with}, fewest defences first; rain on a
+     * bare frame is in {@link #reach} alone. Made again when nobody holds them any more: who asks for them often holds on to them.
      */
     public List<Arrival> arrivals() {
-        return arrivals.all();
+        List<Arrival> more = ofTwo.all();
+        return more.isEmpty() ? arrivals.all() : Stream.concat(arrivals.all().stream(), more.stream()).toList();
+    }
+
+    /** The same with ways through two failures that somebody asked for. */
+    public Trace with(List<Arrival> ofTwoFailures) {
+        return new Trace(this, new Kept(ofTwoFailures));
+    }
+
+    /**
+     * Where water comes onto the frame after two failures, which is nearly everywhere, near some places.
+     *
+     * @param near boxes of the wall, with the reveals of the openings there: ways that come onto the frame elsewhere are left out, and so are those that fail for the second
+     *     time elsewhere
+     */
+    public List<Arrival> ofTwoFailures(List<Box> near, Crew crew) {
+        return unfolded.map(u -> u.wall.arrivals(u.flat.ofTwoFailures(near, crew)))
+                .orElseGet(() -> again.further(near, crew).stream().map(a -> litres.map(l -> withLitres(a, l.of(a))).orElse(a)).toList());
     }
 
     /**
@@ -157,7 +209,9 @@ public final class Trace {
     /** Gives the room of the cells back; whoever asks for other rain later has them made again. */
     public void letGo() {
         arrivals.pack();
+        ofTwo.pack();
         again.letGo();
+        unfolded.ifPresent(u -> u.flat.letGo());
     }
 
     /** Water that, as drawn, stands and cannot get out. */
@@ -170,14 +224,14 @@ public final class Trace {
         return onBattens;
     }
 
-    /** The least number of things that must fail for the frame to get wet at a place of a surface's own frame; 3 stands for three or more. */
-    public int defences(Surface surface, Point place) {
-        for (Reach r : reach.get()) {
+    /** Whether the frame is wet as drawn at a place of a surface's own frame. */
+    public boolean isWet(Surface surface, Point place) {
+        for (Reach r : asDrawn.get()) {
             if (r.surface().equals(surface) && r.where().stream().anyMatch(w -> w.covers(place.x(), place.y()))) {
-                return r.defences();
+                return true;
             }
         }
-        return Flow.MOST + 1;
+        return false;
     }
 
     /** What falls on the wall; empty where no rain is stated. */
@@ -197,7 +251,7 @@ public final class Trace {
 
     /** By what means water reaches the frame as drawn that the balance does not count, in words. */
     public List<String> besides() {
-        return Besides.of(arrivals(), reach.get());
+        return Besides.of(arrivals(), asDrawn.get());
     }
 
     /** How much water meets which place; empty where no rain is stated. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
@@ -33,14 +34,22 @@ final class Waters {
         this(stack, drive, crew, Rain.EVERYWHERE, Strips.WIDE, false);
     }
 
-    /** With rain on every surface, and cells by which it can be told how much runs where. */
-    static Waters forLitres(Stack stack, Drive drive, Crew crew) {
-        return new Waters(stack, drive, crew, Rain.EVERYWHERE, Strips.WIDE, true);
+    /**
+     * With rain on every surface, followed through one failure; {@link #further} goes on.
+     *
+     * @param forLitres whether its cells can tell how much runs where
+     */
+    static Waters toOneFailure(Stack stack, Drive drive, Crew crew, boolean forLitres) {
+        Waters w = new Waters(stack, drive, crew, Strips.WIDE, forLitres);
+        w.flows.run(crew, Rain.EVERYWHERE, Flow.MOST - 1);
+        return w;
     }
 
-    /** With rain at some places alone. */
+    /** With rain at some places alone, followed as drawn. */
     static Waters into(Stack stack, Drive drive, Rain rain) {
-        return new Waters(stack, drive, Crew.ALONE, rain, Strips.WIDE, true);
+        Waters w = new Waters(stack, drive, Crew.ALONE, Strips.WIDE, true);
+        w.flows.run(Crew.ALONE, rain, 0);
+        return w;
     }
 
     /**
@@ -49,7 +58,7 @@ final class Waters {
      */
     Waters(Stack stack, Drive drive, Crew crew, Rain rain, long strip, boolean isFine) {
         this(stack, drive, crew, strip, isFine);
-        flows.run(crew, rain);
+        flows.run(crew, rain, Flow.MOST);
     }
 
     /** Dry. */
@@ -89,7 +98,7 @@ final class Waters {
     /** What runs where as drawn, in this much rain. */
     Runoff runoff(long creep, double litresPerM2Hour) {
         if (!grounds.get(0).isFine()) {
-            throw new IllegalStateException("made for litres only by forLitres");
+            throw new IllegalStateException("its cells cannot tell litres");
         }
         Runoff r = new Runoff(coat, creep, litresPerM2Hour);
         r.run(grounds, openings);
@@ -109,6 +118,19 @@ final class Waters {
         grounds.forEach(Ground::letGo);
     }
 
+    /**
+     * The ways by which water comes onto the frame through one failure more than it was followed through, near some places; once only.
+     *
+     * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail there for the second time, are left out
+     */
+    List<Arrival> further(List<Box> near, Crew crew) {
+        near.forEach(b -> strips.in(b).forEach(c -> c.isAsked = true));
+        BoxTree boxes = new BoxTree(near);
+        openings.stream().filter(o -> boxes.meeting(o.rect()).length > 0).forEach(o -> onReveals(o.id()).forEach(c -> c.isAsked = true));
+        flows.finish(crew);
+        return Arrivals.of(flows, w -> w.cost() == Flow.MOST && w.cell().isAsked, new Paths(coat), crew);
+    }
+
     private void nextTurn() {
         grounds.forEach(g -> g.turn++);
     }
@@ -117,13 +139,13 @@ final class Waters {
     Optional<Arrival> worstFrom(Surface surface, Box place, Bounds bounds, Function<List<Arrival>, Optional<Arrival>> among) {
         nextTurn();
         Flows alone = new Flows(strips, coat, drive, bounds);
-        alone.rain((surface.isWall() ? onWall(place) : onReveals(surface.opening())).sorted(FROM_ABOVE).toList());
+        alone.rain((surface.isWall() ? onWall(place) : onReveals(surface.opening()).filter(Cell::isOpen).map(Cell::rain)).sorted(FROM_ABOVE).toList());
         Paths paths = new Paths(coat);
         Optional<Arrival> worst = Optional.empty();
         for (int cost = 0; cost <= bounds.most() && worst.isEmpty(); cost++) {
             int now = cost;
             alone.settle(cost, Crew.ALONE);
-            worst = among.apply(Arrivals.of(alone, c -> c == now, paths, Crew.ALONE));
+            worst = among.apply(Arrivals.of(alone, w -> w.cost() == now, paths, Crew.ALONE));
         }
         return worst;
     }
@@ -133,8 +155,8 @@ final class Waters {
         return strips.in(place).stream().filter(Cell::isOpen).map(c -> c.rain().in(place));
     }
 
-    private Stream<Wet> onReveals(String opening) {
-        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream()).filter(Cell::isOpen).map(Cell::rain);
+    private Stream<Cell> onReveals(String opening) {
+        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream());
     }
 
     List<Ground> grounds() {

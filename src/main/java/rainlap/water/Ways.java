@@ -25,6 +25,9 @@ final class Ways {
 
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
     private record Step(Object stretch, boolean right) {
+        /** Odd, and so large that places a few millimetres apart in cells beside one another do not fall together. */
+        private static final int SPREAD = 0x9E3779B1;
+
         /** There is one of each stretch: which of them it is says all. */
         @Override
         public boolean equals(Object o) {
@@ -33,8 +36,8 @@ final class Ways {
 
         @Override
         public int hashCode() {
-            int where = stretch instanceof Seam s ? s.cell.number * 31 + Long.hashCode(s.from) : ((Cell) stretch).number;
-            return where * 2 + (right ? 1 : 0);
+            int where = stretch instanceof Seam s ? s.cell.number * SPREAD + s.from : ((Cell) stretch).number * SPREAD;
+            return where * SPREAD + (right ? 1 : 0);
         }
     }
 

@@ -95,7 +95,7 @@ class AgainTest {
     private static List<Arrival> fresh(Stack stack, Box place) {
         Waters waters = new Waters(stack, DRIVE, Crew.ALONE,
                 c -> c.isOpen() && c.isIn(place) ? Optional.of(c.rain().in(place)) : Optional.empty(), Strips.WIDE, false);
-        return Arrivals.of(waters.flows(), cost -> true, new Paths(waters.coat()), Crew.ALONE);
+        return Arrivals.of(waters.flows(), w -> true, new Paths(waters.coat()), Crew.ALONE);
     }
 
     private static Box place(Random random, Box wall) {

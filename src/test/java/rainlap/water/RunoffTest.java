@@ -46,7 +46,7 @@ class RunoffTest {
     }
 
     private static Runoff runoff(Stack stack) {
-        return Waters.forLitres(stack, DRIVE, Crew.ALONE).runoff(DRIVE.creep(), 1);
+        return Waters.toOneFailure(stack, DRIVE, Crew.ALONE, true).runoff(DRIVE.creep(), 1);
     }
 
     private static void is(Drawn wall, double foot, double drips, double openings, double frame, double trapped) {

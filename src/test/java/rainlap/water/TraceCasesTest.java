@@ -232,8 +232,8 @@ class TraceCasesTest {
         Drawn d = Drawn.wall().outline(0, 0, 30000, 3000, EdgeRole.FREE)
                 .add("M", Material.of("sheet", MaterialKind.MEMBRANE), List.of(new Shape(Surface.WALL, List.of(holed))), List.of());
         Trace t = trace(d);
-        assertEquals(0, t.defences(Surface.WALL, Point.ofMm(12345.5, 1500.5)));
-        assertEquals(0, t.defences(Surface.WALL, Point.ofMm(12345.5, 10)));
+        assertTrue(t.isWet(Surface.WALL, Point.ofMm(12345.5, 1500.5)));
+        assertTrue(t.isWet(Surface.WALL, Point.ofMm(12345.5, 10)));
         List<Box> wet = t.reach().stream().filter(r -> r.defences() == 0).flatMap(r -> r.where().stream()).map(Region::box).toList();
         assertEquals(Box.ofMm(12245, 0, 201, 1541), wet.stream().reduce(Box::join).orElseThrow(), "as far as the drive, and down to the foot");
         assertEquals(1, wet.size());

@@ -38,7 +38,8 @@ final class Wetted {
     static Wetted of(Elevation wall, Stage stage, Drive drive) {
         Stack stack = Stack.of(wall, stage);
         Trace t = Trace.of(stack, drive, Optional.empty(), Crew.ALONE);
-        return new Wetted(t.reach(), t.arrivals().stream().map(a -> new Landing(a.defences(), a.first(), a.surface(), a.where())));
+        Stream<Arrival> all = Stream.concat(t.arrivals().stream(), t.ofTwoFailures(List.of(wall.outline().box()), Crew.ALONE).stream());
+        return new Wetted(t.reach(), all.map(a -> new Landing(a.defences(), a.first(), a.surface(), a.where())));
     }
 
 

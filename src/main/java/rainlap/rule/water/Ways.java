@@ -114,6 +114,6 @@ final class Ways {
     }
 
     private static Box box(Way w) {
-        return w.where().stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
+        return Box.of(w.where());
     }
 }
