@@ -43,7 +43,11 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
     }
 
     public double lengthMm() {
-        return runs.stream().mapToDouble(Run::length).sum() / 100;
+        double length = 0;
+        for (Run r : runs) {
+            length += r.length();
+        }
+        return length / 100;
     }
 
     /** The least lap in grid units; 0 for a butt or a gap. */

@@ -59,7 +59,12 @@ public final class MembraneJoints {
         if (!j.isTaped()) {
             return false;
         }
-        double widest = j.strips().stream().mapToDouble(MembraneJoints::across).max().orElse(0);
+        double widest = 0;
+        for (Run r : j.runs()) {
+            for (Face strip : r.cover().strips()) {
+                widest = Math.max(widest, across(strip));
+            }
+        }
         double least = Math.min(CROSSING * widest / 100, j.lengthMm() / 2);
         return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxCut;
 import rainlap.geom.EdgeFrame;
@@ -44,10 +45,7 @@ final class Folding {
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
-        List<Opening> met = openings.meeting(shape.box());
-        if (shape.regions().size() > 1) {
-            met = met.stream().filter(o -> shape.regions().stream().anyMatch(r -> r.box().overlaps(o.rect()))).toList();
-        }
+        List<Opening> met = openings.meeting(shape.box()).stream().filter(o -> shape.regions().stream().anyMatch(r -> mayCover(r, o.rect()))).toList();
         for (Opening o : met) {
             for (Side side : Flap.SIDES) {
                 for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
@@ -58,11 +56,22 @@ final class Folding {
         without(shape.regions(), met).forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
     }
 
+    /** False only where a piece certainly covers nothing of an opening, as a corner piece that is laid round its corner. */
+    private static boolean mayCover(Region r, Box opening) {
+        return r.box().overlaps(opening) && (!r.isUpright() || r.overlaps(Region.of(opening)));
+    }
+
+    /** Cuts out one opening after the other as long as boxes are left, the rest all at once. */
     private static List<Region> without(List<Region> shape, List<Opening> openings) {
-        if (openings.size() == 1 && shape.size() == 1 && shape.get(0).isBox()) {
-            return BoxCut.minus(shape.get(0).box(), openings.get(0).rect());
+        List<Region> left = shape;
+        for (int i = 0; i < openings.size(); i++) {
+            if (!left.stream().allMatch(Region::isBox)) {
+                return Overlay.difference(left, openings.subList(i, openings.size()).stream().map(o -> Region.of(o.rect())).toList());
+            }
+            Box rect = openings.get(i).rect();
+            left = left.stream().flatMap(r -> r.box().overlaps(rect) ? BoxCut.minus(r.box(), rect).stream() : Stream.of(r)).toList();
         }
-        return Overlay.difference(shape, openings.stream().map(o -> Region.of(o.rect())).toList());
+        return left;
     }
 
     private static Optional<Cut> cutAt(Piece piece, Opening o) {

@@ -24,7 +24,12 @@ public record Arrival(int defences, boolean first, Surface surface, List<Point> 
 
     /** Whether the water had been on the frame before: then it is told where it came there first. */
     public boolean comesFromTheFrame() {
-        return path.subList(0, path.size() - 1).stream().anyMatch(s -> s.layer().equals(Step.FRAME));
+        for (int i = 0; i < path.size() - 1; i++) {
+            if (path.get(i).layer().equals(Step.FRAME)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Arrival withLitres(double perHour) {

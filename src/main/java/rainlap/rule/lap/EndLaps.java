@@ -1,16 +1,20 @@
 package rainlap.rule.lap;
 
+import java.util.Comparator;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
+import rainlap.joint.Run;
 import rainlap.rule.Evidence;
 import rainlap.rule.MembraneJoints;
 
 /** The end laps at which a course of membrane on the wall goes over from one sheet to the next. */
 final class EndLaps {
+    private static final Comparator<Point> FROM_BELOW = Comparator.comparingLong(Point::y).thenComparingLong(Point::x);
+
     private EndLaps() {}
 
     /**
@@ -36,16 +40,21 @@ final class EndLaps {
     }
 
     private static boolean isHidden(Joint j) {
-        return j.runs().stream().allMatch(r -> Intervals.of(0, r.length()).minus(r.hidden()).isEmpty());
+        for (Run r : j.runs()) {
+            if (r.hidden().isEmpty() || !Intervals.of(0, r.length()).minus(r.hidden()).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The lower end of its exposed edge. */
     static Point foot(Joint j) {
-        return j.line().stream().min(java.util.Comparator.comparingLong(Point::y).thenComparingLong(Point::x)).orElseThrow();
+        return j.line().stream().min(FROM_BELOW).orElseThrow();
     }
 
     /** The upper end of its exposed edge. */
     static Point top(Joint j) {
-        return j.line().stream().max(java.util.Comparator.comparingLong(Point::y).thenComparingLong(Point::x)).orElseThrow();
+        return j.line().stream().max(FROM_BELOW).orElseThrow();
     }
 }
