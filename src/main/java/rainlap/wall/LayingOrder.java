@@ -1,6 +1,7 @@
 package rainlap.wall;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,8 @@ import rainlap.geom.Region;
 public final class LayingOrder {
     private final List<Piece> pieces;
     private final Set<Long> tucked = new HashSet<>();
+    /** By number: whether a piece is tucked under any other. */
+    private final BitSet isTucked = new BitSet();
 
     public LayingOrder(List<Piece> pieces) {
         this.pieces = List.copyOf(pieces);
@@ -25,6 +28,7 @@ public final class LayingOrder {
         for (int i = 0; i < pieces.size(); i++) {
             for (String over : pieces.get(i).under()) {
                 tucked.add(pair(number.get(over), i));
+                isTucked.set(i);
             }
         }
     }
@@ -35,8 +39,8 @@ public final class LayingOrder {
 
     /** Whether piece a lies outside piece b where they overlap. */
     public boolean isOutside(int a, int b) {
-        boolean later = a > b;
-        return tucked.isEmpty() || !tucked.contains(later ? pair(b, a) : pair(a, b)) ? later : !later;
+        int last = Math.max(a, b);
+        return isTucked.get(last) && tucked.contains(pair(Math.min(a, b), last)) ? a < b : a > b;
     }
 
     /** Three pieces that would each lie outside the next at one and the same point: inner, tucked piece's cover, and the third. */

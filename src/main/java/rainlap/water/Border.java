@@ -1,15 +1,48 @@
 package rainlap.water;
 
-/**
- * An edge of something as the sweep meets it.
- *
- * @param owner the piece's number, or one of the codes below
- * @param enters whether the owner lies above the line
- */
-record Border(Line line, int owner, boolean enters) {
+/** An edge of something as the sweep meets it, slab after slab. */
+final class Border {
     static final int OUTLINE = -1;
     private static final int FIRST_OPENING = -2;
     private static final int FIRST_PIPE = -1_000_000_000;
+
+    private final Line line;
+    private final int owner;
+    private final boolean enters;
+    /** The pile below it in the slab where it was crossed last, and what that was above. */
+    private Pile below;
+    private Pile above;
+
+    /**
+     * @param owner the piece's number, or one of the codes above
+     * @param enters whether the owner lies above the line
+     */
+    Border(Line line, int owner, boolean enters) {
+        this.line = line;
+        this.owner = owner;
+        this.enters = enters;
+    }
+
+    Line line() {
+        return line;
+    }
+
+    int owner() {
+        return owner;
+    }
+
+    boolean enters() {
+        return enters;
+    }
+
+    /** The pile above a piece's edge. Mostly that below is the same as in the slab before. */
+    Pile above(Pile now, Pile.Source piles) {
+        if (now != below) {
+            above = piles.toggle(now, owner);
+            below = now;
+        }
+        return above;
+    }
 
     static int ofOpening(int number) {
         return FIRST_OPENING - number;

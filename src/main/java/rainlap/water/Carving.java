@@ -53,7 +53,6 @@ final class Carving {
         }
         Rim.Cut made = bands(crew);
         ground.cells.addAll(made.cells());
-        piles.letGo();
         return made;
     }
 

@@ -7,8 +7,6 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object, whichever thread comes to them first. */
 final class Pile {
     private final int[] pieces;
-    /** Those that it was turned into before, while its surface is cut. */
-    private Toggled toggled = Toggled.NONE;
 
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
@@ -28,18 +26,7 @@ final class Pile {
 
         /** The pile with a piece added, or taken away if it is there. */
         Pile toggle(Pile pile, int piece) {
-            Pile next = pile.toggled.get(piece);
-            if (next == null) {
-                next = of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
-                pile.toggled = pile.toggled.with(piece, next);
-            }
-            return next;
-        }
-
-        /** Once a surface is cut: gives back the room that finding piles again took. */
-        void letGo() {
-            known.values().forEach(p -> p.toggled = Toggled.NONE);
-            empty.toggled = Toggled.NONE;
+            return of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
         }
 
         private Pile of(int[] pieces) {
@@ -61,31 +48,6 @@ final class Pile {
 
     interface Ordered {
         boolean isOutside(int a, int b);
-    }
-
-    /** What a pile becomes by which piece: one of two threads that add to it at once may be forgotten, and is found anew. */
-    private record Toggled(int[] by, Pile[] to) {
-        private static final Toggled NONE = new Toggled(new int[0], new Pile[0]);
-        /** A sweep asks again for what it asked for lately; on a bare frame each sheet begins once. */
-        private static final int MANY = 16;
-
-        Pile get(int piece) {
-            for (int i = 0; i < by.length; i++) {
-                if (by[i] == piece) {
-                    return to[i];
-                }
-            }
-            return null;
-        }
-
-        Toggled with(int piece, Pile next) {
-            int n = by.length < MANY ? by.length : 0;
-            int[] pieces = Arrays.copyOf(by, n + 1);
-            Pile[] piles = Arrays.copyOf(to, n + 1);
-            pieces[n] = piece;
-            piles[n] = next;
-            return new Toggled(pieces, piles);
-        }
     }
 
     private record Key(int[] pieces) {

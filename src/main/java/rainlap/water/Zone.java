@@ -16,7 +16,7 @@ final class Zone {
 
     void cross(Border b) {
         if (b.owner() >= 0) {
-            pile = piles.toggle(pile, b.owner());
+            pile = b.above(pile, piles);
         } else if (b.owner() == Border.OUTLINE) {
             inside = b.enters();
         } else if (b.pipe() >= 0) {

@@ -50,11 +50,20 @@ final class EndLaps {
 
     /** The lower end of its exposed edge. */
     static Point foot(Joint j) {
-        return j.line().stream().min(FROM_BELOW).orElseThrow();
+        return outermost(j, false);
     }
 
     /** The upper end of its exposed edge. */
     static Point top(Joint j) {
-        return j.line().stream().max(FROM_BELOW).orElseThrow();
+        return outermost(j, true);
+    }
+
+    private static Point outermost(Joint j, boolean upper) {
+        Point out = j.runs().get(0).line().a();
+        for (Run r : j.runs()) {
+            Point next = r.line().b();
+            out = FROM_BELOW.compare(next, out) > 0 == upper ? next : out;
+        }
+        return out;
     }
 }

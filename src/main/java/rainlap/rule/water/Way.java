@@ -32,7 +32,13 @@ record Way(int defences, Surface surface, List<Point> where, List<Step> path, Op
 
     /** What tells it from other ways: the pieces it gets under, and which of them fail. */
     String told() {
-        return path.stream().filter(s -> !s.piece().isEmpty()).map(s -> s.piece() + (s.failure() ? "!" : "")).reduce("", (a, b) -> a + " " + b);
+        StringBuilder out = new StringBuilder();
+        for (Step s : path) {
+            if (!s.piece().isEmpty()) {
+                out.append(' ').append(s.piece()).append(s.failure() ? "!" : "");
+            }
+        }
+        return out.toString();
     }
 
     Optional<Step> failing() {
@@ -58,6 +64,10 @@ record Way(int defences, Surface surface, List<Point> where, List<Step> path, Op
     }
 
     double lengthMm() {
-        return Stream.iterate(1, i -> i < where.size(), i -> i + 1).mapToDouble(i -> new Segment(where.get(i - 1), where.get(i)).lengthMm()).sum();
+        double length = 0;
+        for (int i = 1; i < where.size(); i++) {
+            length += new Segment(where.get(i - 1), where.get(i)).lengthMm();
+        }
+        return length;
     }
 }
