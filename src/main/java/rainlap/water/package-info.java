@@ -91,6 +91,9 @@
  * Of a wall in a building the water of that wall and of those beside it, laid flat as one elevation, is followed, and what is to be seen of it on the wall is
  * told ({@code OneWall}); a joined corner is then no side of the outline. The balance is the wall's alone.
  *
+ * After two failures water gets nearly everywhere, and what a wall is judged by needs to know of it in few places. So at first all of it is followed through one failure only; the second is followed on
+ * from there near those places that ask for it ({@link rainlap.water.Trace#ofTwoFailures}), and everywhere when somebody asks for the {@link rainlap.water.Trace#reach} of two.
+ *
  * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole; {@link rainlap.water.Trace#worstFrom} follows rain at one
  * place alone over the same cells, which forget what came before.
  *

@@ -68,6 +68,46 @@ class AgainTest {
         assertTrue(fewer > WALLS / 10, "walls with ways that lead further: " + fewer);
     }
 
+    /** What needs two failures, followed after all else: the same ways as when all is followed at once. */
+    @Test void theSecondFailureIsTheSameLater() {
+        int told = 0;
+        for (int seed = 0; seed < 4 * WALLS; seed++) {
+            Stack stack = RandomWall.of(seed).stack();
+            Box all = stack.elevation().outline().box().grow(Grid.of(1_000));
+            List<Arrival> later = toOneFailure(stack).further(List.of(all), Crew.ALONE);
+            assertEquals(atOnce(stack), later, "wall " + seed);
+            told += later.size();
+        }
+        assertTrue(told > 4 * WALLS, told + " ways of two failures");
+    }
+
+    /** Near a place: some of those ways, all of them onto the frame near it; and the cells can be followed on afterwards as if nothing had been. */
+    @Test void theSecondFailureNearAPlaceTellsNothingNew() {
+        int fewer = 0, told = 0;
+        for (int seed = 0; seed < WALLS; seed++) {
+            Stack stack = RandomWall.of(seed).stack();
+            Box wall = stack.elevation().outline().box(), all = wall.grow(Grid.of(1_000));
+            Box place = new Box(wall.minX(), wall.minY(), wall.minX() + wall.width() / 2, wall.maxY());
+            Again again = toOneFailure(stack);
+            List<Arrival> near = again.further(List.of(place), Crew.ALONE), ways = atOnce(stack);
+            assertTrue(near.size() <= ways.size(), "wall " + seed);
+            told += near.isEmpty() ? 0 : 1;
+            fewer += near.size() < ways.size() ? 1 : 0;
+            assertEquals(fresh(stack, place), ways(again, place, new Bounds(List.of(all, all, all), Flow.MOST)), "wall " + seed);
+            assertEquals(ways, again.further(List.of(all), Crew.ALONE), "once more, wall " + seed);
+        }
+        assertTrue(fewer > WALLS / 10 && told > WALLS / 4, fewer + " walls with ways elsewhere, " + told + " with ways there");
+    }
+
+    private static Again toOneFailure(Stack stack) {
+        return new Again(stack, DRIVE, Waters.toOneFailure(stack, DRIVE, Crew.ALONE, false));
+    }
+
+    private static List<Arrival> atOnce(Stack stack) {
+        Waters waters = new Waters(stack, DRIVE, Crew.ALONE);
+        return Arrivals.of(waters.flows(), w -> w.cost() == Flow.MOST, new Paths(waters.coat()), Crew.ALONE);
+    }
+
     /** What is told of a wall knows its surfaces: they must not hold the cells as well. */
     @Test void nothingOfTheCellsIsLeftWhenTheyAreLetGo() {
         Stack stack = RandomWall.of(1).stack();
