@@ -16,15 +16,11 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import rainlap.check.CheckResult;
-import rainlap.check.Checker;
-import rainlap.drawing.Sheets;
-import rainlap.drawing.TitleBlock;
+import rainlap.drawing.Drawn;
 import rainlap.file.ElevationFile;
 import rainlap.paper.Sheet;
 import rainlap.paper.SheetCheck;
 import rainlap.paper.SvgWriter;
-import rainlap.practice.Practices;
 import rainlap.wall.Elevation;
 
 /**
@@ -77,8 +73,7 @@ class GoldenTest {
 
     private static List<Sheet> sheets(Path wall) throws IOException {
         Elevation e = ElevationFile.read(wall).elevation().orElseThrow();
-        CheckResult result = Checker.check(e, Shipped.stage(e), Practices.find(e.practice().orElse("common")).orElseThrow());
-        return Sheets.of(result, TitleBlock.BLANK);
+        return Drawn.of(Shipped.checked(wall, e, Shipped.stage(e)));
     }
 
     private static String name(Path wall, int sheet) {

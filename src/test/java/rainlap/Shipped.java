@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import rainlap.building.Building;
 import rainlap.check.BuildingChecker;
@@ -25,6 +27,10 @@ import rainlap.wall.Stage;
  */
 public record Shipped(String file, Elevation wall, CheckResult result) {
 
+    /** Each is checked once for all tests. */
+    private static final Map<String, CheckResult> CHECKED = new ConcurrentHashMap<>();
+    private static List<Shipped> inBuildings;
+
     public static List<Shipped> all() {
         try (Stream<Path> files = Files.list(Path.of("elevations"))) {
             return files.filter(f -> f.toString().endsWith(".json")).sorted().map(Shipped::read).toList();
@@ -34,7 +40,12 @@ public record Shipped(String file, Elevation wall, CheckResult result) {
     }
 
     /** The walls of the buildings in {@code elevations/buildings/} as the buildings' checks give them, wrapped. */
-    public static List<Shipped> inBuildings() {
+    public static synchronized List<Shipped> inBuildings() {
+        inBuildings = inBuildings == null ? readBuildings() : inBuildings;
+        return inBuildings;
+    }
+
+    private static List<Shipped> readBuildings() {
         try (Stream<Path> files = Files.list(Path.of("elevations/buildings"))) {
             return files.sorted().flatMap(f -> {
                 String name = f.getFileName().toString().replace(".json", "");
@@ -61,7 +72,12 @@ public record Shipped(String file, Elevation wall, CheckResult result) {
     private static Shipped read(Path path) {
         Reading reading = ElevationFile.read(path);
         Elevation wall = reading.elevation().orElseThrow(() -> new AssertionError(reading.problems().toString()));
-        return new Shipped(path.getFileName().toString().replace(".json", ""), wall, check(wall));
+        return new Shipped(path.getFileName().toString().replace(".json", ""), wall, checked(path, wall, stage(wall)));
+    }
+
+    /** A file's wall at a stage under its own practice, or the common one. */
+    public static CheckResult checked(Path path, Elevation wall, Stage stage) {
+        return CHECKED.computeIfAbsent(path.normalize() + " " + stage, k -> Checker.check(wall, stage, Practices.find(wall.practice().orElse("common")).orElseThrow()));
     }
 
     static Stage stage(Elevation wall) {
@@ -77,9 +93,9 @@ public record Shipped(String file, Elevation wall, CheckResult result) {
         return Checker.check(wall, stage, Practices.find(wall.practice().orElseThrow()).orElseThrow());
     }
 
-    /** The same wall checked at another stage. */
-    Shipped at(Stage stage) {
-        return new Shipped(file, wall, check(wall, stage));
+    /** The same wall, alone, checked at another stage. */
+    public Shipped at(Stage stage) {
+        return new Shipped(file, wall, checked(Path.of("elevations", file + ".json"), wall, stage));
     }
 
     /** Whether anything of the cavity or the face is drawn, so that the stages differ. */

@@ -14,14 +14,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.Shipped;
 import rainlap.check.CheckResult;
-import rainlap.check.Checker;
 import rainlap.check.WeakPoint;
 import rainlap.file.ElevationFile;
 import rainlap.material.Layer;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Text;
-import rainlap.practice.Practices;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -32,7 +30,7 @@ class EveryWeakPointHasItsSectionTest {
     void onTheSheets() {
         Map<String, String> without = new TreeMap<>();
         everything((name, result) -> {
-            String words = String.join(" ", SheetWords.of(Sheets.of(result, TitleBlock.BLANK)));
+            String words = String.join(" ", SheetWords.of(Drawn.of(result)));
             int at = words.indexOf("Without a section");
             if (at >= 0) {
                 without.put(name, words.substring(at, Math.min(words.length(), at + 300)));
@@ -47,7 +45,7 @@ class EveryWeakPointHasItsSectionTest {
         Map<String, Object> without = new TreeMap<>();
         everything((name, result) -> {
             for (Sheets.Paper paper : Sheets.Paper.values()) {
-                List<String> words = Sheets.of(result, TitleBlock.BLANK, paper).stream().flatMap(s -> sections(s.marks())).toList();
+                List<String> words = Drawn.of(result, paper).stream().flatMap(s -> sections(s.marks())).toList();
                 Set<String> told = new TreeSet<>(words);
                 Pattern.compile("This cut shows ([0-9, ]+) too").matcher(String.join(" ", words)).results().forEach(m -> told.addAll(List.of(m.group(1).split(", "))));
                 List<Integer> untold = result.weakPoints().stream().filter(MendedCuts::isAsked).map(WeakPoint::number).filter(n -> !told.contains(n.toString())).toList();
@@ -64,7 +62,7 @@ class EveryWeakPointHasItsSectionTest {
     void aLapThatChangesSaysWhereItIsMeasured() {
         CheckResult r = Shipped.all().stream().filter(w -> w.file().contains("bakery-trailer-right")).findFirst().orElseThrow().result();
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            List<String> words = SheetWords.of(Sheets.of(r, TitleBlock.BLANK, paper));
+            List<String> words = SheetWords.of(Drawn.of(r, paper));
             assertTrue(words.stream().anyMatch(w -> w.matches("[0-9]+ here")), paper + " " + words);
             assertTrue(words.contains("118") && words.stream().noneMatch("117.99"::equals), words.toString());
         }
@@ -88,7 +86,7 @@ class EveryWeakPointHasItsSectionTest {
             Elevation e = ElevationFile.read(p).elevation().orElseThrow();
             for (Stage stage : Stage.values()) {
                 if (stage == Stage.WRAP || e.pieces().stream().anyMatch(x -> x.material().layer() != Layer.WRAP)) {
-                    use.of(p.subpath(Math.max(0, p.getNameCount() - 2), p.getNameCount()) + " " + stage, Checker.check(e, stage, Practices.find(e.practice().orElse("common")).orElseThrow()));
+                    use.of(p.subpath(Math.max(0, p.getNameCount() - 2), p.getNameCount()) + " " + stage, Shipped.checked(p, e, stage));
                 }
             }
         }

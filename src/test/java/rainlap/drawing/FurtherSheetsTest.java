@@ -25,7 +25,7 @@ class FurtherSheetsTest {
     void tellTheirOwnScalesOnly(Shipped wall) {
         List<String> wrong = new ArrayList<>();
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
+            for (Sheet sheet : Drawn.of(wall.result(), paper)) {
                 List<String> sections = SheetWords.in(sheet, "further-sections"), block = SheetWords.in(sheet, "title-block");
                 String scales = sections.stream().map(SCALE::matcher).filter(Matcher::matches).map(m -> Integer.parseInt(m.group(1)))
                         .collect(Collectors.toCollection(TreeSet::new)).stream().map(s -> "1:" + s).collect(Collectors.joining(", "));
@@ -41,7 +41,7 @@ class FurtherSheetsTest {
     @MethodSource("rainlap.drawing.SectionWordsTest#walls")
     void showNoWayThatTheLegendLacks(Shipped wall) {
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            List<Sheet> sheets = Sheets.of(wall.result(), TitleBlock.BLANK, paper);
+            List<Sheet> sheets = Drawn.of(wall.result(), paper);
             List<String> legend = sheets.stream().flatMap(s -> SheetWords.in(s, "legend").stream()).toList();
             List<Mark> all = sheets.stream().flatMap(s -> s.marks().stream()).filter(m -> !(m instanceof Group g && g.id().filter("legend"::equals).isPresent())).toList();
             assertEquals(WaterSigns.areIn(all, WaterSigns.FREE), legend.contains("water's way"), paper + " water's way");
@@ -54,7 +54,7 @@ class FurtherSheetsTest {
     @MethodSource("rainlap.drawing.SectionWordsTest#walls")
     void noHeadingStandsOverNoRowsAndNoNoteIsTorn(Shipped wall) {
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
+            for (Sheet sheet : Drawn.of(wall.result(), paper)) {
                 for (String part : List.of("findings", "findings-2", "findings-notes")) {
                     List<String> words = SheetWords.in(sheet, part);
                     if (words.contains("Weak points, continued")) {

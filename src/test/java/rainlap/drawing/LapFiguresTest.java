@@ -27,7 +27,7 @@ class LapFiguresTest {
     void noDashesRunThroughOne(Shipped wall) {
         List<String> wrong = new ArrayList<>();
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            Sheet first = Sheets.of(wall.result(), TitleBlock.BLANK, paper).get(0);
+            Sheet first = Drawn.of(wall.result(), paper).get(0);
             List<PaperSegment> dashes = all(first.marks()).filter(m -> m instanceof Strokes s && s.edge().equals(Looks.HIDDEN)).flatMap(m -> ((Strokes) m).segments().stream()).toList();
             all(first.marks()).filter(m -> m instanceof Text t && t.text().startsWith("lap ") && dashes.stream().anyMatch(t.box()::meets))
                     .map(m -> wall.file() + ": " + ((Text) m).text()).filter(t -> !TOO_SHORT.contains(t)).forEach(t -> wrong.add(paper + " " + t));

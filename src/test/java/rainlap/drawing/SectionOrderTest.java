@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainlap.Shipped;
 import rainlap.check.CheckResult;
-import rainlap.check.Checker;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
@@ -28,9 +27,9 @@ class SectionOrderTest {
     void theyReadInTheOrderOfTheirLetters(Shipped wall) {
         List<String> wrong = new ArrayList<>();
         for (Stage stage : Stage.values()) {
-            CheckResult result = Checker.check(wall.wall(), stage, wall.result().evidence().practice());
+            CheckResult result = wall.at(stage).result();
             for (Sheets.Paper paper : Sheets.Paper.values()) {
-                List<Sheet> sheets = Sheets.of(result, TitleBlock.BLANK, paper);
+                List<Sheet> sheets = Drawn.of(result, paper);
                 List<Cell> all = new ArrayList<>();
                 sheets.forEach(s -> all.addAll(inRows(cells(s), stage + " " + paper + ", sheet " + (sheets.indexOf(s) + 1), wrong)));
                 for (int k = 1; k < all.size(); k++) {
@@ -86,7 +85,7 @@ class SectionOrderTest {
     @MethodSource("rainlap.drawing.SectionWordsTest#walls")
     void noSheetHoldsButTheRestOfTheNotes(Shipped wall) {
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            List<Sheet> sheets = Sheets.of(wall.result(), TitleBlock.BLANK, paper);
+            List<Sheet> sheets = Drawn.of(wall.result(), paper);
             List<String> last = SheetWords.of(List.of(sheets.get(sheets.size() - 1)));
             assertFalse(last.contains("Notes to the table, continued") && !last.contains("Sections, worst first"), paper + ": only notes go on to sheet " + sheets.size());
         }

@@ -33,7 +33,7 @@ class SectionWordsTest {
     void everySectionTellsAWholeClause(Shipped wall) {
         List<String> torn = new ArrayList<>();
         for (Sheets.Paper paper : Sheets.Paper.values()) {
-            for (Sheet sheet : Sheets.of(wall.result(), TitleBlock.BLANK, paper)) {
+            for (Sheet sheet : Drawn.of(wall.result(), paper)) {
                 sections(sheet.marks(), (section, words) -> {
                     if (allowed(section, wall.result()).stream().noneMatch(words::contains) || words.contains("…")) {
                         torn.add(paper + " " + section.id().orElse("") + ": " + words);

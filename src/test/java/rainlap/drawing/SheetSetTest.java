@@ -24,7 +24,7 @@ class SheetSetTest {
     private static final Pattern SHEETS = Pattern.compile("1:\\d+, sheets? (\\d+)(?: to (\\d+))?");
 
     private static SheetSet.Wall wall(String name, CheckResult result) {
-        return new SheetSet.Wall(name, "folder-of-sheets/" + name + ".svg", result, Sheets.of(result, TitleBlock.BLANK));
+        return new SheetSet.Wall(name, "folder-of-sheets/" + name + ".svg", result, Drawn.of(result));
     }
 
     private static List<String> texts(List<Mark> marks) {
@@ -107,7 +107,7 @@ class SheetSetTest {
     @Test void onA4TheIndexIsA4Too() {
         List<Shipped> shipped = Shipped.all();
         SheetSet set = SheetSet.of(Sheets.Paper.A4, "All walls", TitleBlock.BLANK, shipped.stream()
-                .map(s -> new SheetSet.Wall(s.file(), "folder-of-sheets/" + s.file() + ".svg", s.result(), Sheets.of(s.result(), TitleBlock.BLANK, Sheets.Paper.A4))).toList());
+                .map(s -> new SheetSet.Wall(s.file(), "folder-of-sheets/" + s.file() + ".svg", s.result(), Drawn.of(s.result(), Sheets.Paper.A4))).toList());
         assertEquals((shipped.size() + 5) / 6, set.index().size());
         for (Sheet s : set.all()) {
             assertEquals("A4", s.size().word());
@@ -115,13 +115,13 @@ class SheetSetTest {
         }
         assertEquals(shipped.size(), set.index().stream().mapToInt(i -> cells(i).size()).sum());
         SheetSet two = SheetSet.of(Sheets.Paper.A4, "Two", TitleBlock.BLANK, shipped.subList(0, 2).stream()
-                .map(s -> new SheetSet.Wall(s.file(), "", s.result(), Sheets.of(s.result(), TitleBlock.BLANK))).toList());
+                .map(s -> new SheetSet.Wall(s.file(), "", s.result(), Drawn.of(s.result()))).toList());
         assertEquals(List.of(), SheetCheck.of(two.index().get(0)));
     }
 
     @Test void withoutAnIndexNothingIsNumberedAnew() {
         CheckResult result = SampleWall.result();
-        List<Sheet> sheets = Sheets.of(result, TitleBlock.BLANK);
+        List<Sheet> sheets = Drawn.of(result);
         Sheet first = sheets.get(0);
         assertEquals("1 / " + sheets.size(), texts(first, "title-block").get(texts(first, "title-block").size() - 1));
         assertEquals(first.marks().size(), SheetSet.of("x", TitleBlock.BLANK, List.of(wall("a", result))).walls().get(0).get(0).marks().size());
@@ -130,7 +130,7 @@ class SheetSetTest {
     /** More than one index sheet, long names, more than a hundred sheets: everything still has its place. */
     @Test void thirtyWallsTakeThreeIndexSheets() {
         CheckResult result = SampleWall.result();
-        Sheet sheet = Sheets.of(result, TitleBlock.BLANK).get(0);
+        Sheet sheet = Drawn.of(result).get(0);
         List<SheetSet.Wall> walls = IntStream.range(0, 30).mapToObj(i -> new SheetSet.Wall("wall number " + i + " with a name that is much too long for the room it has here",
                 "a-file-with-a-long-name-as-well-that-will-not-fit-into-the-room-it-has-" + i + ".svg", result, List.of(sheet, sheet, sheet, sheet))).toList();
         SheetSet set = SheetSet.of("A settlement with a name that is far too long for the heading of a sheet, and goes on and on until nobody reads it", TitleBlock.BLANK, walls);

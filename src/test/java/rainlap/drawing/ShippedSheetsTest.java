@@ -49,7 +49,7 @@ class ShippedSheetsTest {
         Practice practice = e.practice().flatMap(Practices::find).orElse(Practices.common());
         for (Stage stage : Stage.values()) {
             CheckResult result = Checker.check(e, stage, practice);
-            for (Sheet s : Sheets.of(result, TitleBlock.BLANK)) {
+            for (Sheet s : Drawn.of(result)) {
                 assertEquals(List.of(), SheetCheck.of(s), file + " " + stage);
                 assertEquals(List.of(), WrittenOver.by(s.marks()), file + " " + stage + ": words under the water's way");
                 assertEquals(List.of(), OutOfSection.of(s.marks()), file + " " + stage + ": the water's way leaves the section");
@@ -60,7 +60,7 @@ class ShippedSheetsTest {
     @ParameterizedTest
     @MethodSource("rainlap.Shipped#inBuildings")
     void areSoundOnPaperInTheirBuildings(Shipped wall) {
-        for (Sheet s : Sheets.of(wall.result(), TitleBlock.BLANK)) {
+        for (Sheet s : Drawn.of(wall.result())) {
             assertEquals(List.of(), SheetCheck.of(s), wall.file());
             assertEquals(List.of(), WrittenOver.by(s.marks()), wall.file() + ": words under the water's way");
         }
@@ -68,7 +68,7 @@ class ShippedSheetsTest {
 
     private static CheckResult result(String name, Stage stage) {
         Elevation e = ElevationFile.read(Path.of("elevations", name)).elevation().orElseThrow();
-        return Checker.check(e, stage, e.practice().flatMap(Practices::find).orElse(Practices.common()));
+        return Shipped.checked(Path.of("elevations", name), e, stage);
     }
 
     /** Its elevation is small, so the table begins higher than it does elsewhere. */
@@ -77,13 +77,13 @@ class ShippedSheetsTest {
     void theTableTakesTheRoomBeneathASmallElevation(Stage stage) throws IOException {
         CheckResult gable = result("boat-shed-gable.json", stage);
         StringWriter first = new StringWriter();
-        SvgWriter.write(Sheets.of(gable, TitleBlock.BLANK).get(0), first);
+        SvgWriter.write(Drawn.of(gable).get(0), first);
         gable.weakPoints().forEach(p -> assertTrue(first.toString().contains("\"row-" + p.number() + "\""), "all rows on the first sheet, " + p.number()));
     }
 
     @Test
     void theTableGoesOnBesideItsFirstPart() {
-        List<Sheet> sheets = Sheets.of(result("bakery-trailer-rear.json", Stage.WRAP), TitleBlock.BLANK);
+        List<Sheet> sheets = Drawn.of(result("bakery-trailer-rear.json", Stage.WRAP));
         assertEquals(3, sheets.size());
         assertEquals(List.of("findings", "findings-2"), tables(sheets.get(1)));
     }
@@ -91,7 +91,7 @@ class ShippedSheetsTest {
     /** A few lines of notes begin no sheet of their own while there is room beneath the sections; none is lost on the way. */
     @Test
     void theLastNotesStandBeneathTheSections() {
-        List<Sheet> kiosk = Sheets.of(result("ferry-kiosk-front.json", Stage.WRAP), TitleBlock.BLANK);
+        List<Sheet> kiosk = Drawn.of(result("ferry-kiosk-front.json", Stage.WRAP));
         assertEquals(List.of("findings", "findings-notes"), kiosk.stream().flatMap(s -> tables(s).stream()).toList());
         String words = String.join(" ", SheetWords.of(kiosk));
         assertTrue(words.contains("is not drawn. l/h: what runs over or beside the place, or falls on it, on what lies outermost"), words);
@@ -117,7 +117,7 @@ class ShippedSheetsTest {
         View view = Bay.of(Extents.of(kiosk), true, SheetSize.A3).get(0).placing().view();
         List<PaperBox> openings = kiosk.evidence().elevation().openings().stream().map(o -> view.box(o.rect()).grown(-0.5)).toList();
         List<Polyline> leaders = new ArrayList<>();
-        leaders(Sheets.of(kiosk, TitleBlock.BLANK).get(0).marks(), false, leaders);
+        leaders(Drawn.of(kiosk).get(0).marks(), false, leaders);
         assertFalse(leaders.isEmpty());
         assertEquals(List.of(), leaders.stream().filter(l -> openings.stream().anyMatch(o -> l.segments().stream().anyMatch(o::meets))).toList());
     }
@@ -135,7 +135,7 @@ class ShippedSheetsTest {
     /** The end lap of the north side is wetted behind the cladding, but the way goes on through the lap beneath it. */
     @Test
     void aSectionWithoutWaterSaysThatItGetsInElsewhere() {
-        List<Sheet> sheets = Sheets.of(result("estuary-hut-north.json", Stage.FINISHED), TitleBlock.BLANK);
+        List<Sheet> sheets = Drawn.of(result("estuary-hut-north.json", Stage.FINISHED));
         String note = "Water gets in beside this cut.";
         assertTrue(section(sheets, "end lap too short").contains(note), "no water is drawn there");
         assertFalse(section(sheets, "reverse lap").contains(note), "its water is drawn");

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainlap.Shipped;
 import rainlap.check.CheckResult;
-import rainlap.check.Checker;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Group;
 import rainlap.paper.Mark;
@@ -28,10 +27,10 @@ class WordsOffTheFrameTest {
     void noneStandsOnTheHatch(Shipped wall) {
         List<String> wrong = new ArrayList<>();
         for (Stage stage : Stage.values()) {
-            CheckResult result = Checker.check(wall.wall(), stage, wall.result().evidence().practice());
+            CheckResult result = wall.at(stage).result();
             int cuts = 0;
             for (Sheets.Paper paper : Sheets.Paper.values()) {
-                for (Sheet sheet : Sheets.of(result, TitleBlock.BLANK, paper)) {
+                for (Sheet sheet : Drawn.of(result, paper)) {
                     for (Group section : sections(sheet.marks())) {
                         List<PaperSegment> hatch = all(section.marks()).filter(m -> m instanceof Strokes s && s.edge().equals(Looks.FRAME_HATCH)).flatMap(m -> ((Strokes) m).segments().stream()).toList();
                         cuts += hatch.isEmpty() ? 0 : 1;
