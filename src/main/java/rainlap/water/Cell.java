@@ -134,14 +134,14 @@ final class Cell {
             onFrame = 0;
             pool = null;
             forgetDrives();
+            entries = null;
             flows = List.of();
         }
     }
 
-    /** Forgets which drives have been here, and how water came onto the frame: asked only as long as more may come. */
+    /** Forgets which drives have been here: who asks again finds the same water there. */
     void forgetDrives() {
         lifts = null;
-        entries = null;
         overruns = null;
         pushes = null;
     }

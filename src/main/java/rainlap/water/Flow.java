@@ -99,7 +99,7 @@ final class Flow {
         return entries;
     }
 
-    /** Itself, without what is remembered of drives: it takes a third of the room, and all is settled. */
+    /** Itself, without what is remembered of drives: it takes a third of the room, and most is settled. */
     Flow settled() {
         cells.forEach(Cell::forgetDrives);
         return this;
@@ -194,21 +194,16 @@ final class Flow {
         }
     }
 
-    /** Down over every line below. */
+    /** Down over every line below, and along where one holds it. */
     private void falls(Wet w) {
-        Cell c = w.cell();
-        for (Seam s : c.down) {
+        for (Seam s : w.cell().down) {
             long a = Math.max(s.from, w.from()), b = Math.min(s.to, w.to());
             if (a < b && !s.carriesPast) {
                 fall(w, s, a, b);
-                if (w.running() && s.isHeld()) {
-                    boolean away = runs.along(w, a, b, !s.isFree());
-                    runs.rest(w, s, a, b, !away);
-                }
             }
         }
-        if (w.running() && c.overPipe) {
-            runs.along(w, w.from(), w.to(), true);
+        if (w.running()) {
+            runs.alongHeld(w);
         }
     }
 

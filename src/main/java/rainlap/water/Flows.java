@@ -48,9 +48,7 @@ final class Flows {
         for (int cost = 0; cost <= most; cost++) {
             settle(cost, crew);
         }
-        if (most == bounds.most()) {
-            crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
-        }
+        crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
     }
 
     /** After all that costs less: what costs most, in cells where somebody asks for it. */

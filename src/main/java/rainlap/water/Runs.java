@@ -35,7 +35,7 @@ final class Runs {
     }
 
     /** Notes the battens that begin at a stretch of a cell's lower line, on whose tops its water comes to lie as drawn. */
-    void rest(Wet w, Seam x, long from, long to, boolean held) {
+    private void rest(Wet w, Seam x, long from, long to, boolean held) {
         for (int i = 0; x.begins(i) && w.cost() == 0; i++) {
             int over = x.to(i).over;
             if (coat.isBatten(over)) {
@@ -52,15 +52,50 @@ final class Runs {
         return Math.abs(l.by() - l.ay()) * 1000 <= OnBatten.LEVEL_MM_PER_M * (l.bx() - l.ax()) + 1000;
     }
 
+    /** Along each stretch of its cell's lower line that holds it, however many layers end beneath; and over a pipe. */
+    void alongHeld(Wet w) {
+        Seam[] down = w.cell().down;
+        for (int i = 0; i < down.length; i++) {
+            int first = i;
+            while (i < down.length && isHeldOver(w, down[i]) && (i == first || down[i].from == down[i - 1].to)) {
+                i++;
+            }
+            if (i > first) {
+                along(w, down, first, i);
+                i--;
+            }
+        }
+        if (w.cell().overPipe && !getsAway(w, w.from(), w.to())) {
+            stays(w, w.from(), w.to());
+        }
+    }
+
+    private static boolean isHeldOver(Wet w, Seam s) {
+        return s.from < w.to() && w.from() < s.to && !s.carriesPast && s.isHeld();
+    }
+
+    private void along(Wet w, Seam[] down, int first, int end) {
+        boolean away = getsAway(w, Math.max(down[first].from, w.from()), Math.min(down[end - 1].to, w.to()));
+        for (int i = first; i < end; i++) {
+            long from = Math.max(down[i].from, w.from()), to = Math.min(down[i].to, w.to());
+            if (!away && !down[i].isFree()) {
+                stays(w, from, to);
+            }
+            rest(w, down[i], from, to, !away);
+        }
+    }
+
     /** Runs along its cell's lower line from a stretch of it, and falls where it first can; returns whether it gets away by either end. */
-    boolean along(Wet w, long from, long to, boolean closed) {
+    private boolean getsAway(Wet w, long from, long to) {
         Line line = w.cell().lower;
         boolean out = line.slope() >= 0 && goesOut(w, from, false);
-        out |= line.slope() <= 0 && goesOut(w, to, true);
-        if (!out && closed && !isOnItsWay(w)) {
+        return out | (line.slope() <= 0 && goesOut(w, to, true));
+    }
+
+    private void stays(Wet w, long from, long to) {
+        if (!isOnItsWay(w)) {
             trapped.add(new Trapped(w, from, to));
         }
-        return out;
     }
 
     private boolean goesOut(Wet w, long start, boolean right) {
