@@ -2,10 +2,11 @@ package rainlap.stack;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
-import java.util.concurrent.RecursiveTask;
-import java.util.concurrent.locks.LockSupport;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -21,14 +22,27 @@ public final class Crew {
     private static final int WORTH_SHARING = 20_000;
     /** Parts a thread: enough that none waits long for another. */
     private static final int PARTS = 16;
+    /** How long who waits may not see that what he waits for is done. */
+    private static final long IDLE_NANOS = 50_000;
+    /** How long a thread with nothing to do lives on. */
+    private static final long KEPT_SECONDS = 5;
 
     private final int threads;
-    /** Its threads end by themselves when nothing has been done for a while. */
-    private final ForkJoinPool pool;
+    /** All but the caller's own thread; null where there is no other. */
+    private final ThreadPoolExecutor others;
 
     private Crew(int threads) {
         this.threads = threads;
-        this.pool = threads == 1 ? null : new ForkJoinPool(threads);
+        this.others = threads == 1 ? null : new ThreadPoolExecutor(threads - 1, threads - 1, KEPT_SECONDS, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), Crew::helper);
+        if (others != null) {
+            others.allowCoreThreadTimeOut(true);
+        }
+    }
+
+    private static Thread helper(Runnable work) {
+        Thread t = new Thread(work, "crew");
+        t.setDaemon(true);
+        return t;
     }
 
     /** Of at most so many threads, for a wall of so many pieces. */
@@ -41,42 +55,28 @@ public final class Crew {
         if (threads == 1) {
             return parts.stream().<T>map(Supplier::get).toList();
         }
-        return ForkJoinTask.getPool() == pool ? shared(parts) : pool.submit(() -> Crew.<T>shared(parts)).join();
+        List<FutureTask<T>> all = parts.stream().map(p -> new FutureTask<T>(p::get)).toList();
+        all.forEach(others::execute);
+        return all.stream().map(this::done).toList();
     }
 
-    private static <T> List<T> shared(List<? extends Supplier<? extends T>> parts) {
-        List<Part<T>> all = parts.stream().map(p -> new Part<T>(p)).toList();
-        all.forEach(Part::fork);
-        all.forEach(Part::await);
-        return all.stream().map(Part::join).toList();
-    }
-
-    /** Who waits for one does others meanwhile, those too that it hands out: a thread that only waited would be lost for as long as they take. */
-    private static final class Part<T> extends RecursiveTask<T> {
-        private static final long serialVersionUID = 1;
-        /** How long there may be something to do that nobody has looked for. */
-        private static final long IDLE_NANOS = 50_000;
-
-        private final transient Supplier<? extends T> work;
-
-        Part(Supplier<? extends T> work) {
-            this.work = work;
-        }
-
-        @Override
-        protected T compute() {
-            return work.get();
-        }
-
-        void await() {
-            while (!isDone()) {
-                ForkJoinTask<?> other = pollTask();
-                if (other == null) {
-                    LockSupport.parkNanos(IDLE_NANOS);
-                } else {
-                    other.quietlyInvoke();
+    /** Who waits for one part does others meanwhile, also those that somebody hands out then: a thread that only waited would be lost for as long as they take. */
+    private <T> T done(FutureTask<T> part) {
+        try {
+            while (!part.isDone()) {
+                Runnable other = others.getQueue().poll(IDLE_NANOS, TimeUnit.NANOSECONDS);
+                if (other != null) {
+                    other.run();
                 }
             }
+            return part.get();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException("somebody broke off the work", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) e.getCause();
         }
     }
 
