@@ -23,6 +23,9 @@ import rainlap.wall.Surface;
 
 /** Turns the drawn shapes of a piece into faces; see the package description. */
 final class Folding {
+    /** Whether a region of more edges than this overlaps another takes longer to tell than to cut it: that grows with their square. */
+    private static final int FEW = 16;
+
     private final Openings openings;
 
     Folding(Openings openings) {
@@ -56,9 +59,9 @@ final class Folding {
         without(shape.regions(), met).forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
     }
 
-    /** False only where a piece certainly covers nothing of an opening, as a corner piece that is laid round its corner. */
+    /** False where a piece with few edges certainly covers nothing of an opening, as a corner piece that is laid round its corner; for others the cut itself tells. */
     private static boolean mayCover(Region r, Box opening) {
-        return r.box().overlaps(opening) && (!r.isUpright() || r.overlaps(Region.of(opening)));
+        return r.box().overlaps(opening) && (!r.isUpright() || r.edgeCount() > FEW || r.overlaps(Region.of(opening)));
     }
 
     /** Cuts out one opening after the other as long as boxes are left, the rest all at once. */

@@ -24,7 +24,12 @@ record Bounds(List<Box> parts, int most, boolean lastWhereAsked) {
 
     /** Whether water that has cost so much is followed in a cell: whether any of it lies within, as it compares with the wall. */
     boolean hold(Cell c, int cost) {
-        return parts.isEmpty() ? !lastWhereAsked || cost < Flow.MOST || c.isAsked : touches(c, parts.get(cost));
+        return parts.isEmpty() ? !waitsInVain(c, cost) : touches(c, parts.get(cost));
+    }
+
+    /** Whether what waited in a cell before these bounds were set is not asked for. */
+    boolean waitsInVain(Cell c, int cost) {
+        return lastWhereAsked && cost == Flow.MOST && !c.isAsked;
     }
 
     private static boolean touches(Cell c, Box part) {

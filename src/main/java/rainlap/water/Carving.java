@@ -75,12 +75,23 @@ final class Carving {
         List<List<Owned>> members = membersOf(count, extent);
         List<Rim.Cut> bands = crew.all(IntStream.range(0, count).<Supplier<Rim.Cut>>mapToObj(
                 i -> () -> sweep(members.get(i), level(extent, i, count), level(extent, i + 1, count))).toList());
+        Rim.Cut[] between = between(bands, crew);
         Rim.Cut whole = bands.get(0);
         for (int i = 1; i < count; i++) {
-            joinBands(bands.get(i - 1).top(), bands.get(i).bottom(), whole);
+            whole.add(between[i]);
             whole.add(bands.get(i));
         }
         return whole;
+    }
+
+    /** Joins each band to the one below; every other pair at a time, for a cell may reach from the foot of its band to the top. */
+    private static Rim.Cut[] between(List<Rim.Cut> bands, Crew crew) {
+        Rim.Cut[] between = new Rim.Cut[bands.size()];
+        for (int first = 1; first <= 2; first++) {
+            crew.all(IntStream.iterate(first, i -> i < bands.size(), i -> i + 2).<Supplier<Rim.Cut>>mapToObj(
+                    i -> () -> between[i] = joined(bands.get(i - 1).top(), bands.get(i).bottom())).toList());
+        }
+        return between;
     }
 
     private static long level(Box extent, long i, long count) {
@@ -137,7 +148,8 @@ final class Carving {
         }
     }
 
-    private static void joinBands(List<Rim> low, List<Rim> high, Rim.Cut made) {
+    private static Rim.Cut joined(List<Rim> low, List<Rim> high) {
+        Rim.Cut made = new Rim.Cut();
         int i = 0, j = 0;
         while (i < low.size() && j < high.size()) {
             Rim l = low.get(i), h = high.get(j);
@@ -151,5 +163,6 @@ final class Carving {
                 j++;
             }
         }
+        return made;
     }
 }

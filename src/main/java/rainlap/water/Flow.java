@@ -23,6 +23,8 @@ final class Flow {
     private final List<Agenda> waiting = new ArrayList<>();
     /** What goes to other strips. */
     private final List<Coming> sent = new ArrayList<>();
+    /** What has come from other strips. */
+    private final List<Coming> expected = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
 
     /** @param cells of the strip, in the order of their numbers */
@@ -58,8 +60,15 @@ final class Flow {
         bounds = less;
     }
 
+    /** Something comes from another strip; it waits there until this one goes on. */
+    void expect(Coming c) {
+        expected.add(c);
+    }
+
     /** Does all that waits at a cost; whether there was anything. */
     boolean settle(int cost) {
+        expected.forEach(c -> c.into(this));
+        expected.clear();
         Agenda now = waiting.get(cost);
         boolean any = false;
         while (true) {
@@ -68,7 +77,7 @@ final class Flow {
             if (next >= 0) {
                 settle(cells.get(next), cost);
             } else if (drive != null) {
-                if (bounds.hold(drive.cell(), cost)) {
+                if (!bounds.waitsInVain(drive.cell(), cost)) {
                     drive.go(winds);
                 }
             } else {
@@ -80,7 +89,7 @@ final class Flow {
 
     private void settle(Cell c, int cost) {
         Pool pool = c.poolOrNull();
-        if (pool == null || !bounds.hold(c, cost)) {
+        if (pool == null || bounds.waitsInVain(c, cost)) {
             return;
         }
         int before = pool.count();

@@ -75,7 +75,7 @@ final class Flows {
         for (Flow s : wet().toList()) {
             List<Coming> sent = List.copyOf(s.sent());
             s.sent().clear();
-            sent.forEach(d -> d.into(strip(d.cell().strip)));
+            sent.forEach(d -> strip(d.cell().strip).expect(d));
         }
     }
 

@@ -7,10 +7,14 @@ import rainlap.geom.Box;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 
-/** Joins the cells of the wall to those of an opening's reveal, along the opening's edges, and a reveal's cells to one another. */
+/**
+ * Joins the cells of the wall to those of an opening's reveal, along the opening's edges, and a reveal's cells to one another. What borders on what is found opening by opening,
+ * whoever looks; the cells, which may lie between two openings, are told of it after that.
+ */
 final class Glue {
     private final Box rect;
     private final Map<Side, Rim.Cut> reveal;
+    private final List<Crossing> found = new ArrayList<>();
 
     /** @param reveal by side, as they were cut */
     Glue(Opening opening, Map<Side, Rim.Cut> reveal) {
@@ -19,7 +23,7 @@ final class Glue {
     }
 
     /** @param wall what of the wall borders on this opening, by sides of that */
-    void join(Map<Side, List<Rim>> wall) {
+    Glue find(Map<Side, List<Rim>> wall) {
         meeting(wall.getOrDefault(Side.HEAD, List.of()), reveal.get(Side.HEAD).top(), rect.minX(), (c, h, from, to) ->
                 seams(c.column(), h.column(), from, to, -rect.minX(), c.inFront()));
         meeting(wall.getOrDefault(Side.SILL, List.of()), reveal.get(Side.SILL).bottom(), rect.minX(), (c, s, from, to) ->
@@ -28,6 +32,12 @@ final class Glue {
         meeting(wall.getOrDefault(Side.RIGHT, List.of()), reveal.get(Side.RIGHT).left(), rect.minY(), (c, j, from, to) -> flanks(c, j, false, from, to));
         ontoSill(reveal.get(Side.LEFT), reveal.get(Side.SILL).left());
         ontoSill(reveal.get(Side.RIGHT), reveal.get(Side.SILL).right());
+        return this;
+    }
+
+    /** Tells the cells. */
+    void join() {
+        found.forEach(c -> c.cell.beside().add(c));
     }
 
     private interface Meeting {
@@ -47,34 +57,34 @@ final class Glue {
     }
 
     /** @param shift what is added to x above to get that below */
-    private static void seams(Column high, Column low, double from, double to, long shift, Pile inFront) {
+    private void seams(Column high, Column low, double from, double to, long shift, Pile inFront) {
         long a = Math.round(from), b = Math.round(to);
         for (int gap = 0; gap < high.cells().length; gap++) {
-            high.cells()[gap].beside().add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
+            found.add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
         }
         for (int gap = 0; gap < low.cells().length; gap++) {
-            low.cells()[gap].beside().add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
+            found.add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
         }
     }
 
     private void flanks(Rim wall, Rim jamb, boolean right, double from, double to) {
         Column c = wall.column(), j = jamb.column();
         for (int gap = 0; gap < c.cells().length; gap++) {
-            c.cells()[gap].beside().add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
+            found.add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
         }
         for (int gap = 0; gap < j.cells().length; gap++) {
-            j.cells()[gap].beside().add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
+            found.add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
         }
     }
 
-    private static void ontoSill(Rim.Cut jamb, List<Rim> sill) {
+    private void ontoSill(Rim.Cut jamb, List<Rim> sill) {
         meeting(jamb.bottom(), sill, 0, (j, s, from, to) -> {
             long a = Math.round(from), b = Math.round(to);
             for (int gap = 0; gap < j.column().cells().length; gap++) {
-                j.column().cells()[gap].beside().add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
+                found.add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
             }
             for (int gap = 0; gap < s.column().cells().length; gap++) {
-                s.column().cells()[gap].beside().add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
+                found.add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
             }
         });
     }

@@ -31,7 +31,15 @@ final class Neighbours {
         return flankCount == flanks.length ? flanks : Arrays.copyOf(flanks, flankCount);
     }
 
-    void add(Seam s) {
+    void add(Crossing c) {
+        if (c instanceof Seam s) {
+            add(s);
+        } else if (c instanceof Flank f) {
+            add(f);
+        }
+    }
+
+    private void add(Seam s) {
         if (s.up && s.ontoSill) {
             feet = Arrays.copyOf(feet, feet.length + 1);
             feet[feet.length - 1] = s;
@@ -44,7 +52,7 @@ final class Neighbours {
         }
     }
 
-    void add(Flank f) {
+    private void add(Flank f) {
         flanks = flankCount < flanks.length ? flanks : Arrays.copyOf(flanks, Math.max(2, 2 * flankCount));
         flanks[flankCount++] = f;
     }

@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
@@ -66,18 +67,29 @@ final class Strips {
     /** The wall's cells that share an area with a box of it, by strips and from the top down. */
     List<Cell> in(Box place) {
         List<Cell> out = new ArrayList<>();
+        eachNear(place, c -> {
+            if (c.isIn(place)) {
+                out.add(c);
+            }
+        });
+        return out;
+    }
+
+    /** Asks for ways of most failures in all of them. */
+    void ask(Box place) {
+        eachNear(place, c -> c.isAsked = c.isAsked || c.isIn(place));
+    }
+
+    private void eachNear(Box place, Consumer<Cell> each) {
         for (int i = 0; i <= stripAt(place.maxX()); i++) {
             if (reach[i] > place.minX()) {
                 List<Cell> strip = cells.get(i);
                 int k = firstBelow(strip, place.maxY() + tallest[i]);
                 for (; k < strip.size() && strip.get(k).height > place.minY(); k++) {
-                    if (strip.get(k).isIn(place)) {
-                        out.add(strip.get(k));
-                    }
+                    each.accept(strip.get(k));
                 }
             }
         }
-        return out;
     }
 
     /** The first cell whose top is no higher than this. */

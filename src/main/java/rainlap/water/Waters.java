@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
@@ -23,6 +27,8 @@ final class Waters {
     private static final Comparator<Wet> FROM_ABOVE = Comparator.comparingInt((Wet w) -> w.cell().strip).thenComparingInt(w -> w.cell().number);
 
     private final List<Ground> grounds = new ArrayList<>();
+    /** By opening. */
+    private final Map<String, List<Ground>> reveals;
     private final Strips strips;
     private final Drive drive;
     private Flows flows;
@@ -68,9 +74,10 @@ final class Waters {
         openings = stack.elevation().openings();
         grounds.add(wall);
         openings.stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat, isFine)));
-        List<Ground> reveals = grounds.subList(1, grounds.size());
-        List<Rim.Cut> cuts = crew.inRuns(reveals, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
-        glue(reveals, cuts, Carving.carveWall(wall, stack, crew));
+        List<Ground> all = grounds.subList(1, grounds.size());
+        reveals = all.stream().collect(Collectors.groupingBy(g -> g.surface().opening()));
+        List<Rim.Cut> cuts = crew.inRuns(all, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
+        glue(all, cuts, Carving.carveWall(wall, stack, crew), crew);
         strips = new Strips(grounds, strip, crew);
         this.drive = drive;
         flows = new Flows(strips, coat, drive, Bounds.NONE);
@@ -81,18 +88,15 @@ final class Waters {
         return new Waters(stack, drive, Crew.ALONE, Strips.WIDE, false);
     }
 
-    private void glue(List<Ground> reveals, List<Rim.Cut> cuts, Rim.Cut wall) {
+    private void glue(List<Ground> reveals, List<Rim.Cut> cuts, Rim.Cut wall, Crew crew) {
         Map<String, Map<Side, Rim.Cut>> sides = new HashMap<>();
         for (int i = 0; i < cuts.size(); i++) {
             Surface s = reveals.get(i).surface();
             sides.computeIfAbsent(s.opening(), k -> new EnumMap<>(Side.class)).put(s.side(), cuts.get(i));
         }
-        for (int i = 0; i < openings.size(); i++) {
-            Opening o = openings.get(i);
-            if (sides.containsKey(o.id())) {
-                new Glue(o, sides.get(o.id())).join(wall.openings().getOrDefault(i, Map.of()));
-            }
-        }
+        List<Integer> deep = IntStream.range(0, openings.size()).filter(i -> sides.containsKey(openings.get(i).id())).boxed().toList();
+        crew.inRuns(deep, run -> run.stream().map(i -> new Glue(openings.get(i), sides.get(openings.get(i).id())).find(wall.openings().getOrDefault(i, Map.of()))).toList())
+                .forEach(run -> run.forEach(Glue::join));
     }
 
     /** What runs where as drawn, in this much rain. */
@@ -124,9 +128,11 @@ final class Waters {
      * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail there for the second time, are left out
      */
     List<Arrival> further(List<Box> near, Crew crew) {
-        near.forEach(b -> strips.in(b).forEach(c -> c.isAsked = true));
-        BoxTree boxes = new BoxTree(near);
-        openings.stream().filter(o -> boxes.meeting(o.rect()).length > 0).forEach(o -> onReveals(o.id()).forEach(c -> c.isAsked = true));
+        near.forEach(strips::ask);
+        BoxTree rects = new BoxTree(openings.stream().map(Opening::rect).toList());
+        Set<String> there = new HashSet<>();
+        near.forEach(b -> rects.query(b, i -> there.add(openings.get(i).id())));
+        there.forEach(o -> onReveals(o).forEach(c -> c.isAsked = true));
         flows.finish(crew);
         return Arrivals.of(flows, w -> w.cost() == Flow.MOST && w.cell().isAsked, new Paths(coat), crew);
     }
@@ -156,7 +162,7 @@ final class Waters {
     }
 
     private Stream<Cell> onReveals(String opening) {
-        return grounds.stream().filter(g -> !g.isWall() && g.surface().opening().equals(opening)).flatMap(g -> g.cells.stream());
+        return reveals.getOrDefault(opening, List.of()).stream().flatMap(g -> g.cells.stream());
     }
 
     List<Ground> grounds() {
