@@ -17,8 +17,6 @@ abstract sealed class Crossing permits Seam, Flank {
     private final Cell innermost;
     /** All of the cells beyond; null where there is but one, which is so for most. */
     private final Cell[] several;
-    /** The edge, as drawn, by which a piece beyond the line faces the water. */
-    private final Edge facing;
     /** What it costs to get into each of the first sixteen, two bits each. */
     private final int costs;
     private final boolean isHeld;
@@ -31,7 +29,6 @@ abstract sealed class Crossing permits Seam, Flank {
      * @param inFront pieces that go on in front of an opening here; null where none do
      */
     Crossing(Column from, int gap, Column to, Edge facing, Pile inFront) {
-        this.facing = facing;
         this.cell = from.cells()[gap];
         this.here = from.pile;
         this.there = to.pile;
@@ -40,7 +37,7 @@ abstract sealed class Crossing permits Seam, Flank {
         Cell[] all = to.cells();
         this.innermost = all[lo];
         this.several = hi == lo ? null : Arrays.copyOfRange(all, lo, hi + 1);
-        this.costs = packed();
+        this.costs = packed(facing);
         this.isHeld = !isFree() || beginsABatten();
         this.carriesPast = inFront != null && isCarriedPast(gap, inFront);
     }
@@ -54,7 +51,7 @@ abstract sealed class Crossing permits Seam, Flank {
         return false;
     }
 
-    private int packed() {
+    private int packed(Edge facing) {
         int all = 0;
         for (int i = 0; i < Math.min(PACKED, count()); i++) {
             all |= cost(i, facing) << 2 * i;
@@ -81,6 +78,9 @@ abstract sealed class Crossing permits Seam, Flank {
         }
         return there.depth();
     }
+
+    /** The edge, as drawn, by which a piece beyond the line faces the water. */
+    abstract Edge facing();
 
     /** Whether it tells the same as a crossing out of the same cell from one pile to another. */
     boolean isLike(Column from, Column to) {
@@ -120,7 +120,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** What it costs to get into one of them. */
     int cost(int i) {
-        return i < PACKED ? costs >> 2 * i & 3 : cost(i, facing);
+        return i < PACKED ? costs >> 2 * i & 3 : cost(i, facing());
     }
 
     /** What it would cost if pieces beyond the line faced the water by another edge. */

@@ -14,12 +14,21 @@ final class Flank extends Crossing {
     final int shift;
 
     Flank(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, long shift, Pile inFront) {
-        super(here, gap, there, beyondRight ? Edge.RIGHT : Edge.LEFT, inFront);
+        super(here, gap, there, facing(beyondRight), inFront);
         this.right = right;
         this.beyondRight = beyondRight;
         this.from = from;
         this.to = to;
         this.shift = Math.toIntExact(shift);
+    }
+
+    @Override
+    Edge facing() {
+        return facing(beyondRight);
+    }
+
+    private static Edge facing(boolean beyondRight) {
+        return beyondRight ? Edge.RIGHT : Edge.LEFT;
     }
 
     /** Where it is, in the cell's x. */

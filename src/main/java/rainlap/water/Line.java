@@ -1,7 +1,12 @@
 package rainlap.water;
 
 /** A straight edge that is not plumb, from left to right, grid units. */
-record Line(long ax, long ay, long bx, long by) {
+record Line(int ax, int ay, int bx, int by) {
+    /** Places are within {@link rainlap.geom.Grid#LIMIT_MM}, so an int holds them, and how far they lie apart; a wall has some fifteen of these a piece. */
+    Line(long ax, long ay, long bx, long by) {
+        this(Math.toIntExact(ax), Math.toIntExact(ay), Math.toIntExact(bx), Math.toIntExact(by));
+    }
+
     static Line level(long y, long from, long to) {
         return new Line(from, y, to, y);
     }

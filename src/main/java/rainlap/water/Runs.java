@@ -49,7 +49,7 @@ final class Runs {
 
     /** Ends of lines are on the grid, so their fall is known to within a grid unit. */
     private static boolean isLevel(Line l) {
-        return Math.abs(l.by() - l.ay()) * 1000 <= OnBatten.LEVEL_MM_PER_M * (l.bx() - l.ax()) + 1000;
+        return Math.abs(l.by() - l.ay()) * 1000L <= (long) OnBatten.LEVEL_MM_PER_M * (l.bx() - l.ax()) + 1000;
     }
 
     /** Along each stretch of its cell's lower line that holds it, however many layers end beneath; and over a pipe. */

@@ -15,12 +15,21 @@ final class Seam extends Crossing {
     final boolean ontoSill;
 
     Seam(Column here, int gap, Column there, boolean up, long from, long to, long shift, boolean ontoSill, Pile inFront) {
-        super(here, gap, there, up ? Edge.BOTTOM : Edge.TOP, inFront);
+        super(here, gap, there, facing(up), inFront);
         this.up = up;
         this.from = Math.toIntExact(from);
         this.to = Math.toIntExact(to);
         this.shift = Math.toIntExact(shift);
         this.ontoSill = ontoSill;
+    }
+
+    @Override
+    Edge facing() {
+        return facing(up);
+    }
+
+    private static Edge facing(boolean up) {
+        return up ? Edge.BOTTOM : Edge.TOP;
     }
 
     /** Draws it out. */
