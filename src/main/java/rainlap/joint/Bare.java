@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.geom.EdgeFrame;
@@ -22,7 +24,7 @@ import rainlap.wall.Surface;
 
 /**
  * A part of the wall, inside the outline and outside openings and penetrations, that no sheet and no adhered strip covers. Strips of
- * nothing between facing edges ({@link JointKind#BUTT}, {@link JointKind#GAP}) are joints, not bare wall, and are left out.
+ * nothing between facing edges of two sheets ({@link JointKind#BUTT}, {@link JointKind#GAP}) are joints, not bare wall, and are left out.
  *
  * <p>Every bare part is bordered by open edges of sheets and by uncovered stretches of the outline, of openings and of penetrations;
  * these are gathered into clusters less than a gap apart, and the bare part of each cluster's box is found by overlay there alone. A gap that
@@ -38,7 +40,8 @@ public record Bare(Region region) {
         List<Box> hints = new ArrayList<>();
         joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
         borders(stack.elevation()).forEach(b -> uncovered(stack, b, hints));
-        return clusters(hints).stream().flatMap(box -> within(stack, box).stream()).distinct()
+        List<Bare> wide = clusters(hints).stream().flatMap(box -> within(stack, box).filter(r -> isBareWall(stack, r))).map(Bare::new).toList();
+        return Stream.concat(wide.stream(), besideStrips(stack, joints, wide)).distinct()
                 .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
                         .thenComparing(b -> b.region.toString()))
                 .toList();
@@ -104,9 +107,39 @@ public record Bare(Region region) {
         return at;
     }
 
-    private static List<Bare> within(Stack stack, Box box) {
+    /**
+     * Between a sheet's open edge and an adhered strip that does not reach it: strips close gaps and form none, so no joint says that nothing lies there. Not where two sheets
+     * face one another as well, and not where the strip borders on less than a gap's width of it.
+     */
+    private static Stream<Bare> besideStrips(Stack stack, Joints joints, List<Bare> wide) {
+        List<Box> edges = joints.open().stream().filter(o -> o.surface().isWall()).map(o -> o.line().box().grow(JointFinder.GAP)).toList();
+        List<Region> known = Stream.concat(wide.stream().map(Bare::region), joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
+                .flatMap(j -> j.runs().stream().map(r -> Region.of(r.line().box().grow(j.gap() + LEAST))))).toList();
+        BoxTree tree = new BoxTree(known.stream().map(Region::box).toList());
+        return clusters(edges).stream().flatMap(box -> within(stack, box)).filter(r -> !Overlay.vanishes(r, LEAST / 2))
+                .flatMap(r -> Overlay.difference(List.of(r), IntStream.of(tree.meeting(r.box())).mapToObj(known::get).toList()).stream())
+                .filter(r -> Overlay.vanishes(r, JointFinder.GAP / 2 + 1) && !Overlay.vanishes(r, LEAST / 2) && alongStrips(stack, r) > JointFinder.GAP).map(Bare::new);
+    }
+
+    /** How much of a bare part's border is that of strips. */
+    private static double alongStrips(Stack stack, Region bare) {
+        double length = 0;
+        for (Segment s : bare.edges()) {
+            EdgeFrame e = EdgeFrame.of(s);
+            List<Intervals> on = new ArrayList<>();
+            stack.meeting(Surface.WALL, s.box().grow(1), f -> {
+                if (Sheets.isStrip(f)) {
+                    on.add(e.inside(f.region(), -e.side()));
+                }
+            });
+            length += Intervals.unionOf(on).total();
+        }
+        return length;
+    }
+
+    private static Stream<Region> within(Stack stack, Box box) {
         if (box.width() == 0 || box.height() == 0) {
-            return List.of();
+            return Stream.of();
         }
         List<Region> over = new ArrayList<>();
         for (Face f : stack.meeting(Surface.WALL, box)) {
@@ -117,7 +150,7 @@ public record Bare(Region region) {
         stack.elevation().openings().stream().map(Opening::rect).filter(r -> r.meets(box)).map(Region::of).forEach(over::add);
         stack.elevation().penetrations().stream().map(Penetration::region).filter(r -> r.box().meets(box)).forEach(over::add);
         List<Region> wall = Overlay.intersection(List.of(stack.elevation().outline().region()), List.of(Region.of(box)));
-        return Overlay.difference(wall, over).stream().filter(r -> isBareWall(stack, r)).map(Bare::new).toList();
+        return Overlay.difference(wall, over).stream();
     }
 
     /** Whether a bare part is more than a strip of nothing between facing edges. */
