@@ -216,17 +216,6 @@ class LapRulesTest {
         assertEquals("", found(new BareWall(), bare.sheet("M3", 0, 900, 2000, 400)));
     }
 
-    /** A tape closes gaps and forms none, so no joint tells of what lies bare between it and a sheet. */
-    @Test
-    void bareWallIsToldBesideATapeThatDoesNotReachTheSheet() {
-        Drawn apart = wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 1140, 2000, 860);
-        assertEquals("M1 T1 | +1000 to +1080, x 0 to 2000 | bare, 2000 \u00d7 80 / covered", found(new BareWall(), apart.tape("T1", 0, 1080, 2000, 100)));
-        Drawn facing = wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 1050, 2000, 950);
-        assertEquals("", found(new BareWall(), facing.tape("T1", 0, 1020, 2000, 100)), "an open gap, half of it taped");
-        Drawn reached = wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).sheet("M1", 0, 0, 2000, 1000).sheet("M2", 0, 1080, 2000, 920);
-        assertEquals("", found(new BareWall(), reached.tape("T1", 0, 1000, 2000, 100)));
-    }
-
     @Test
     void endLapsOfSuccessiveCoursesStandApart() {
         assertEquals("M2b M2a M1b M1a | +850, x 850 to 999 | 149 apart / 150", found(new UnstaggeredLaps(), twoCourses(850, 999)));
