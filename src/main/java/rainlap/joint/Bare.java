@@ -13,6 +13,7 @@ import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
+import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
@@ -113,12 +114,19 @@ public record Bare(Region region) {
      */
     private static Stream<Bare> besideStrips(Stack stack, Joints joints, List<Bare> wide) {
         List<Box> edges = joints.open().stream().filter(o -> o.surface().isWall()).map(o -> o.line().box().grow(JointFinder.GAP)).toList();
-        List<Region> known = Stream.concat(wide.stream().map(Bare::region), joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
-                .flatMap(j -> j.runs().stream().map(r -> Region.of(r.line().box().grow(j.gap() + LEAST))))).toList();
-        BoxTree tree = new BoxTree(known.stream().map(Region::box).toList());
-        return clusters(edges).stream().flatMap(box -> within(stack, box)).filter(r -> !Overlay.vanishes(r, LEAST / 2))
-                .flatMap(r -> Overlay.difference(List.of(r), IntStream.of(tree.meeting(r.box())).mapToObj(known::get).toList()).stream())
-                .filter(r -> Overlay.vanishes(r, JointFinder.GAP / 2 + 1) && !Overlay.vanishes(r, LEAST / 2) && alongStrips(stack, r) > JointFinder.GAP).map(Bare::new);
+        List<Region> told = Stream.concat(wide.stream().map(Bare::region), joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
+                .flatMap(j -> j.runs().stream().filter(r -> r.length() > 0).map(Bare::between))).toList();
+        BoxTree tree = new BoxTree(told.stream().map(Region::box).toList());
+        return clusters(edges).stream().flatMap(box -> within(stack, box))
+                .flatMap(r -> Overlay.difference(List.of(r), IntStream.of(tree.meeting(r.box())).mapToObj(told::get).toList()).stream())
+                .filter(r -> !Overlay.vanishes(r, LEAST / 2) && Overlay.vanishes(r, JointFinder.GAP / 2 + 1) && alongStrips(stack, r) > JointFinder.GAP).map(Bare::new);
+    }
+
+    /** The strip of nothing along a run of a butt or gap, which has the outer piece on its left, and a tolerance round it. */
+    private static Region between(Run r) {
+        EdgeFrame e = EdgeFrame.of(r.line());
+        double from = -LEAST, to = e.length() + LEAST, far = -r.lap().greatest() - LEAST;
+        return new Region(Ring.of(List.of(e.at(from, LEAST), e.at(from, far), e.at(to, far), e.at(to, LEAST))), List.of());
     }
 
     /** How much of a bare part's border is that of strips. */

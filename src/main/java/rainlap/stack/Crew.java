@@ -71,6 +71,7 @@ public final class Crew {
             }
             return part.get();
         } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
             throw new IllegalStateException("somebody broke off the work", e);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof Error error) {
