@@ -20,7 +20,7 @@ import rainlap.water.Step;
 final class Uncovered {
     /** To each side of a line on the wall: 10 mm. */
     private static final long BESIDE = 1_000;
-    /** Less than this is left by rounding: a square millimetre. */
+    /** Less than this, and than half of what is looked at, is left by rounding: a square millimetre. */
     private static final double LEAST_MM2 = 1;
     private static final List<Side> AROUND = List.of(Side.HEAD, Side.LEFT, Side.RIGHT, Side.SILL);
 
@@ -60,7 +60,11 @@ final class Uncovered {
         List<Region> over = new ArrayList<>();
         look.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
         List<Region> bare = Overlay.difference(look, over);
-        return bare.stream().mapToDouble(Region::areaMm2).sum() < LEAST_MM2 ? Optional.empty() : Optional.of(rain(on, bare));
+        return bare.isEmpty() || areaMm2(bare) < Math.min(LEAST_MM2, areaMm2(look) / 2) ? Optional.empty() : Optional.of(rain(on, bare));
+    }
+
+    private static double areaMm2(List<Region> of) {
+        return of.stream().mapToDouble(Region::areaMm2).sum();
     }
 
     /** Whether what lies on the wall there, with the openings, covers it all: so it mostly is, and no overlay is needed to tell. */

@@ -42,7 +42,7 @@ public record Bare(Region region) {
         joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
         borders(stack.elevation()).forEach(b -> uncovered(stack, b, hints));
         List<Bare> wide = clusters(hints).stream().flatMap(box -> within(stack, box).filter(r -> isBareWall(stack, r))).map(Bare::new).toList();
-        return Stream.concat(wide.stream(), besideStrips(stack, joints, wide)).distinct()
+        return Stream.concat(wide.stream(), narrow(stack, joints, hints, wide)).distinct()
                 .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
                         .thenComparing(b -> b.region.toString()))
                 .toList();
@@ -60,7 +60,7 @@ public record Bare(Region region) {
         EdgeFrame e = EdgeFrame.of(border);
         List<Intervals> over = new ArrayList<>();
         stack.meeting(Surface.WALL, border.box().grow(LEAST), f -> {
-            if (Sheets.isSheet(f)) {
+            if (Sheets.isSheet(f) && Sheets.covers(f)) {
                 over.add(e.inside(f.region(), e.side()));
             }
         });
@@ -109,17 +109,31 @@ public record Bare(Region region) {
     }
 
     /**
-     * Between a sheet's open edge and an adhered strip that does not reach it: strips close gaps and form none, so no joint says that nothing lies there. Not where two sheets
-     * face one another as well, and not where the strip borders on less than a gap's width of it.
+     * What else lies bare, so narrow that it might be a gap: between a sheet's open edge and an adhered strip that does not reach it, for strips close gaps and form none, so no joint
+     * says that nothing lies there. Not what lies between sheets that face one another, nor what is no larger than a gap is wide where such a gap opens into it.
      */
-    private static Stream<Bare> besideStrips(Stack stack, Joints joints, List<Bare> wide) {
-        List<Box> edges = joints.open().stream().filter(o -> o.surface().isWall()).map(o -> o.line().box().grow(JointFinder.GAP)).toList();
-        List<Region> told = Stream.concat(wide.stream().map(Bare::region), joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
-                .flatMap(j -> j.runs().stream().filter(r -> r.length() > 0).map(Bare::between))).toList();
+    private static Stream<Bare> narrow(Stack stack, Joints joints, List<Box> hints, List<Bare> wide) {
+        List<Box> near = hints.stream().map(b -> b.grow(JointFinder.GAP)).toList();
+        List<Region> gaps = joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
+                .flatMap(j -> j.runs().stream().filter(r -> r.length() > 0).map(Bare::between)).toList();
+        List<Region> told = Stream.concat(wide.stream().map(Bare::region), gaps.stream()).toList();
         BoxTree tree = new BoxTree(told.stream().map(Region::box).toList());
-        return clusters(edges).stream().flatMap(box -> within(stack, box))
-                .flatMap(r -> Overlay.difference(List.of(r), IntStream.of(tree.meeting(r.box())).mapToObj(told::get).toList()).stream())
-                .filter(r -> !Overlay.vanishes(r, LEAST / 2) && Overlay.vanishes(r, JointFinder.GAP / 2 + 1) && alongStrips(stack, r) > JointFinder.GAP).map(Bare::new);
+        return clusters(near).stream().flatMap(box -> within(stack, box)).flatMap(bare -> {
+            List<Region> known = IntStream.of(tree.meeting(bare.box())).mapToObj(told::get).toList();
+            boolean opens = !Overlay.intersection(List.of(bare), known).stream().allMatch(g -> Overlay.vanishes(g, LEAST / 2 + 1));
+            return Overlay.difference(List.of(bare), known).stream().filter(r -> !(opens && isNoLargerThanAGap(r.box())));
+        }).filter(r -> (!Overlay.vanishes(r, LEAST / 2) || isHole(stack, r)) && Overlay.vanishes(r, JointFinder.GAP / 2 + 1)).map(Bare::new);
+    }
+
+    /** Whether it lies in a hole that is drawn in a sheet, and nothing is to come through there: no misfit, however small. */
+    private static boolean isHole(Stack stack, Region bare) {
+        Box around = bare.box().grow(LEAST);
+        return borders(stack.elevation()).stream().noneMatch(b -> b.box().meets(around))
+                && stack.meeting(Surface.WALL, around).stream().filter(Sheets::covers).flatMap(f -> f.region().holes().stream()).anyMatch(h -> h.box().contains(bare.box()));
+    }
+
+    private static boolean isNoLargerThanAGap(Box b) {
+        return Math.max(b.width(), b.height()) <= JointFinder.GAP;
     }
 
     /** The strip of nothing along a run of a butt or gap, which has the outer piece on its left, and a tolerance round it. */
@@ -127,22 +141,6 @@ public record Bare(Region region) {
         EdgeFrame e = EdgeFrame.of(r.line());
         double from = -LEAST, to = e.length() + LEAST, far = -r.lap().greatest() - LEAST;
         return new Region(Ring.of(List.of(e.at(from, LEAST), e.at(from, far), e.at(to, far), e.at(to, LEAST))), List.of());
-    }
-
-    /** How much of a bare part's border is that of strips. */
-    private static double alongStrips(Stack stack, Region bare) {
-        double length = 0;
-        for (Segment s : bare.edges()) {
-            EdgeFrame e = EdgeFrame.of(s);
-            List<Intervals> on = new ArrayList<>();
-            stack.meeting(Surface.WALL, s.box().grow(1), f -> {
-                if (Sheets.isStrip(f)) {
-                    on.add(e.inside(f.region(), -e.side()));
-                }
-            });
-            length += Intervals.unionOf(on).total();
-        }
-        return length;
     }
 
     private static Stream<Region> within(Stack stack, Box box) {

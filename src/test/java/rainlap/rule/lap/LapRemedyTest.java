@@ -29,6 +29,12 @@ class LapRemedyTest {
                 + " and carry it on past the upper end of the wall. Tape its edges."), remedies(new BareWall(), covered(0, 1900)));
         assertEquals(List.of("Lay membrane over it that runs on past the base and runs on past the side of the wall,"
                 + " with its upper edge tucked in behind the sheet above by 150. Tape its edges."), remedies(new BareWall(), covered(100, 1900)));
+        String beside = "Lay membrane over it that laps the sheet below by 150 and runs on past the side of the wall", off = " Take off T1 first and put a new one over the upper edge. Tape the other edges.";
+        assertEquals(List.of(beside + ", with its upper edge tucked in behind the sheet above by 150." + off),
+                remedies(new BareWall(), covered(0, 900).sheet("M2", 0, 1050, 2000, 950).tape("T1", 0, 980, 2000, 100)));
+        assertEquals(List.of("Lay membrane over it that laps the sheet below by 150 and those beside it by 150." + off),
+                remedies(new BareWall(), wall().outline(0, 0, 2000, 2000, EdgeRole.FREE).window("W", 800, 500, 400, 1000, 0).sheet("M1", 0, 0, 2000, 420).sheet("M2", 0, 420, 800, 1580).sheet("M3", 1200, 420, 800, 1580).sheet("M4", 800, 1500, 400, 500)
+                        .tape("T1", 800, 450, 400, 50)));
         assertTrue(remedies(new BareWall(), wall()).get(0).startsWith("Wrap it in courses from the base up"));
     }
 
