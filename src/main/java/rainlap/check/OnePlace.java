@@ -14,7 +14,7 @@ import rainlap.water.Arrival;
  * Findings of dimensions and of the trace at the same place are one weak point.
  *
  * <ol>
- * <li>Where the frame lies bare at the place of a finding of dimensions, on the wall or in the reveal beyond the edge of an opening that the place runs along, rain wets it,
+ * <li>Where the frame lies bare at the place of a finding of dimensions, on the wall or in the reveal beyond the edge of an opening that the place runs along, or in the gap that it tells of, rain wets it,
  * and there are no defences. Else it gets the least defences of the ways that get in at its place, and the steps of that way; see {@link Alone}. Ways that have got under or run over one of its
  * pieces by then go before others, and of equal ones that which shares most of the place.
  * <li>A finding of the trace whose way to the frame passes the place of a finding of dimensions that has no more defences than it is left out. Trapped water never is: no rule
@@ -61,10 +61,11 @@ final class OnePlace {
             return led;
         }
         Alone alone = new Alone(e, dimensions, crew);
+        BareGaps gaps = BareGaps.of(e, crew);
         ofTwoFailures = alone.ofTwoFailures();
         List<Integer> numbers = IntStream.range(0, dimensions.size()).boxed().toList();
         List<Finding> out = new ArrayList<>();
-        crew.inRuns(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, i))).toList()).forEach(out::addAll);
+        crew.inRuns(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, gaps, i))).toList()).forEach(out::addAll);
         Passed passed = new Passed(e, out);
         out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();
@@ -72,9 +73,9 @@ final class OnePlace {
         return out;
     }
 
-    private Finding withWay(Evidence e, Alone alone, int number) {
+    private Finding withWay(Evidence e, Alone alone, BareGaps gaps, int number) {
         Finding f = dimensions.get(number);
-        Optional<Finding> bare = Uncovered.at(e, f.where()).map(step -> f.withWay(0, List.of(step)));
+        Optional<Finding> bare = Uncovered.at(e, f.where()).or(() -> gaps.at(f)).map(step -> f.withWay(0, List.of(step)));
         if (bare.isPresent()) {
             return bare.get();
         }

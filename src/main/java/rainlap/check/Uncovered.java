@@ -57,10 +57,21 @@ final class Uncovered {
 
     /** Rain on as much as lies bare of what is looked at. */
     private static Optional<Step> bare(Evidence e, Surface on, List<Region> look) {
-        List<Region> over = new ArrayList<>();
-        look.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
-        List<Region> bare = Overlay.difference(look, over);
+        List<Region> bare = notCovered(e, on, look);
         return bare.isEmpty() || areaMm2(bare) < Math.min(LEAST_MM2, areaMm2(look) / 2) ? Optional.empty() : Optional.of(rain(on, bare));
+    }
+
+    /** What of an area lies bare: on the wall inside its outline and outside openings and penetrations, on a reveal as deep as that goes. Empty if no more than rounding leaves. */
+    static List<Region> of(Evidence e, Surface on, List<Region> area) {
+        List<Region> bare = on.isWall() ? onWall(e, notCovered(e, on, area))
+                : Overlay.intersection(notCovered(e, on, area), List.of(Region.of(e.elevation().findOpening(on.opening()).orElseThrow().surface(on.side()))));
+        return areaMm2(bare) < LEAST_MM2 ? List.of() : bare;
+    }
+
+    private static List<Region> notCovered(Evidence e, Surface on, List<Region> area) {
+        List<Region> over = new ArrayList<>();
+        area.stream().map(Region::box).reduce(Box::join).ifPresent(b -> e.stack().meeting(on, b, f -> over.add(f.region())));
+        return area.size() == 1 && area.get(0).isBox() && BoxCover.isSure(area.get(0).box(), over) ? List.of() : Overlay.difference(area, over);
     }
 
     private static double areaMm2(List<Region> of) {
@@ -79,14 +90,20 @@ final class Uncovered {
         return BoxCover.isSure(box, over);
     }
 
-    private static Step rain(Surface on, List<Region> bare) {
+    static Step rain(Surface on, List<Region> bare) {
         Box b = bare.stream().map(Region::box).reduce(Box::join).orElseThrow();
         return new Step(Step.Kind.RAIN, Step.FRAME, "", false, on, List.of(new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY())));
     }
 
     private static List<Region> onWall(Evidence e, Place place) {
-        List<Region> near = place.isLine() ? beside(place.line()) : place.area();
-        Box box = place.box().grow(BESIDE);
+        return onWall(e, place.isLine() ? beside(place.line()) : place.area());
+    }
+
+    private static List<Region> onWall(Evidence e, List<Region> near) {
+        if (near.isEmpty()) {
+            return near;
+        }
+        Box box = near.stream().map(Region::box).reduce(Box::join).orElseThrow();
         List<Region> holes = new ArrayList<>();
         e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> holes.add(Region.of(o.rect())));
         e.elevation().penetrations().stream().filter(p -> p.region().box().meets(box)).forEach(p -> holes.add(p.region()));

@@ -7,12 +7,14 @@ import rainlap.check.CheckResult;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
+import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.rule.Evidence;
 import rainlap.rule.Place;
 import rainlap.rule.water.LeaksAsDrawn;
 import rainlap.wall.Surface;
+import rainlap.water.Arrival;
 import rainlap.water.Step;
 
 /**
@@ -21,7 +23,7 @@ import rainlap.water.Step;
  * the tolerance of the drawing. To paint it would say that the wall leaks while the table says that it does not.
  *
  * <p>Nothing that may be a leak is left out: a part is painted when any way comes to it that the rules count, when a weak point without
- * defences lies at it, or when it touches such a part.
+ * defences lies at it, when it touches such a part, or when water comes to it from one.
  */
 final class WetPlaces {
     private static final long NEAR = Grid.MM;
@@ -34,6 +36,10 @@ final class WetPlaces {
         boolean touches(Box b) {
             return flat.box().grow(NEAR).meets(b)
                     && (flat.covers((b.minX() + b.maxX()) / 2.0, (b.minY() + b.maxY()) / 2.0) || flat.edges().stream().anyMatch(e -> near(e).meets(b)));
+        }
+
+        boolean isAt(Place p) {
+            return p.surface().equals(on) && touches(p.box());
         }
 
         boolean touches(Wet o) {
@@ -58,7 +64,8 @@ final class WetPlaces {
         all.evidence.trace().reachAsDrawn()
                 .forEach(r -> all.flat(r.surface(), r.where()).forEach(f -> all.leftOut.add(new Wet(r.surface(), f))));
         List<Place> causes = Stream.concat(all.arrivals(), result.weakPoints().stream().flatMap(all::places)).toList();
-        all.paint(all.leftOut.stream().filter(w -> causes.stream().anyMatch(c -> c.surface().equals(w.on()) && w.touches(c.box()))).toList());
+        all.paint(all.leftOut.stream().filter(w -> causes.stream().anyMatch(c -> w.isAt(c))).toList());
+        all.followOn();
         return all;
     }
 
@@ -86,7 +93,7 @@ final class WetPlaces {
     }
 
     private Stream<Place> arrivals() {
-        return evidence.trace().arrivals().stream().filter(LeaksAsDrawn::counts).map(a -> Place.line(evidence.elevation(), a.surface(), a.where()));
+        return evidence.trace().arrivals().stream().filter(LeaksAsDrawn::counts).map(a -> line(a.surface(), a.where()));
     }
 
     /** Where a weak point without defences is, and where its water is on the frame. */
@@ -95,7 +102,25 @@ final class WetPlaces {
             return Stream.empty();
         }
         return Stream.concat(Stream.of(p.finding().where()), p.finding().path().stream().filter(s -> s.layer().equals(Step.FRAME))
-                .map(s -> Place.line(evidence.elevation(), s.on(), s.where())));
+                .map(s -> line(s.on(), s.where())));
+    }
+
+    /** What has left painted frame and gets onto other frame further down: off a ledge, or from a reveal. */
+    private void followOn() {
+        List<Arrival> from = evidence.trace().arrivals().stream().filter(a -> a.defences() == 0 && a.comesFromTheFrame()).toList();
+        List<Wet> next = List.of();
+        do {
+            paint(next);
+            next = leftOut.stream().filter(w -> from.stream().filter(a -> w.isAt(line(a.surface(), a.where()))).anyMatch(this::leavesPainted)).toList();
+        } while (!next.isEmpty());
+    }
+
+    private boolean leavesPainted(Arrival a) {
+        return a.path().stream().filter(s -> s.layer().equals(Step.FRAME)).map(s -> line(s.on(), s.where())).anyMatch(p -> painted.stream().anyMatch(w -> w.isAt(p)));
+    }
+
+    private Place line(Surface on, List<Point> where) {
+        return Place.line(evidence.elevation(), on, where);
     }
 
     /** Water runs on over bare frame, also round the edges of an opening, which lie side by side when it is laid flat. */

@@ -13,7 +13,6 @@ import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
@@ -115,7 +114,7 @@ public record Bare(Region region) {
     private static Stream<Bare> narrow(Stack stack, Joints joints, List<Box> hints, List<Bare> wide) {
         List<Box> near = hints.stream().map(b -> b.grow(JointFinder.GAP)).toList();
         List<Region> gaps = joints.all().stream().filter(j -> !j.kind().isLap() && j.surface().isWall())
-                .flatMap(j -> j.runs().stream().filter(r -> r.length() > 0).map(Bare::between)).toList();
+                .flatMap(j -> j.runs().stream().filter(r -> r.length() > 0).map(r -> r.strip(LEAST))).toList();
         List<Region> told = Stream.concat(wide.stream().map(Bare::region), gaps.stream()).toList();
         BoxTree tree = new BoxTree(told.stream().map(Region::box).toList());
         return clusters(near).stream().flatMap(box -> within(stack, box)).flatMap(bare -> {
@@ -134,13 +133,6 @@ public record Bare(Region region) {
 
     private static boolean isNoLargerThanAGap(Box b) {
         return Math.max(b.width(), b.height()) <= JointFinder.GAP;
-    }
-
-    /** The strip of nothing along a run of a butt or gap, which has the outer piece on its left, and a tolerance round it. */
-    private static Region between(Run r) {
-        EdgeFrame e = EdgeFrame.of(r.line());
-        double from = -LEAST, to = e.length() + LEAST, far = -r.lap().greatest() - LEAST;
-        return new Region(Ring.of(List.of(e.at(from, LEAST), e.at(from, far), e.at(to, far), e.at(to, LEAST))), List.of());
     }
 
     private static Stream<Region> within(Stack stack, Box box) {

@@ -1,9 +1,12 @@
 package rainlap.joint;
 
+import java.util.List;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Profile;
+import rainlap.geom.Region;
+import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 
 /**
@@ -23,6 +26,13 @@ public record Run(Segment line, Profile lap, Cover cover, Intervals hidden, Dire
 
     public Point at(double s) {
         return EdgeFrame.of(line).at(s);
+    }
+
+    /** Of a butt or gap: the strip of nothing between the facing edges, at its widest, and so much more all round it. */
+    public Region strip(long margin) {
+        EdgeFrame e = EdgeFrame.of(line);
+        double to = e.length() + margin, far = -lap.greatest() - margin;
+        return new Region(Ring.of(List.of(e.at(-margin, margin), e.at(-margin, far), e.at(to, far), e.at(to, margin))), List.of());
     }
 
     /** Where neither tape nor a further sheet covers it. */

@@ -21,7 +21,7 @@ import rainlap.wall.Surface;
 /** No bare place of a wall is left untold: it is bare wall, or lies between two sheets that face one another, or where such gaps meet. In doubles, with JTS's own overlay. */
 class BareEverywhereTest {
     private static final GeometryFactory JTS = new GeometryFactory();
-    private static final int WALLS = 1500;
+    private static final int WALLS = 1000;
     /** Whose middle is further from its border than this is to be told: 1.5 mm, for 1 mm across is within tolerance. */
     private static final double INSIDE = 150, GAP = 10_000;
 
