@@ -20,8 +20,6 @@ import rainlap.joint.Run;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.stack.Crew;
-import rainlap.wall.Opening;
-import rainlap.wall.Side;
 import rainlap.wall.Surface;
 import rainlap.water.Step;
 
@@ -86,19 +84,9 @@ final class BareGaps {
         if (!f.where().isLine() || !parts.containsKey(on)) {
             return Optional.empty();
         }
-        List<Point> line = onSurface(on, f.where().line());
+        List<Point> line = f.where().inOwnFrame(evidence.elevation());
         return IntStream.of(trees.get(on).meeting(Box.of(line))).mapToObj(parts.get(on)::get)
                 .filter(p -> f.pieces().contains(p.joint.outer().piece().id()) && f.pieces().contains(p.joint.inner().piece().id()) && p.isBeside(line))
                 .min(Comparator.comparing(p -> p.joint.id())).map(p -> Uncovered.rain(on, p.bare));
-    }
-
-    /** Places on reveals are laid flat. */
-    private List<Point> onSurface(Surface on, List<Point> line) {
-        if (on.isWall()) {
-            return line;
-        }
-        Opening o = evidence.elevation().findOpening(on.opening()).orElseThrow();
-        Side side = on.side();
-        return line.stream().map(p -> o.toSurface(side, p)).toList();
     }
 }

@@ -243,7 +243,7 @@ final class SectionView {
             return water.standing(f);
         }
         List<Arrival> ways = new WaysIn(evidence).through(plan.first());
-        return ways.isEmpty() && WaysIn.isRainOnFrame(f) ? water.bare() : water.find(ways);
+        return ways.isEmpty() && WaysIn.isRainOnFrame(f) ? water.bare(f.path().get(0)) : water.find(ways);
     }
 
     private void way(WaterSigns.Way way) {

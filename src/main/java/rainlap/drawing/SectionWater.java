@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rainlap.drawing.WayInPlane.Moment;
 import rainlap.drawing.WayInPlane.Turned;
+import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.paper.PaperPoint;
 import rainlap.rule.Evidence;
@@ -14,6 +15,7 @@ import rainlap.rule.Shelter;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 import rainlap.water.Arrival;
+import rainlap.water.Step;
 
 /**
  * The water's way in the plane of a section: in the gap outside each layer that the trace says it is on, from one line it crosses to the
@@ -178,15 +180,20 @@ final class SectionWater {
         }
     }
 
-    /** Rain straight on to a frame that lies bare at or beside the place of interest, or past a turn beyond what is folded there. */
-    Optional<WaterSigns.Way> bare() {
-        OptionalDouble place = gaps.bare(cut.centre());
+    /** Rain straight on to a frame that lies bare at or beside the place of interest, where its way begins, or past a turn beyond what is folded there. */
+    Optional<WaterSigns.Way> bare(Step rain) {
+        OptionalDouble here = gaps.bare(cut.centre());
+        OptionalDouble place = here.isEmpty() && rain.on().isWall() ? gaps.bare(middle(Box.of(rain.where()))) : here;
         if (place.isPresent() && !stack.isThreshold()) {
             long along = Math.round(place.getAsDouble());
             Point p = cut.plumb() ? new Point(cut.across(), along) : new Point(along, cut.across());
             return !evidence.trace().isWet(Surface.WALL, p) ? Optional.empty() : onTo(grid.at(along, OUTSIDE), grid.at(along, TOUCH));
         }
         return stack.low().flatMap(t -> bareLeg(t, Turned.LOW)).or(() -> stack.high().flatMap(t -> bareLeg(t, Turned.HIGH)));
+    }
+
+    private double middle(Box b) {
+        return cut.plumb() ? (b.minY() + b.maxY()) / 2.0 : (b.minX() + b.maxX()) / 2.0;
     }
 
     private Optional<WaterSigns.Way> bareLeg(CutStack.Turn turn, Turned side) {

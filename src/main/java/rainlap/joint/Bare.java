@@ -124,11 +124,11 @@ public record Bare(Region region) {
         }).filter(r -> (!Overlay.vanishes(r, LEAST / 2) || isHole(stack, r)) && Overlay.vanishes(r, JointFinder.GAP / 2 + 1)).map(Bare::new);
     }
 
-    /** Whether it lies in a hole that is drawn in a sheet, and nothing is to come through there: no misfit, however small. */
+    /** Whether it is a hole drawn in a sheet, all of it, and nothing is to come through there: no misfit, however small. */
     private static boolean isHole(Stack stack, Region bare) {
         Box around = bare.box().grow(LEAST);
         return borders(stack.elevation()).stream().noneMatch(b -> b.box().meets(around))
-                && stack.meeting(Surface.WALL, around).stream().filter(Sheets::covers).flatMap(f -> f.region().holes().stream()).anyMatch(h -> h.box().contains(bare.box()));
+                && stack.meeting(Surface.WALL, around).stream().filter(Sheets::covers).flatMap(f -> f.region().holes().stream()).anyMatch(h -> h.box().equals(bare.box()));
     }
 
     private static boolean isNoLargerThanAGap(Box b) {

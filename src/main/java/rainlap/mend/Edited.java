@@ -10,6 +10,7 @@ import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.material.Profile;
+import rainlap.measure.LengthText;
 import rainlap.wall.LayingOrder;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
@@ -39,6 +40,11 @@ final class Edited {
 
     void say(String sentence) {
         what.add(sentence);
+    }
+
+    /** How far one piece laps another now, and what else there is between them. */
+    void sayLap(long lap, String outer, String inner, String more) {
+        say("Lap " + LengthText.mm(lap) + ", " + outer + " over " + inner + more + ".");
     }
 
     int number(String id) {

@@ -187,7 +187,7 @@ final class FlashingMends {
                 bead.bond(), List.of()));
         out.bringOutside(name, inner);
         out.bringOutside(outer, name);
-        out.say("Lap " + LengthText.mm(asked) + ", " + outer + " over " + inner + ", with sealant between.");
+        out.sayLap(asked, outer, inner, ", with sealant between");
         return Optional.of(out);
     }
 

@@ -84,7 +84,7 @@ final class LapMends {
             long asked = asked(e, f, j);
             Edited out = new Edited(e.elevation().pieces());
             out.extend(j.inner().piece().id(), Surface.WALL, beneath(f.where().line(), asked));
-            out.say("Lap " + LengthText.mm(asked) + ", " + j.outer().piece().id() + " over " + j.inner().piece().id() + ".");
+            out.sayLap(asked, j.outer().piece().id(), j.inner().piece().id(), "");
             return out;
         });
     }

@@ -38,7 +38,7 @@ final class WaterMends {
                 double more = (top(out, inner) - top) / 100.0;
                 out.profile(inner, p -> p.withUpstand(p.upstandMm().isPresent() ? OptionalDouble.of(p.upstandMm().getAsDouble() + more) : p.upstandMm()));
             }
-            out.say("Lap " + LengthText.mm(asked) + ", " + j.outer().piece().id() + " over " + j.inner().piece().id() + ".");
+            out.sayLap(asked, j.outer().piece().id(), inner, "");
             return out;
         });
     }

@@ -41,6 +41,11 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
         return on.isWall() ? p : e.findOpening(on.opening()).orElseThrow().toWall(on.side(), p);
     }
 
+    /** The line in the surface's own frame. */
+    public List<Point> inOwnFrame(Elevation e) {
+        return surface.isWall() ? line : line.stream().map(p -> e.findOpening(surface.opening()).orElseThrow().toSurface(surface.side(), p)).toList();
+    }
+
     private static Region flat(Elevation e, Surface on, Region r) {
         return on.isWall() ? r : new Region(Ring.of(r.shell().points().stream().map(p -> flat(e, on, p)).toList()),
                 r.holes().stream().map(h -> Ring.of(h.points().stream().map(p -> flat(e, on, p)).toList())).toList());
