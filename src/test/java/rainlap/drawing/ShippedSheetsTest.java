@@ -30,6 +30,7 @@ import rainlap.paper.SvgWriter;
 import rainlap.paper.Text;
 import rainlap.practice.Practice;
 import rainlap.practice.Practices;
+import rainlap.report.RuleExamples;
 import rainlap.wall.Elevation;
 import rainlap.wall.Stage;
 
@@ -139,6 +140,14 @@ class ShippedSheetsTest {
         String note = "Water gets in beside this cut.";
         assertTrue(section(sheets, "end lap too short").contains(note), "no water is drawn there");
         assertFalse(section(sheets, "reverse lap").contains(note), "its water is drawn");
+    }
+
+    /** A tape that covers the edge that is told leaves the frame bare further down in the gap: the rain is drawn there. */
+    @Test
+    void rainIsDrawnWhereAGapIsBare() {
+        Elevation e = ElevationFile.read("gap", RuleExamples.bytes("open-gap", "bad-7-tape-too-high.json")).elevation().orElseThrow();
+        List<Sheet> sheets = Drawn.of(Checker.check(e, Stage.WRAP, Practices.common()));
+        assertFalse(section(sheets, "open gap").contains("Water gets in beside this cut."));
     }
 
     /** All the words of the section with a title. */
