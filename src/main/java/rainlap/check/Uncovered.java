@@ -35,7 +35,7 @@ final class Uncovered {
     /** A line along an edge of an opening lies beside the reveal, too, and at a corner of the opening beside the surface that meets it there. */
     private static Optional<Step> beyondEdges(Evidence e, Place place) {
         Box line = place.box();
-        return e.elevation().openings().stream().filter(o -> o.reveal() > 0 && o.rect().meets(line))
+        return e.elevation().openingsMeeting(line).stream().filter(o -> o.reveal() > 0)
                 .filter(o -> AROUND.stream().anyMatch(s -> isAlong(line, o.edge(s))))
                 .flatMap(o -> AROUND.stream().flatMap(s -> bare(e, new Surface(o.id(), s), behind(o, s, line)).stream())).findFirst();
     }
@@ -86,7 +86,7 @@ final class Uncovered {
         Box box = place.isLine() ? place.box().grow(BESIDE) : place.box();
         List<Region> over = new ArrayList<>();
         e.stack().meeting(place.surface(), box, f -> over.add(f.region()));
-        e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> over.add(Region.of(o.rect())));
+        e.elevation().openingsMeeting(box).forEach(o -> over.add(Region.of(o.rect())));
         return BoxCover.isSure(box, over);
     }
 
@@ -105,8 +105,8 @@ final class Uncovered {
         }
         Box box = near.stream().map(Region::box).reduce(Box::join).orElseThrow();
         List<Region> holes = new ArrayList<>();
-        e.elevation().openings().stream().filter(o -> o.rect().meets(box)).forEach(o -> holes.add(Region.of(o.rect())));
-        e.elevation().penetrations().stream().filter(p -> p.region().box().meets(box)).forEach(p -> holes.add(p.region()));
+        e.elevation().openingsMeeting(box).forEach(o -> holes.add(Region.of(o.rect())));
+        e.elevation().penetrationsMeeting(box).forEach(p -> holes.add(p.region()));
         return Overlay.difference(Overlay.intersection(near, List.of(e.elevation().outline().region())), holes);
     }
 

@@ -145,8 +145,8 @@ public record Bare(Region region) {
                 over.add(f.region());
             }
         }
-        stack.elevation().openings().stream().map(Opening::rect).filter(r -> r.meets(box)).map(Region::of).forEach(over::add);
-        stack.elevation().penetrations().stream().map(Penetration::region).filter(r -> r.box().meets(box)).forEach(over::add);
+        stack.elevation().openingsMeeting(box).forEach(o -> over.add(Region.of(o.rect())));
+        stack.elevation().penetrationsMeeting(box).forEach(p -> over.add(p.region()));
         List<Region> wall = Overlay.intersection(List.of(stack.elevation().outline().region()), List.of(Region.of(box)));
         return Overlay.difference(wall, over).stream();
     }

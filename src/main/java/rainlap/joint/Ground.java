@@ -1,7 +1,5 @@
 package rainlap.joint;
 
-import rainlap.geom.Box;
-import rainlap.geom.BoxTree;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -17,11 +15,9 @@ import rainlap.wall.Surface;
  */
 final class Ground {
     private final Elevation elevation;
-    private final BoxTree openings;
 
     Ground(Elevation elevation) {
         this.elevation = elevation;
-        this.openings = new BoxTree(elevation.openings().stream().map(Opening::rect).toList());
     }
 
     Intervals beside(Surface surface, EdgeFrame e) {
@@ -31,11 +27,11 @@ final class Ground {
                             : e.inside(Region.of(o.surface(surface.side())), -e.side()))
                     .orElse(Intervals.NONE);
         }
-        Intervals[] left = {e.inside(elevation.outline().region(), -e.side()).union(onCorner(e))};
-        Box box = new Segment(e.at(0), e.at(e.length())).box().grow(3);
-        openings.query(box, i -> left[0] = left[0].minus(
-                e.inside(Region.of(elevation.openings().get(i).rect()), -e.side())));
-        return left[0];
+        Intervals left = e.inside(elevation.outline().region(), -e.side()).union(onCorner(e));
+        for (Opening o : elevation.openingsMeeting(new Segment(e.at(0), e.at(e.length())).box().grow(3))) {
+            left = left.minus(e.inside(Region.of(o.rect()), -e.side()));
+        }
+        return left;
     }
 
     private Intervals onCorner(EdgeFrame e) {

@@ -31,7 +31,7 @@ public final class HeadFlashings {
     /** The first opening in the file that this face is a head flashing of. */
     public static Optional<Opening> findOpening(Elevation e, Face f) {
         return f.piece().material().kind() != MaterialKind.FLASHING ? Optional.empty()
-                : e.openings().stream().filter(o -> isAbove(f, o)).findFirst();
+                : e.openingsMeeting(f.box().grow(NEAR_HEAD)).stream().filter(o -> isAbove(f, o)).findFirst();
     }
 
     /** Membranes that run on over an end of a flashing, which must be slit where that is turned up; outermost last. */

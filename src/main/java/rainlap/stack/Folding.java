@@ -15,6 +15,7 @@ import rainlap.geom.Region;
 import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.wall.Cut;
+import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
@@ -26,10 +27,10 @@ final class Folding {
     /** Whether a region of more edges than this overlaps another takes longer to tell than to cut it: that grows with their square. */
     private static final int FEW = 16;
 
-    private final Openings openings;
+    private final Elevation elevation;
 
-    Folding(Openings openings) {
-        this.openings = openings;
+    Folding(Elevation elevation) {
+        this.elevation = elevation;
     }
 
     List<Face> facesOf(int number, Piece piece) {
@@ -48,7 +49,7 @@ final class Folding {
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
-        List<Opening> met = openings.meeting(shape.box()).stream().filter(o -> shape.regions().stream().anyMatch(r -> mayCover(r, o.rect()))).toList();
+        List<Opening> met = elevation.openingsMeeting(shape.box()).stream().filter(o -> o.rect().overlaps(shape.box()) && shape.regions().stream().anyMatch(r -> mayCover(r, o.rect()))).toList();
         for (Opening o : met) {
             for (Side side : Flap.SIDES) {
                 for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
@@ -105,7 +106,7 @@ final class Folding {
 
     /** Marks on face a the stretches along which face b takes over. */
     private void joinOver(Face a, Face b) {
-        Hinge hinge = Hinge.between(a.surface(), b.surface(), openings).orElse(null);
+        Hinge hinge = Hinge.between(a.surface(), b.surface(), elevation).orElse(null);
         List<Segment> mine = hinge == null ? List.of() : hinge.edgesOn(a.region());
         if (mine.isEmpty()) {
             return;
@@ -126,12 +127,5 @@ final class Folding {
         double s0 = frame.s(b.a().x(), b.a().y()), s1 = frame.s(b.b().x(), b.b().y());
         double from = Math.max(0, Math.min(s0, s1)), to = Math.min(frame.length(), Math.max(s0, s1));
         return to > from ? Intervals.of(from, to) : Intervals.NONE;
-    }
-
-    /** Finds openings by box. */
-    interface Openings {
-        List<Opening> meeting(Box box);
-
-        Opening named(String id);
     }
 }

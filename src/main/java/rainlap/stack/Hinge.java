@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
+import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
@@ -60,12 +61,12 @@ record Hinge(Segment line, UnaryOperator<Point> flat) {
         return level ? p.x() : p.y();
     }
 
-    static Optional<Hinge> between(Surface here, Surface there, Folding.Openings openings) {
+    static Optional<Hinge> between(Surface here, Surface there, Elevation elevation) {
         if (here.isWall() == there.isWall()) {
             return here.isWall() || !here.opening().equals(there.opening()) ? Optional.empty()
-                    : acrossCorner(openings.named(here.opening()), here.side(), there.side());
+                    : acrossCorner(elevation.findOpening(here.opening()).orElseThrow(), here.side(), there.side());
         }
-        Opening o = openings.named(here.isWall() ? there.opening() : here.opening());
+        Opening o = elevation.findOpening(here.isWall() ? there.opening() : here.opening()).orElseThrow();
         Side side = here.isWall() ? there.side() : here.side();
         Segment alongFront = new Segment(new Point(0, 0), new Point(o.along(side), 0));
         return Optional.of(here.isWall() ? new Hinge(o.edge(side), p -> o.toWall(side, p))

@@ -12,7 +12,6 @@ import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.wall.Elevation;
 import rainlap.wall.LayingOrder;
-import rainlap.wall.Opening;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 
@@ -37,7 +36,7 @@ public final class Stack {
 
     public static Stack of(Elevation elevation, Stage stage, Crew crew) {
         Stack stack = new Stack(elevation, stage);
-        Folding folding = new Folding(new OpeningIndex(elevation.openings()));
+        Folding folding = new Folding(elevation);
         List<Integer> seen = IntStream.range(0, elevation.pieces().size())
                 .filter(i -> stage.sees(elevation.pieces().get(i).material().layer())).boxed().toList();
         Map<Surface, List<Face>> bySurface = new HashMap<>();
@@ -96,34 +95,5 @@ public final class Stack {
 
     public LayingOrder order() {
         return order;
-    }
-
-    /** Openings found by box or id. */
-    private static final class OpeningIndex implements Folding.Openings {
-        private final List<Opening> all;
-        private final BoxTree tree;
-        private final Map<String, Opening> byId = new HashMap<>();
-
-        OpeningIndex(List<Opening> all) {
-            this.all = all;
-            this.tree = new BoxTree(all.stream().map(Opening::rect).toList());
-            all.forEach(o -> byId.put(o.id(), o));
-        }
-
-        @Override
-        public List<Opening> meeting(Box box) {
-            List<Opening> out = new ArrayList<>(2);
-            for (int i : tree.meeting(box)) {
-                if (all.get(i).rect().overlaps(box)) {
-                    out.add(all.get(i));
-                }
-            }
-            return out;
-        }
-
-        @Override
-        public Opening named(String id) {
-            return byId.get(id);
-        }
     }
 }

@@ -1,5 +1,6 @@
 package rainlap.wall;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.material.Catalogue;
 
 /** One elevation, read and checked: ids are unique, references resolve, shapes are sound. Pieces stand in laying order. */
@@ -17,7 +19,9 @@ public final class Elevation {
     private final Outline outline;
     private final List<Opening> openings;
     private final Map<String, Opening> openingById = new HashMap<>();
+    private final BoxTree openingTree;
     private final List<Penetration> penetrations;
+    private final BoxTree penetrationTree;
     private final Catalogue materials;
     private final List<Piece> pieces;
     private final List<Expectation> expected;
@@ -31,7 +35,9 @@ public final class Elevation {
         this.outline = outline;
         this.openings = List.copyOf(openings);
         this.openings.forEach(o -> openingById.put(o.id(), o));
+        this.openingTree = new BoxTree(this.openings.stream().map(Opening::rect).toList());
         this.penetrations = List.copyOf(penetrations);
+        this.penetrationTree = new BoxTree(this.penetrations.stream().map(p -> p.region().box()).toList());
         this.materials = materials;
         this.pieces = List.copyOf(pieces);
         this.expected = List.copyOf(expected);
@@ -61,8 +67,27 @@ public final class Elevation {
         return Optional.ofNullable(openingById.get(id));
     }
 
+    /** Those whose rectangles share at least a point with a box, in the order of the file. */
+    public List<Opening> openingsMeeting(Box box) {
+        return meeting(openings, openingTree, box);
+    }
+
     public List<Penetration> penetrations() {
         return penetrations;
+    }
+
+    /** Those whose boxes share at least a point with a box, in the order of the file. */
+    public List<Penetration> penetrationsMeeting(Box box) {
+        return meeting(penetrations, penetrationTree, box);
+    }
+
+    private static <T> List<T> meeting(List<T> all, BoxTree tree, Box box) {
+        int[] found = tree.meeting(box);
+        List<T> out = new ArrayList<>(found.length);
+        for (int i : found) {
+            out.add(all.get(i));
+        }
+        return out;
     }
 
     public Catalogue materials() {

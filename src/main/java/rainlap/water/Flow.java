@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rainlap.wall.Side;
 import rainlap.water.How.Move;
@@ -27,14 +28,17 @@ final class Flow {
     private final List<Coming> expected = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
 
-    /** @param cells of the strip, in the order of their numbers */
-    Flow(int strip, List<Cell> cells, Coat coat, Drive drive, Bounds bounds) {
+    /**
+     * @param cells of the strip, in the order of their numbers
+     * @param beyond what is known of lines beyond their strips
+     */
+    Flow(int strip, List<Cell> cells, Coat coat, Drive drive, Bounds bounds, Map<Ways.Step, List<Exit>> beyond) {
         this.strip = strip;
         this.cells = cells;
         this.bounds = bounds;
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
-        this.ways = new Ways(coat, bounds);
+        this.ways = new Ways(coat, bounds, beyond);
         this.pipes = new Pipes(this, coat);
         this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {

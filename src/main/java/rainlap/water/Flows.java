@@ -1,7 +1,9 @@
 package rainlap.water;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ final class Flows {
     private final Coat coat;
     private final Drive drive;
     private Bounds bounds;
+    private final Map<Ways.Step, List<Exit>> beyond = new ConcurrentHashMap<>();
     /** By strip; null where no water has come. */
     private final Flow[] flows;
 
@@ -29,7 +32,7 @@ final class Flows {
 
     private Flow strip(int i) {
         if (flows[i] == null) {
-            flows[i] = new Flow(i, strips.cells(i), coat, drive, bounds);
+            flows[i] = new Flow(i, strips.cells(i), coat, drive, bounds, beyond);
         }
         return flows[i];
     }

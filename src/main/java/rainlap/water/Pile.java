@@ -6,7 +6,15 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object, whichever thread comes to them first. */
 final class Pile {
+    /** So many piles next to it are remembered at most: the bare frame has as many as there are pieces. */
+    private static final int MOST = 6;
+
     private final int[] pieces;
+    /** What was found of piles next to it. Whoever is overwritten by another thread is found again. */
+    private Next next;
+
+    /** The pile with a piece added, or taken away if it is there. */
+    private record Next(int piece, Pile pile, Next rest, int count) {}
 
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
@@ -26,7 +34,18 @@ final class Pile {
 
         /** The pile with a piece added, or taken away if it is there. */
         Pile toggle(Pile pile, int piece) {
-            return of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
+            Next known = pile.next;
+            for (Next n = known; n != null; n = n.rest) {
+                if (n.piece == piece) {
+                    return n.pile;
+                }
+            }
+            Pile found = of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
+            int count = known == null ? 0 : known.count;
+            if (count < MOST) {
+                pile.next = new Next(piece, found, known, count + 1);
+            }
+            return found;
         }
 
         private Pile of(int[] pieces) {

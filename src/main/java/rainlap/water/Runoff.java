@@ -3,6 +3,7 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -32,7 +33,7 @@ final class Runoff {
 
     Runoff(Coat coat, long creep, double litresPerM2Hour) {
         this.coat = coat;
-        this.ways = new Ways(coat, Bounds.NONE);
+        this.ways = new Ways(coat, Bounds.NONE, new HashMap<>());
         this.rain = litresPerM2Hour * SQUARE_METRES;
         this.edges = new Sides(rain, creep);
     }

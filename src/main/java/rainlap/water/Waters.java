@@ -14,10 +14,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
-import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.stack.Crew;
 import rainlap.stack.Stack;
+import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
@@ -33,7 +33,7 @@ final class Waters {
     private final Drive drive;
     private Flows flows;
     private final Coat coat;
-    private final List<Opening> openings;
+    private final Elevation elevation;
 
     /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
@@ -70,10 +70,10 @@ final class Waters {
     /** Dry. */
     private Waters(Stack stack, Drive drive, Crew crew, long strip, boolean isFine) {
         coat = new Coat(stack);
-        Ground wall = Ground.ofWall(stack.elevation().outline().box(), coat, isFine);
-        openings = stack.elevation().openings();
+        elevation = stack.elevation();
+        Ground wall = Ground.ofWall(elevation.outline().box(), coat, isFine);
         grounds.add(wall);
-        openings.stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat, isFine)));
+        elevation.openings().stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat, isFine)));
         List<Ground> all = grounds.subList(1, grounds.size());
         reveals = all.stream().collect(Collectors.groupingBy(g -> g.surface().opening()));
         List<Rim.Cut> cuts = crew.inRuns(all, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
@@ -94,6 +94,7 @@ final class Waters {
             Surface s = reveals.get(i).surface();
             sides.computeIfAbsent(s.opening(), k -> new EnumMap<>(Side.class)).put(s.side(), cuts.get(i));
         }
+        List<Opening> openings = elevation.openings();
         List<Integer> deep = IntStream.range(0, openings.size()).filter(i -> sides.containsKey(openings.get(i).id())).boxed().toList();
         crew.inRuns(deep, run -> run.stream().map(i -> new Glue(openings.get(i), sides.get(openings.get(i).id())).find(wall.openings().getOrDefault(i, Map.of()))).toList())
                 .forEach(run -> run.forEach(Glue::join));
@@ -105,7 +106,7 @@ final class Waters {
             throw new IllegalStateException("its cells cannot tell litres");
         }
         Runoff r = new Runoff(coat, creep, litresPerM2Hour);
-        r.run(grounds, openings);
+        r.run(grounds, elevation.openings());
         return r;
     }
 
@@ -129,9 +130,8 @@ final class Waters {
      */
     List<Arrival> further(List<Box> near, Crew crew) {
         near.forEach(strips::ask);
-        BoxTree rects = new BoxTree(openings.stream().map(Opening::rect).toList());
         Set<String> there = new HashSet<>();
-        near.forEach(b -> rects.query(b, i -> there.add(openings.get(i).id())));
+        near.forEach(b -> elevation.openingsMeeting(b).forEach(o -> there.add(o.id())));
         there.forEach(o -> onReveals(o).forEach(c -> c.isAsked = true));
         flows.finish(crew);
         return Arrivals.of(flows, w -> w.cost() == Flow.MOST && w.cell().isAsked, new Paths(coat), crew);

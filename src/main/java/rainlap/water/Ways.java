@@ -10,6 +10,7 @@ final class Ways {
     private final Coat coat;
     private final Bounds bounds;
     private final Map<Step, List<Exit>> known = new HashMap<>();
+    private final Map<Step, List<Exit>> shared;
 
     /** Is told along which stretch of a cell's lower line water runs. */
     interface Running {
@@ -24,7 +25,7 @@ final class Ways {
     }
 
     /** A stretch of a line, walked in one direction; a cell's own lower line where nothing but a pipe lies below. */
-    private record Step(Object stretch, boolean right) {
+    record Step(Object stretch, boolean right) {
         /** Odd, and so large that places a few millimetres apart in cells beside one another do not fall together. */
         private static final int SPREAD = 0x9E3779B1;
 
@@ -41,15 +42,17 @@ final class Ways {
         }
     }
 
-    Ways(Coat coat, Bounds bounds) {
+    /** @param shared what is found beyond its strip, where others walk too: else a long line would be walked to its end from every strip that it lies in */
+    Ways(Coat coat, Bounds bounds, Map<Step, List<Exit>> shared) {
         this.coat = coat;
         this.bounds = bounds;
+        this.shared = shared;
     }
 
     /** Every way out along a cell's lower line in one direction; none where it is held. Of what was walked before, the first stretch is told again. */
     List<Exit> along(Cell cell, long start, boolean right, Running first) {
         Running running = first;
-        List<Step> steps = new ArrayList<>();
+        List<Step> steps = new ArrayList<>(), further = new ArrayList<>();
         Walk at = new Walk(cell, start);
         List<Exit> out = null;
         while (out == null) {
@@ -63,19 +66,20 @@ final class Ways {
             }
             Seam s = at.seamBeyond(right);
             Step step = new Step(s == null ? at.cell : s, right);
-            out = known.get(step);
+            boolean told = running != Running.UNTOLD;
+            out = (told ? known : shared).get(step);
             long from = at.x;
             List<Exit> here = onLine(at, s, right);
             running.along(at.cell, Math.min(from, at.x), Math.max(from, at.x));
             if (out == null) {
-                steps.add(step);
+                (told ? steps : further).add(step);
                 out = here;
             }
         }
-        for (Step s : steps) {
-            known.put(s, out);
-        }
-        return out;
+        List<Exit> exits = out;
+        steps.forEach(s -> known.put(s, exits));
+        further.forEach(s -> shared.put(s, exits));
+        return exits;
     }
 
     /** One stretch further along the line: null if it goes on. */

@@ -37,7 +37,7 @@ final class PastEdge {
         this.frame = EdgeFrame.of(edge.line());
         this.faces = e.stack().meeting(Surface.WALL, edge.line().box().grow(Math.round(near) + 3)).stream().filter(sort).toList();
         this.wall = Intervals.of(0, frame.length()).minus(Intervals.unionOf(
-                e.elevation().openings().stream().map(o -> frame.inside(Region.of(o.rect()), frame.side())).toList()));
+                e.elevation().openingsMeeting(edge.line().box()).stream().map(o -> frame.inside(Region.of(o.rect()), frame.side())).toList()));
     }
 
     /** Every side of the outline with one of these roles. */

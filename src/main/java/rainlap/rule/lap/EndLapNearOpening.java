@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
-import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.joint.Joint;
@@ -43,17 +42,12 @@ public final class EndLapNearOpening implements Rule {
             return Stream.of(new Outcome.DoesNotApply(openings.isEmpty() ? "the wall has no openings" : "no course has an end lap"));
         }
         LimitValue required = e.practice().get(Limit.END_LAP_TO_OPENING);
-        BoxTree tree = new BoxTree(openings.stream().map(Opening::rect).toList());
-        return ends.stream().flatMap(j -> judge(e, j, near(e, tree, j, required).stream().map(openings::get).toList(), required));
+        return ends.stream().flatMap(j -> judge(e, j, near(e, j, required), required));
     }
 
-    private static List<Integer> near(Evidence e, BoxTree tree, Joint j, LimitValue required) {
+    private static List<Opening> near(Evidence e, Joint j, LimitValue required) {
         long reach = Math.min(required.hundredths(), e.elevation().outline().box().width() + e.elevation().outline().box().height());
-        List<Integer> found = new ArrayList<>();
-        for (Segment s : segments(j.line())) {
-            tree.query(s.box().grow(reach), found::add);
-        }
-        return found.stream().distinct().sorted().toList();
+        return e.elevation().openingsMeeting(Box.of(j.line()).grow(reach));
     }
 
     private static Stream<Outcome> judge(Evidence e, Joint j, List<Opening> near, LimitValue required) {

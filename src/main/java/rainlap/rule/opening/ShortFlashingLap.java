@@ -52,15 +52,22 @@ public final class ShortFlashingLap implements Rule {
 
     /** Flashings that end beside one another: under a sheet those make no joint of their own. */
     private static Stream<Outcome> meeting(Evidence e) {
-        List<Face> all = e.stack().on(Surface.WALL).stream().filter(f -> isFlashing(e, f) && f.box().width() > f.box().height()).toList();
-        return all.stream().flatMap(left -> all.stream().filter(right -> isBeside(left.box(), right.box())
-                && all.stream().noneMatch(f -> f.box().minX() < left.box().maxX() && right.box().minX() < f.box().maxX() && isLevelWith(f.box(), left.box())))
-                .map(right -> apart(e, left, right)));
+        return e.stack().on(Surface.WALL).stream().filter(f -> isLevel(e, f)).flatMap(left -> {
+            Box end = left.box();
+            List<Face> near = e.stack().meeting(Surface.WALL, new Box(end.maxX(), end.minY(), end.maxX() + WIDEST, end.maxY())).stream()
+                    .filter(f -> isLevel(e, f) && isLevelWith(f.box(), end)).toList();
+            return near.stream().filter(right -> isBeside(end, right.box()) && near.stream().noneMatch(f -> f.box().minX() < end.maxX() && right.box().minX() < f.box().maxX()))
+                    .map(right -> apart(e, left, right));
+        });
+    }
+
+    private static boolean isLevel(Evidence e, Face f) {
+        return isFlashing(e, f) && f.box().width() > f.box().height();
     }
 
     private static boolean isBeside(Box left, Box right) {
         long gap = right.minX() - left.maxX();
-        return gap >= 0 && gap <= WIDEST && isLevelWith(left, right);
+        return gap >= 0 && gap <= WIDEST;
     }
 
     private static boolean isLevelWith(Box a, Box b) {

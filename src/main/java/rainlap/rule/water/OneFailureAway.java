@@ -56,9 +56,10 @@ public final class OneFailureAway implements Rule {
 
     private static boolean isAround(Evidence e, Way w) {
         Box line = w.where().stream().map(p -> new Box(p.x(), p.y(), p.x(), p.y())).reduce(Box::join).orElseThrow();
-        Stream<Box> corners = e.elevation().openings().stream().map(Opening::rect).flatMap(r -> Stream.of(new Box(r.minX(), r.minY(), r.minX(), r.minY()),
+        Box near = line.grow(AROUND);
+        Stream<Box> corners = e.elevation().openingsMeeting(near).stream().map(Opening::rect).flatMap(r -> Stream.of(new Box(r.minX(), r.minY(), r.minX(), r.minY()),
                 new Box(r.maxX(), r.minY(), r.maxX(), r.minY()), new Box(r.minX(), r.maxY(), r.minX(), r.maxY()), new Box(r.maxX(), r.maxY(), r.maxX(), r.maxY())));
-        return Stream.concat(corners, e.elevation().penetrations().stream().map(p -> p.region().box())).anyMatch(b -> b.grow(AROUND).contains(line));
+        return Stream.concat(corners, e.elevation().penetrationsMeeting(near).stream().map(p -> p.region().box())).anyMatch(b -> b.grow(AROUND).contains(line));
     }
 
     private static Outcome broken(Evidence e, Way w) {
