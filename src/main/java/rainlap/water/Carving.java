@@ -18,11 +18,8 @@ import rainlap.wall.Penetration;
 final class Carving {
     private static final long BAND = 150_000;
     private static final int CROWDED = 600;
-    /** About so many piles are met for each piece. */
-    private static final int PILES = 5;
-
     private final Ground ground;
-    private final Pile.Source piles;
+    private final Pile.Ordered order;
     private final List<Owned> all = new ArrayList<>();
 
     private record Owned(int owner, Region region) {}
@@ -30,7 +27,7 @@ final class Carving {
     private Carving(Ground ground, Stack stack) {
         this.ground = ground;
         ground.lay(stack);
-        this.piles = new Pile.Source((a, b) -> stack.order().isOutside(a, b), PILES * ground.pieces().size());
+        this.order = stack.order()::isOutside;
     }
 
     /** Cuts a reveal. */
@@ -135,7 +132,7 @@ final class Carving {
         }
         Sweep.cuts(ground.extent()).forEach(breaks::add);
         long[] at = breaks.subSet(ground.extent().minX(), true, ground.extent().maxX(), true).stream().mapToLong(x -> x).toArray();
-        return new Sweep(ground, piles, borders, at, bottom, top).run();
+        return new Sweep(ground, new Pile.Source(order), borders, at, bottom, top).run();
     }
 
     private static void addBreaks(Region r, int k, long bottom, long top, TreeSet<Long> breaks) {

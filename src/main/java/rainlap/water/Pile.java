@@ -1,31 +1,21 @@
 package rainlap.water;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
-/** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one surface are one object, whichever thread comes to them first. */
+/** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one source are one object. */
 final class Pile {
-    /** So many piles next to it are remembered at most: the bare frame has as many as there are pieces. */
-    private static final int MOST = 6;
-
     private final int[] pieces;
-    /** What was found of piles next to it. Whoever is overwritten by another thread is found again. */
-    private Next next;
-
-    /** The pile with a piece added, or taken away if it is there. */
-    private record Next(int piece, Pile pile, Next rest, int count) {}
 
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
         private final Ordered order;
-        private final Map<Key, Pile> known;
+        private final Map<Key, Pile> known = new HashMap<>();
         private final Pile empty = new Pile(new int[0]);
 
-        /** @param many about as many piles as will be made */
-        Source(Ordered order, int many) {
+        Source(Ordered order) {
             this.order = order;
-            this.known = new ConcurrentHashMap<>(many);
         }
 
         Pile empty() {
@@ -34,18 +24,7 @@ final class Pile {
 
         /** The pile with a piece added, or taken away if it is there. */
         Pile toggle(Pile pile, int piece) {
-            Next known = pile.next;
-            for (Next n = known; n != null; n = n.rest) {
-                if (n.piece == piece) {
-                    return n.pile;
-                }
-            }
-            Pile found = of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
-            int count = known == null ? 0 : known.count;
-            if (count < MOST) {
-                pile.next = new Next(piece, found, known, count + 1);
-            }
-            return found;
+            return of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
         }
 
         private Pile of(int[] pieces) {
