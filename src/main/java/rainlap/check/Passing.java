@@ -76,7 +76,7 @@ final class Passing {
         for (Arrival a : ways) {
             int size = a.path().size();
             Passer end = new Passer(passers++, size, a);
-            mark(end, Place.line(elevation, a.surface(), a.where()).line(), a.surface());
+            mark(end, a.where(), a.surface());
             int i = size - 1;
             while (i >= (size > 1 ? 1 : 0) && (!anyhow && !getsIn(a.path(), i) || pass(a, i, known))) {
                 i--;
@@ -105,7 +105,7 @@ final class Passing {
         if (p == null) {
             p = new Passer(passers++, i + 1, a);
             known.put(s, p);
-            mark(p, Place.line(elevation, s.on(), s.where()).line(), s.on());
+            mark(p, s.where(), s.on());
             return true;
         }
         if (p.isNoBetterThan(a)) {
@@ -115,10 +115,12 @@ final class Passing {
         return true;
     }
 
-    private void mark(Passer p, List<Point> line, Surface on) {
+    /** @param where in the surface's own frame */
+    private void mark(Passer p, List<Point> where, Surface on) {
+        List<Point> line = Place.flat(elevation, on, where);
         for (int i = 0; i + 1 < line.size(); i++) {
-            Nearby passed = new Nearby(new Mark(on, new Segment(line.get(i), line.get(i + 1))), p);
-            tree.query(passed.mark.line.box(), place -> near.get(place).add(passed));
+            Segment s = new Segment(line.get(i), line.get(i + 1));
+            tree.query(s.box(), place -> near.get(place).add(new Nearby(new Mark(on, s), p)));
         }
     }
 
@@ -189,7 +191,7 @@ final class Passing {
         add(arrival.surface(), arrival.line(), out);
         for (int i = path.size() > 1 ? 1 : 0; i < path.size(); i++) {
             if (getsIn(path, i)) {
-                add(path.get(i).on(), Place.line(e, path.get(i).on(), path.get(i).where()).line(), out);
+                add(path.get(i).on(), Place.flat(e, path.get(i).on(), path.get(i).where()), out);
             }
         }
         return out;

@@ -25,7 +25,12 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
 
     /** A polyline given in the surface's own frame. */
     public static Place line(Elevation e, Surface on, List<Point> line) {
-        return new Place(on, on.isWall() ? line : line.stream().map(p -> flat(e, on, p)).toList(), List.of());
+        return new Place(on, flat(e, on, line), List.of());
+    }
+
+    /** A polyline of a surface's own frame, laid flat. */
+    public static List<Point> flat(Elevation e, Surface on, List<Point> line) {
+        return on.isWall() ? line : line.stream().map(p -> flat(e, on, p)).toList();
     }
 
     public static Place line(Elevation e, Surface on, Segment s) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import rainlap.geom.Box;
 import rainlap.geom.Region;
 import rainlap.stack.Crew;
@@ -116,7 +116,7 @@ final class Carving {
 
     private Rim.Cut sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
-        TreeSet<Long> breaks = new TreeSet<>();
+        LongStream.Builder breaks = LongStream.builder();
         for (Owned o : members) {
             Region r = o.region();
             for (int k = 0; k < r.edgeCount(); k++) {
@@ -131,11 +131,11 @@ final class Carving {
             }
         }
         Sweep.cuts(ground.extent()).forEach(breaks::add);
-        long[] at = breaks.subSet(ground.extent().minX(), true, ground.extent().maxX(), true).stream().mapToLong(x -> x).toArray();
+        long[] at = breaks.build().filter(x -> x >= ground.extent().minX() && x <= ground.extent().maxX()).sorted().distinct().toArray();
         return new Sweep(ground, new Pile.Source(order), borders, at, bottom, top).run();
     }
 
-    private static void addBreaks(Region r, int k, long bottom, long top, TreeSet<Long> breaks) {
+    private static void addBreaks(Region r, int k, long bottom, long top, LongStream.Builder breaks) {
         breaks.add(r.ax(k));
         breaks.add(r.bx(k));
         for (long y : new long[] {bottom, top}) {

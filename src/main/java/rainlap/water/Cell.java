@@ -96,18 +96,9 @@ final class Cell {
         down = beside.down();
         feet = beside.feet();
         flanks = beside.flanks();
+        hasDrives = beside.hasDrives();
         beside = null;
         height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
-        hasDrives = begins(up) || begins(feet) || !lower.isLevel() && begins(down) || begins(flanks);
-    }
-
-    private static boolean begins(Crossing[] borders) {
-        for (Crossing c : borders) {
-            if (c.begins(0)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     boolean hasDrives() {

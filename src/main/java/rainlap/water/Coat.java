@@ -1,7 +1,5 @@
 package rainlap.water;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.OptionalDouble;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
@@ -25,7 +23,6 @@ final class Coat {
     private final Elevation elevation;
     private final LayingOrder order;
     private final Flush flush;
-    private final Map<String, Integer> numbers = new HashMap<>();
     /** What is asked of a piece at each line water crosses, side by side: a bit each, those of sealed edges from {@link #SEALED} on. */
     private final byte[] traits;
     /** Of flashings, grid units; 0 for what holds no ledge. */
@@ -46,11 +43,12 @@ final class Coat {
         hows = new How[(n + 1) * MOVES];
         for (int i = 0; i < n; i++) {
             Piece p = elevation.pieces().get(i);
-            numbers.put(p.id(), i);
             traits[i] = traits(p);
             long upstand = p.material().kind() == MaterialKind.FLASHING ? Grid.of(p.material().profile().upstandMm().orElse(0)) : 0;
-            upstands[i] = upstand;
-            ledges[i] = p.wallBox().map(b -> Math.max(b.minY(), b.maxY() - upstand)).orElse(0L);
+            if (upstand > 0) {
+                upstands[i] = upstand;
+                ledges[i] = p.wallBox().map(b -> Math.max(b.minY(), b.maxY() - upstand)).orElse(0L);
+            }
         }
     }
 
@@ -73,11 +71,6 @@ final class Coat {
     /** Where the wall ends at openings. */
     Flush flush() {
         return flush;
-    }
-
-    /** The number of a piece by its id, -1 for the frame. */
-    int number(String id) {
-        return numbers.getOrDefault(id, -1);
     }
 
     boolean isAdhered(int n) {

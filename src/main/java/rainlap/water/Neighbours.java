@@ -14,6 +14,7 @@ final class Neighbours {
     private int ups;
     private int downs;
     private int flankCount;
+    private boolean hasDrives;
 
     Seam[] up() {
         return ups == up.length ? up : Arrays.copyOf(up, ups);
@@ -31,6 +32,11 @@ final class Neighbours {
         return flankCount == flanks.length ? flanks : Arrays.copyOf(flanks, flankCount);
     }
 
+    /** Whether anything begins there under which its water can be driven: a level line below is passed downwards only. */
+    boolean hasDrives() {
+        return hasDrives;
+    }
+
     void add(Crossing c) {
         if (c instanceof Seam s) {
             add(s);
@@ -40,6 +46,7 @@ final class Neighbours {
     }
 
     private void add(Seam s) {
+        hasDrives |= s.begins(0) && (s.up || !s.cell.lower.isLevel());
         if (s.up && s.ontoSill) {
             feet = Arrays.copyOf(feet, feet.length + 1);
             feet[feet.length - 1] = s;
@@ -53,6 +60,7 @@ final class Neighbours {
     }
 
     private void add(Flank f) {
+        hasDrives |= f.begins(0);
         flanks = flankCount < flanks.length ? flanks : Arrays.copyOf(flanks, Math.max(2, 2 * flankCount));
         flanks[flankCount++] = f;
     }
