@@ -23,7 +23,7 @@ final class Ground {
     private final Box extent;
     private final double height;
     private final long left;
-    private final Coat coat;
+    private Coat coat;
     private final boolean isFine;
     private final TreeMap<Integer, List<Region>> pieces = new TreeMap<>();
     final List<Cell> cells = new ArrayList<>();
@@ -107,10 +107,11 @@ final class Ground {
         pieces.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
     }
 
-    /** Gives back the room of what was cut and what lay here. */
+    /** Gives back the room of what was cut and what lay here; nobody asks for it, or for what the trace asks of pieces, any more. */
     void letGo() {
         cells.clear();
         pieces.clear();
+        coat = null;
     }
 
     /** The regions of each piece here, by its number. */

@@ -62,6 +62,15 @@ final class Met {
         note(above, below, over(from, to, line, litres));
     }
 
+    /** The same where that is round the edge of an opening: it meets the edges of pieces there and that of the opening, and is yet one. */
+    void addRoundOpening(Pile above, Pile below, long from, long to, Line line, double litres) {
+        Part p = over(from, to, line, litres);
+        note(above, below, p);
+        if (litres > 0) {
+            note(OPENING, p);
+        }
+    }
+
     /** Water runs over the edge of an opening, whatever goes on round it. */
     void addAtOpening(long from, long to, Line line, double litres) {
         if (litres > 0) {

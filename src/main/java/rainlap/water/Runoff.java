@@ -249,11 +249,10 @@ final class Runoff {
         if (!seam.cell.isOpen() || !seam.cell.ground.isWall()) {
             return;
         }
-        if (seam.there() != seam.here()) {
-            met.add(seam.here(), seam.there(), a, b, seam.line(), litres);
-        }
         if (seam.to(0).ground.isHead()) {
-            met.addAtOpening(a, b, seam.line(), litres);
+            met.addRoundOpening(seam.here(), seam.there(), a, b, seam.line(), litres);
+        } else if (seam.there() != seam.here()) {
+            met.add(seam.here(), seam.there(), a, b, seam.line(), litres);
         }
     }
 

@@ -111,6 +111,7 @@ class PlaceLitresTest {
     @Test void aHeadWithoutFlashingMeetsWhatRunsOverItsEdge() {
         is(0.5, window(1500).cutSheet("M", -50, -50, 2100, 2100, "W1", CutPattern.FLUSH, 0), "missing-head-flashing");
         is(0.5, wall().window("W1", 500, 600, 1000, 900, 90).cutSheet("M", -50, -50, 2100, 2100, "W1", CutPattern.DIAGONAL, 90), "missing-head-flashing");
+        is(0.5, wall().window("W1", 500, 600, 1000, 900, 90).cutSheet("M", -50, -50, 2100, 2100, "W1", CutPattern.I, 90), "missing-head-flashing");
     }
 
     /** A hole 400 wide and 200 high, its upper edge at 1200: 0.4 by 0.8 runs in over that edge and 0.4 by 0.2 falls into it. */

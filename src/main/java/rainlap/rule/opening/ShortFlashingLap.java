@@ -76,10 +76,11 @@ public final class ShortFlashingLap implements Rule {
 
     private static Outcome apart(Evidence e, Face left, Face right) {
         Box a = left.box(), b = right.box();
-        long x = a.maxX(), gap = b.minX() - x;
+        long gap = b.minX() - a.maxX(), x = a.maxX() + gap / 2;
         Segment line = new Segment(new Point(x, Math.max(a.minY(), b.minY())), new Point(x, Math.min(a.maxY(), b.maxY())));
         LimitValue asked = e.practice().get(Limit.FLASHING_LAP);
-        String one = left.piece().id(), other = right.piece().id();
+        boolean leftFirst = left.number() < right.number();
+        String one = (leftFirst ? left : right).piece().id(), other = (leftFirst ? right : left).piece().id();
         return Finding.of(INFO, Place.line(e.elevation(), Surface.WALL, line), List.of(one, other)).asks(asked).measures(-gap)
                 .reads(gap == 0 ? "only meet" : LengthText.mm(gap) + " apart", asked.number() + ", not sealed")
                 .says(one + " and " + other + (gap == 0 ? " only meet" : " end " + LengthText.mm(gap) + " apart") + ": water that runs along them leaves there. "
