@@ -94,7 +94,7 @@ final class Mends {
 
     /** Why nothing is drawn whatever the pieces are. */
     static Optional<String> refusal(Evidence e, Finding f) {
-        boolean hot = e.elevation().penetrations().stream().filter(NoCollar::isHot).anyMatch(p -> p.region().box().meets(f.where().box()));
+        boolean hot = e.elevation().penetrationsMeeting(f.where().box()).stream().anyMatch(NoCollar::isHot);
         return hot ? Optional.of("clearance round a flue or hot duct is for licensed people and local code to say.") : why(f.rule());
     }
 }

@@ -48,7 +48,7 @@ final class SheetMends {
     /** A collar round a pipe, its top tucked in, its sides taped. */
     static Optional<Edited> collared(Evidence e, Finding f) {
         Box place = f.where().box();
-        Optional<Penetration> pipe = e.elevation().penetrations().stream().filter(p -> p.region().box().meets(place)).findFirst();
+        Optional<Penetration> pipe = e.elevation().penetrationsMeeting(place).stream().findFirst();
         return pipe.filter(p -> f.where().surface().isWall()).map(p -> {
             long cover = e.practice().get(Limit.TAPE_COVER).hundredths(), lap = MendSizes.lap(e), foot = MendSizes.collarFoot(e);
             Box r = p.region().box();

@@ -66,16 +66,12 @@ final class Met {
     void addRoundOpening(Pile above, Pile below, long from, long to, Line line, double litres) {
         Part p = over(from, to, line, litres);
         note(above, below, p);
-        if (litres > 0) {
-            note(OPENING, p);
-        }
+        note(OPENING, p);
     }
 
     /** Water runs over the edge of an opening, whatever goes on round it. */
     void addAtOpening(long from, long to, Line line, double litres) {
-        if (litres > 0) {
-            note(OPENING, over(from, to, line, litres));
-        }
+        note(OPENING, over(from, to, line, litres));
     }
 
     private static Part over(long from, long to, Line line, double litres) {
@@ -95,10 +91,8 @@ final class Met {
     }
 
     private void note(Pile a, Pile b, Part p) {
-        if (p.litres > 0) {
-            noteEnds(a, b, p);
-            noteEnds(b, a, p);
-        }
+        noteEnds(a, b, p);
+        noteEnds(b, a, p);
     }
 
     private void noteEnds(Pile a, Pile b, Part p) {
@@ -110,7 +104,9 @@ final class Met {
     }
 
     private void note(int piece, Part p) {
-        byPiece.computeIfAbsent(piece, k -> new Parts()).add(p);
+        if (p.litres > 0) {
+            byPiece.computeIfAbsent(piece, k -> new Parts()).add(p);
+        }
     }
 
     /** What leaves by an end of a ledge; 0 where none does. */

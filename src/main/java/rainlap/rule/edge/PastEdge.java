@@ -35,7 +35,7 @@ final class PastEdge {
         this.evidence = e;
         this.edge = edge;
         this.frame = EdgeFrame.of(edge.line());
-        this.faces = e.stack().meeting(Surface.WALL, edge.line().box().grow(Math.round(near) + 3)).stream().filter(sort).toList();
+        this.faces = e.stack().meeting(Surface.WALL, edge.line().box().grow(Math.round(Math.max(near, LEAST)) + 3)).stream().filter(sort).toList();
         this.wall = Intervals.of(0, frame.length()).minus(Intervals.unionOf(
                 e.elevation().openingsMeeting(edge.line().box()).stream().map(o -> frame.inside(Region.of(o.rect()), frame.side())).toList()));
     }
@@ -101,8 +101,9 @@ final class PastEdge {
         return Intervals.unionOf(out).intersect(wall);
     }
 
+    /** What ends no further inside it than the drawing's own tolerance reaches it, too: where more lies bare, that is told of the bare wall. */
     private Intervals at(Face f, double near) {
-        return frame.inside(f.region(), Math.max(near, frame.side()));
+        return near > 0 ? frame.inside(f.region(), near) : frame.inside(f.region(), frame.side()).union(frame.inside(f.region(), LEAST + frame.side()));
     }
 
     /** Where a piece of a sort lies directly beside it. */

@@ -20,9 +20,6 @@ import rainlap.wall.EdgeRole;
 public final class UncoveredBase implements Rule {
     static final RuleInfo INFO = RuleInfo.of("uncovered-base", "base not covered", RuleInfo.Theme.EDGES, Limit.BASE_COVER);
 
-    /** What ends less than this above the base, grid units, is asked to come down past it: 1 mm, the drawing's own tolerance. Where more lies bare, that is told of the bare wall. */
-    private static final double SHORT = 100.5;
-
     @Override
     public RuleInfo info() {
         return INFO;
@@ -31,13 +28,13 @@ public final class UncoveredBase implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         LimitValue asked = e.practice().get(Limit.BASE_COVER);
-        List<PastEdge> bases = PastEdge.of(e, Set.of(EdgeRole.BASE), Sheets::covers, SHORT);
+        List<PastEdge> bases = PastEdge.of(e, Set.of(EdgeRole.BASE), Sheets::covers);
         return bases.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the outline has no base"))
-                : bases.stream().flatMap(b -> b.judge(b.reached(SHORT), b.reached(SHORT).minus(b.past(asked.hundredths())), s -> broken(s, e, asked)));
+                : bases.stream().flatMap(b -> b.judge(b.reached(), b.reached().minus(b.past(asked.hundredths())), s -> broken(s, e, asked)));
     }
 
     private static Outcome broken(PastEdge.Stretch s, Evidence e, LimitValue asked) {
-        List<String> pieces = s.pieces(SHORT);
+        List<String> pieces = s.pieces(0);
         String mm = LengthText.mm(s.least()), lap = e.practice().get(Limit.COURSE_LAP).number();
         return Finding.of(INFO, s.place(), pieces).asks(asked).measures(s.least())
                 .reads(mm + " past", asked.number() + " past")
