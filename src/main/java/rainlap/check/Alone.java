@@ -23,7 +23,7 @@ import rainlap.water.Arrival;
 final class Alone {
     /**
      * So much of the wall is looked at to each side and above, and so much below, by how many failures it took: ways to the frame that lead further are not told. What comes in
-     * for nothing is followed far; after two failures water gets nearly everywhere. Where it rains on all of the wall, a second failure is followed as far as what comes in for nothing.
+     * for nothing is followed far; after two failures water gets nearly everywhere. Where it rains on all of the wall, a second failure is followed as far as what comes in for one.
      */
     private static final long[] BESIDE = {3_000 * Grid.MM, 1_500 * Grid.MM, 500 * Grid.MM}, BELOW = {9_000 * Grid.MM, 3_000 * Grid.MM, 1_000 * Grid.MM};
     /** It rains so far to both sides of the place: what is stuck over it ends within that, and lets water in by its edges. */

@@ -8,18 +8,38 @@ import rainlap.geom.Box;
  *
  * @param parts by cost, in which part of the wall, with the reveals there; none for all of it
  * @param most ways that cost more are not followed
- * @param lastWhereAsked whether ways of {@link Flow#MOST} are followed only in cells where somebody asks for them
+ * @param last what becomes of ways of {@link Flow#MOST}
  */
-record Bounds(List<Box> parts, int most, boolean lastWhereAsked) {
+record Bounds(List<Box> parts, int most, Last last) {
     static final Bounds NONE = new Bounds(List.of(), Flow.MOST);
-    static final Bounds LAST_WHERE_ASKED = new Bounds(List.of(), Flow.MOST, true);
+    static final Bounds BUT_THE_LAST = new Bounds(List.of(), Flow.MOST, Last.PUT_OFF);
+    static final Bounds LAST_WHERE_ASKED = new Bounds(List.of(), Flow.MOST, Last.WHERE_ASKED);
+
+    /** What becomes of ways of {@link Flow#MOST}, which lead nearly everywhere. */
+    enum Last {
+        /** They are followed as all others are. */
+        FOLLOWED,
+        /** What falls, spreads or begins to be driven for the last failure waits until somebody asks: nothing is kept of it, for it can be begun again from what has settled. */
+        PUT_OFF,
+        /** All that costs less has settled; they are begun and followed in cells where somebody asks for them. */
+        WHERE_ASKED
+    }
 
     Bounds(List<Box> parts, int most) {
-        this(parts, most, false);
+        this(parts, most, Last.FOLLOWED);
     }
 
     Bounds {
         parts = List.copyOf(parts);
+    }
+
+    /** Whether water falls, spreads or begins to be driven now, at a cost. */
+    boolean begin(int cost) {
+        return switch (last) {
+            case FOLLOWED -> cost <= most;
+            case PUT_OFF -> cost < Flow.MOST;
+            case WHERE_ASKED -> cost == Flow.MOST;
+        };
     }
 
     /** Whether water that has cost so much is followed in a cell: whether any of it lies within, as it compares with the wall. */
@@ -29,7 +49,7 @@ record Bounds(List<Box> parts, int most, boolean lastWhereAsked) {
 
     /** Whether what waited in a cell before these bounds were set is not asked for. */
     boolean waitsInVain(Cell c, int cost) {
-        return lastWhereAsked && cost == Flow.MOST && !c.isAsked;
+        return last == Last.WHERE_ASKED && cost == Flow.MOST && !c.isAsked;
     }
 
     private static boolean touches(Cell c, Box part) {

@@ -59,9 +59,18 @@ final class Flow {
         moves(wet);
     }
 
-    /** From now on goes no further than this. */
-    void keepWithin(Bounds less) {
-        bounds = less;
+    /** Begins ways of most failures where somebody asks for them, from what has settled there; it goes no further until they are settled. */
+    boolean beginLast() {
+        bounds = Bounds.LAST_WHERE_ASKED;
+        for (Cell c : cells) {
+            if (c.isAsked) {
+                if (c.isOpen()) {
+                    begins(c.rain());
+                }
+                c.settled().forEach(this::begins);
+            }
+        }
+        return true;
     }
 
     /** Something comes from another strip; it waits there until this one goes on. */
@@ -134,6 +143,11 @@ final class Flow {
         return c.strip == strip;
     }
 
+    /** Whether a drive into a gap begins now, at a cost. */
+    boolean begins(Cell c, int cost) {
+        return bounds.begin(cost) && follows(c, cost);
+    }
+
     /** Whether what is driven into a gap at a cost is followed. In the open the rain there makes the same drives, and sooner. */
     boolean follows(Cell c, int cost) {
         return cost <= bounds.most() && !c.isOpen() && bounds.hold(c, cost);
@@ -161,7 +175,7 @@ final class Flow {
     private void fill(Crossing x, int i, long from, long to, Wet w, Move move, Line line) {
         Cell c = x.to(i);
         int cost = w.cost() + x.cost(i);
-        if (c.isOpen() || cost > bounds.most()) {
+        if (c.isOpen() || !bounds.begin(cost)) {
             return;
         }
         boolean enters = c.isOnFrame() && !w.isOnFrame();
@@ -192,31 +206,34 @@ final class Flow {
     }
 
     private void moves(Wet w) {
-        falls(w);
+        begins(w);
         if (w.cell().pipe >= 0) {
             pipes.in(w);
         }
         if (w.running()) {
-            if (w.cell().hasDrives()) {
-                winds.startFrom(w);
-            }
+            runs.alongHeld(w);
             runs.overLedge(w);
-            if (w.cell().ground.isSill()) {
-                spreads(w);
-            }
         }
     }
 
-    /** Down over every line below, and along where one holds it. */
+    /** What it does of itself: falls, spreads, begins to be driven. */
+    private void begins(Wet w) {
+        falls(w);
+        if (w.running() && w.cell().hasDrives()) {
+            winds.startFrom(w);
+        }
+        if (w.running() && w.cell().ground.isSill()) {
+            spreads(w);
+        }
+    }
+
+    /** Down over every line below. */
     private void falls(Wet w) {
         for (Seam s : w.cell().down) {
             long a = Math.max(s.from, w.from()), b = Math.min(s.to, w.to());
             if (a < b && !s.carriesPast) {
                 fall(w, s, a, b);
             }
-        }
-        if (w.running()) {
-            runs.alongHeld(w);
         }
     }
 

@@ -17,7 +17,7 @@ final class Flows {
     private final Strips strips;
     private final Coat coat;
     private final Drive drive;
-    private Bounds bounds;
+    private final Bounds bounds;
     private final Map<Ways.Step, List<Exit>> beyond = new ConcurrentHashMap<>();
     /** By strip; null where no water has come. */
     private final Flow[] flows;
@@ -56,9 +56,8 @@ final class Flows {
 
     /** After all that costs less: what costs most, in cells where somebody asks for it. */
     void finish(Crew crew) {
-        bounds = Bounds.LAST_WHERE_ASKED;
-        wet().forEach(s -> s.keepWithin(bounds));
-        settle(bounds.most(), crew);
+        crew.all(wet().<Supplier<Boolean>>map(s -> s::beginLast).toList());
+        settle(Flow.MOST, crew);
     }
 
     /** Rain on a few cells, higher ones first; it goes no further until it is settled. */

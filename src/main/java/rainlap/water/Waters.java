@@ -47,6 +47,7 @@ final class Waters {
      */
     static Waters toOneFailure(Stack stack, Drive drive, Crew crew, boolean forLitres) {
         Waters w = new Waters(stack, drive, crew, Strips.WIDE, forLitres);
+        w.flows = new Flows(w.strips, w.coat, w.drive, Bounds.BUT_THE_LAST);
         w.flows.run(crew, Rain.EVERYWHERE, Flow.MOST - 1);
         return w;
     }
@@ -126,7 +127,7 @@ final class Waters {
     /**
      * The ways by which water comes onto the frame through one failure more than it was followed through, near some places; once only.
      *
-     * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail there for the second time, are left out
+     * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail for the second time on their way from there or to there, are left out
      */
     List<Arrival> further(List<Box> near, Crew crew) {
         near.forEach(strips::ask);

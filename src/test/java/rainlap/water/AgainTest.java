@@ -75,7 +75,7 @@ class AgainTest {
             Stack stack = RandomWall.of(seed).stack();
             Box all = stack.elevation().outline().box().grow(Grid.of(1_000));
             List<Arrival> later = toOneFailure(stack).further(List.of(all), Crew.ALONE);
-            assertEquals(atOnce(stack), later, "wall " + seed);
+            assertTellTheSame(atOnce(stack), later, "wall " + seed);
             told += later.size();
         }
         assertTrue(told > 4 * WALLS, told + " ways of two failures");
@@ -94,9 +94,24 @@ class AgainTest {
             told += near.isEmpty() ? 0 : 1;
             fewer += near.size() < ways.size() ? 1 : 0;
             assertEquals(fresh(stack, place), ways(again, place, new Bounds(List.of(all, all, all), Flow.MOST)), "wall " + seed);
-            assertEquals(ways, again.further(List.of(all), Crew.ALONE), "once more, wall " + seed);
+            assertTellTheSame(ways, again.further(List.of(all), Crew.ALONE), "once more, wall " + seed);
         }
-        assertTrue(fewer > WALLS / 10 && told > WALLS / 4, fewer + " walls with ways elsewhere, " + told + " with ways there");
+        assertTrue(fewer > WALLS / 10 && told > WALLS / 5, fewer + " walls with ways elsewhere, " + told + " with ways there");
+    }
+
+    /** Both tell the same places of the frame wet from the same layers, but of what comes to one cell in one way only the highest may be told, if it comes first. */
+    private static void assertTellTheSame(List<Arrival> one, List<Arrival> other, String wall) {
+        one.forEach(a -> assertTrue(tells(other, a), wall + ": " + a));
+        other.forEach(a -> assertTrue(tells(one, a), wall + ", the other way round: " + a));
+    }
+
+    private static boolean tells(List<Arrival> ways, Arrival a) {
+        return ways.stream().anyMatch(b -> b.surface().equals(a.surface()) && comesFrom(b).equals(comesFrom(a)) && Box.of(b.where()).grow(1).overlaps(Box.of(a.where()).grow(1)));
+    }
+
+    private static String comesFrom(Arrival a) {
+        Step last = a.path().get(a.path().size() - 1);
+        return last.kind() + " " + last.layer() + " " + last.piece();
     }
 
     private static Again toOneFailure(Stack stack) {
