@@ -6,20 +6,20 @@ import java.util.RandomAccess;
 
 /** Segments kept as bare numbers and made as they are asked for: a wall holds many. */
 public final class Edges extends AbstractList<Segment> implements RandomAccess {
-    private final long[] ends;
+    private final int[] ends;
 
-    private Edges(long[] ends) {
+    private Edges(int[] ends) {
         this.ends = ends;
     }
 
     public static Edges copyOf(List<Segment> segments) {
-        long[] ends = new long[4 * segments.size()];
+        int[] ends = new int[4 * segments.size()];
         int n = 0;
         for (Segment s : segments) {
-            ends[n++] = s.a().x();
-            ends[n++] = s.a().y();
-            ends[n++] = s.b().x();
-            ends[n++] = s.b().y();
+            ends[n++] = Math.toIntExact(s.a().x());
+            ends[n++] = Math.toIntExact(s.a().y());
+            ends[n++] = Math.toIntExact(s.b().x());
+            ends[n++] = Math.toIntExact(s.b().y());
         }
         return new Edges(ends);
     }

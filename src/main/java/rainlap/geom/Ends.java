@@ -7,16 +7,16 @@ import java.util.RandomAccess;
 
 /** The two ends of a straight line as a list that never changes, in half the room that points of their own take. */
 public final class Ends extends AbstractList<Point> implements RandomAccess {
-    private final long ax;
-    private final long ay;
-    private final long bx;
-    private final long by;
+    private final int ax;
+    private final int ay;
+    private final int bx;
+    private final int by;
 
     private Ends(Point a, Point b) {
-        this.ax = a.x();
-        this.ay = a.y();
-        this.bx = b.x();
-        this.by = b.y();
+        this.ax = Math.toIntExact(a.x());
+        this.ay = Math.toIntExact(a.y());
+        this.bx = Math.toIntExact(b.x());
+        this.by = Math.toIntExact(b.y());
     }
 
     public static List<Point> of(Point a, Point b) {

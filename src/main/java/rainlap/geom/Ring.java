@@ -11,11 +11,11 @@ import java.util.List;
  * ({@link Overlay#flaw}).
  */
 public final class Ring {
-    /** x and y of each point by turns; the first point stands once more at the end, so that edge i ends at point i + 1. */
-    private final long[] xy;
+    /** x and y of each point by turns, which are within {@link Grid#LIMIT_MM}, so that an int holds them; the first point stands once more at the end, so that edge i ends at point i + 1. */
+    private final int[] xy;
     private final Box box;
 
-    private Ring(long[] xy) {
+    private Ring(int[] xy) {
         this.xy = xy;
         long minX = Long.MAX_VALUE, minY = Long.MAX_VALUE, maxX = Long.MIN_VALUE, maxY = Long.MIN_VALUE;
         for (int i = 0; i < xy.length; i += 2) {
@@ -28,7 +28,8 @@ public final class Ring {
     }
 
     private Ring(Box b) {
-        xy = new long[] {b.minX(), b.minY(), b.maxX(), b.minY(), b.maxX(), b.maxY(), b.minX(), b.maxY(), b.minX(), b.minY()};
+        int minX = Math.toIntExact(b.minX()), minY = Math.toIntExact(b.minY()), maxX = Math.toIntExact(b.maxX()), maxY = Math.toIntExact(b.maxY());
+        xy = new int[] {minX, minY, maxX, minY, maxX, maxY, minX, maxY, minX, minY};
         box = b;
     }
 
@@ -54,12 +55,12 @@ public final class Ring {
         return new Ring(b);
     }
 
-    private static long[] closed(List<Point> points) {
+    private static int[] closed(List<Point> points) {
         int n = points.size();
-        long[] xy = new long[2 * n + 2];
+        int[] xy = new int[2 * n + 2];
         for (int i = 0; i <= n; i++) {
-            xy[2 * i] = points.get(i % n).x();
-            xy[2 * i + 1] = points.get(i % n).y();
+            xy[2 * i] = Math.toIntExact(points.get(i % n).x());
+            xy[2 * i + 1] = Math.toIntExact(points.get(i % n).y());
         }
         return xy;
     }

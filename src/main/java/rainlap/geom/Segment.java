@@ -1,25 +1,62 @@
 package rainlap.geom;
 
-/** A straight piece of line from a to b. */
-public record Segment(Point a, Point b) {
+import java.util.Objects;
+
+/** A straight piece of line from a to b. Places are within {@link Grid#LIMIT_MM}, so an int holds them: a wall has some three of these a piece, and points of their own would treble their room. */
+public final class Segment {
+    private final int ax;
+    private final int ay;
+    private final int bx;
+    private final int by;
+
+    public Segment(Point a, Point b) {
+        this.ax = Math.toIntExact(a.x());
+        this.ay = Math.toIntExact(a.y());
+        this.bx = Math.toIntExact(b.x());
+        this.by = Math.toIntExact(b.y());
+    }
+
+    public Point a() {
+        return new Point(ax, ay);
+    }
+
+    public Point b() {
+        return new Point(bx, by);
+    }
+
     public double lengthMm() {
-        long dx = b.x() - a.x(), dy = b.y() - a.y();
+        long dx = (long) bx - ax, dy = (long) by - ay;
         return (dx == 0 || dy == 0 ? Math.abs(dx + dy) : Math.hypot(dx, dy)) / Grid.MM;
     }
 
     public boolean isLevel() {
-        return a.y() == b.y();
+        return ay == by;
     }
 
     public boolean isPlumb() {
-        return a.x() == b.x();
+        return ax == bx;
     }
 
     public Segment reversed() {
-        return new Segment(b, a);
+        return new Segment(b(), a());
     }
 
     public Box box() {
-        return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
+        return new Box(Math.min(ax, bx), Math.min(ay, by), Math.max(ax, bx), Math.max(ay, by));
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Segment s && ax == s.ax && ay == s.ay && bx == s.bx && by == s.by;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(ax, ay, bx, by);
+    }
+
+    @Override
+    public String toString() {
+        return a() + " to " + b();
     }
 }

@@ -18,5 +18,6 @@ public record Cover(Intervals taped, Profile onOuter, Profile onInner, List<Face
 
     public Cover {
         strips = List.copyOf(strips);
+        onInner = onInner.equals(onOuter) ? onOuter : onInner; // most tape is laid along its middle, and a wall has many runs
     }
 }

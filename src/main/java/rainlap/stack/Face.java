@@ -1,14 +1,13 @@
 package rainlap.stack;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Edges;
 import rainlap.geom.Hits;
 import rainlap.geom.Intervals;
-import rainlap.geom.Point;
 import rainlap.geom.Profile;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
@@ -17,32 +16,19 @@ import rainlap.wall.Surface;
 
 /** What one piece covers on one surface, in one connected region. Built by {@link Folding}. */
 public final class Face {
+    private static final Link[] NONE = {};
+
     private final int number;
     private final Piece piece;
     private final Surface surface;
     private final Region region;
-    private List<Link> links = List.of();
+    private Link[] links = NONE;
     private Edges free;
 
-    /** A fold, the face of the same piece beyond it, and how that one's places look when it is laid flat onto this surface. */
-    record Link(Segment along, Face beyond, UnaryOperator<Point> flat, boolean mirrored) {
-        Link(Segment along, Face beyond, UnaryOperator<Point> flat) {
-            this(along, beyond, flat, isMirrored(flat));
-        }
-
-        /** An edge of the face beyond, interior still on the left: some surfaces are mirrored when laid flat. */
-        Segment laidFlat(Segment e) {
-            Segment flatEdge = new Segment(flat.apply(e.a()), flat.apply(e.b()));
-            return mirrored ? flatEdge.reversed() : flatEdge;
-        }
-
-        private Box laidFlat(Box b) {
-            return new Segment(flat.apply(new Point(b.minX(), b.minY())), flat.apply(new Point(b.maxX(), b.maxY()))).box();
-        }
-
-        private static boolean isMirrored(UnaryOperator<Point> flat) {
-            Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
-            return y.side(o, x) < 0;
+    /** A fold along a stretch of a hinge, and the face of the same piece beyond it. A wall has some two of these a piece. */
+    record Link(Hinge hinge, int from, int to, Face beyond) {
+        Segment along() {
+            return hinge.part(from, to);
         }
     }
 
@@ -75,21 +61,19 @@ public final class Face {
     }
 
     void fold(Link link) {
-        if (links.isEmpty()) {
-            links = new ArrayList<>(2);
-        }
-        links.add(link);
+        links = Arrays.copyOf(links, links.length + 1);
+        links[links.length - 1] = link;
         free = null;
     }
 
     /** The stretches along which the piece goes on over a fold. */
     public List<Segment> folds() {
-        return links.stream().map(Link::along).toList();
+        return Arrays.stream(links).map(Link::along).toList();
     }
 
     /** The region's edges without the folds, interior on the left. */
     public List<Segment> freeEdges() {
-        if (links.isEmpty()) {
+        if (links.length == 0) {
             return region.edges();
         }
         Edges known = free; // read once: two threads may both come first, and then both find the same
@@ -107,7 +91,7 @@ public final class Face {
             EdgeFrame frame = EdgeFrame.of(e);
             Intervals whole = Intervals.of(0, frame.length()), left = whole;
             for (Link l : links) {
-                left = left.minus(Folding.shared(frame, l.along));
+                left = left.minus(Folding.shared(frame, l.along()));
             }
             for (int i = 0; i < left.count(); i++) {
                 out.add(left == whole ? e : new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
@@ -124,14 +108,14 @@ public final class Face {
 
     /** Adds what ends this piece to the left of an edge, over one fold if need be. */
     public void addEnds(Hits hits) {
-        if (links.isEmpty()) {
+        if (links.length == 0) {
             hits.addEnds(region);
         } else {
             hits.addEnds(freeEdges());
         }
         for (Link link : links) {
-            if (hits.mayMeet(link.laidFlat(link.beyond.box()).join(link.along.box()))) {
-                link.beyond.freeEdges().forEach(e -> hits.addEnd(link.laidFlat(e)));
+            if (hits.mayMeet(link.hinge.laidFlat(link.beyond.box()).join(link.along().box()))) {
+                link.beyond.freeEdges().forEach(e -> hits.addEnd(link.hinge.laidFlat(e)));
             }
         }
     }

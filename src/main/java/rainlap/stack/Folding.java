@@ -2,7 +2,9 @@ package rainlap.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
@@ -28,6 +30,10 @@ final class Folding {
     private static final int FEW = 16;
 
     private final Elevation elevation;
+    /** Many pieces fold round the same edges of an opening. */
+    private final Map<Corner, Optional<Hinge>> hinges = new ConcurrentHashMap<>();
+
+    private record Corner(Surface here, Surface there) {}
 
     Folding(Elevation elevation) {
         this.elevation = elevation;
@@ -106,7 +112,7 @@ final class Folding {
 
     /** Marks on face a the stretches along which face b takes over. */
     private void joinOver(Face a, Face b) {
-        Hinge hinge = Hinge.between(a.surface(), b.surface(), elevation).orElse(null);
+        Hinge hinge = between(a.surface(), b.surface()).orElse(null);
         List<Segment> mine = hinge == null ? List.of() : hinge.edgesOn(a.region());
         if (mine.isEmpty()) {
             return;
@@ -114,9 +120,17 @@ final class Folding {
         List<Segment> theirs = hinge.edgesOnceFlat(b.region());
         for (Segment m : mine) {
             for (Segment t : theirs) {
-                hinge.shared(m, t).ifPresent(s -> a.fold(new Face.Link(s, b, hinge.flat())));
+                long from = hinge.from(m, t), to = hinge.to(m, t);
+                if (from < to) {
+                    a.fold(new Face.Link(hinge, Math.toIntExact(from), Math.toIntExact(to), b));
+                }
             }
         }
+    }
+
+    private Optional<Hinge> between(Surface here, Surface there) {
+        boolean meet = here.isWall() != there.isWall() || here.opening().equals(there.opening());
+        return meet ? hinges.computeIfAbsent(new Corner(here, there), c -> Hinge.between(here, there, elevation)) : Optional.empty();
     }
 
     /** The part of a frame's edge that a segment lying on its line covers. */

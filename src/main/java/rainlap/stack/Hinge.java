@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
@@ -15,10 +16,29 @@ import rainlap.wall.Surface;
 /**
  * The line two surfaces share, seen from the first of them.
  *
- * @param line on the first surface
+ * @param line on the first surface, level or plumb
  * @param flat where a place of the second surface lies when it is folded flat onto the first
+ * @param mirrored whether that turns it over: some surfaces are mirrored when laid flat
  */
-record Hinge(Segment line, UnaryOperator<Point> flat) {
+record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
+    private Hinge(Segment line, UnaryOperator<Point> flat) {
+        this(line, flat, isMirrored(flat));
+    }
+
+    private static boolean isMirrored(UnaryOperator<Point> flat) {
+        Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
+        return y.side(o, x) < 0;
+    }
+
+    /** An edge on the second surface once folded flat, interior still on the left. */
+    Segment laidFlat(Segment e) {
+        Segment flatEdge = new Segment(flat.apply(e.a()), flat.apply(e.b()));
+        return mirrored ? flatEdge.reversed() : flatEdge;
+    }
+
+    Box laidFlat(Box b) {
+        return new Segment(flat.apply(new Point(b.minX(), b.minY())), flat.apply(new Point(b.maxX(), b.maxY()))).box();
+    }
 
     /** Those edges of a region on the first surface that lie on the hinge's line; it is always level or plumb. */
     List<Segment> edgesOn(Region r) {
@@ -47,14 +67,21 @@ record Hinge(Segment line, UnaryOperator<Point> flat) {
         return out;
     }
 
-    /** The stretch that two edges on the line share. */
-    Optional<Segment> shared(Segment a, Segment b) {
+    /** Where along the line the stretch begins that two edges on it share; it ends at {@link #to}, and there is none if that is no further. */
+    long from(Segment a, Segment b) {
         boolean level = line.isLevel();
-        long from = Math.max(Math.min(along(a.a(), level), along(a.b(), level)), Math.min(along(b.a(), level), along(b.b(), level)));
-        long to = Math.min(Math.max(along(a.a(), level), along(a.b(), level)), Math.max(along(b.a(), level), along(b.b(), level)));
-        return from >= to ? Optional.empty() : Optional.of(level
-                ? new Segment(new Point(from, line.a().y()), new Point(to, line.a().y()))
-                : new Segment(new Point(line.a().x(), from), new Point(line.a().x(), to)));
+        return Math.max(Math.min(along(a.a(), level), along(a.b(), level)), Math.min(along(b.a(), level), along(b.b(), level)));
+    }
+
+    long to(Segment a, Segment b) {
+        boolean level = line.isLevel();
+        return Math.min(Math.max(along(a.a(), level), along(a.b(), level)), Math.max(along(b.a(), level), along(b.b(), level)));
+    }
+
+    /** A stretch of the line. */
+    Segment part(long from, long to) {
+        return line.isLevel() ? new Segment(new Point(from, line.a().y()), new Point(to, line.a().y()))
+                : new Segment(new Point(line.a().x(), from), new Point(line.a().x(), to));
     }
 
     private static long along(Point p, boolean level) {
