@@ -23,6 +23,18 @@ class LapRemedyTest {
         remedies.forEach(r -> assertTrue(r.startsWith("Draw the foot of M2 out over M1"), r));
     }
 
+    /** It holds the edge where it is, whether it was laid along it or only crosses it. */
+    @Test
+    void tapeComesOffBeforeAFootIsDrawnOut() {
+        Drawn reversed = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000);
+        String draw = "raw the foot of M2 out over M1", laps = "; it then laps 150, 150 is asked for. Tape the joint";
+        assertEquals(List.of("D" + draw + laps + "."), remedies(new ReverseLap(), reversed));
+        Drawn taped = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000).tape("T1", 0, 970, 700, 60);
+        assertEquals(List.of("Take T1 off and d" + draw + laps + " anew."), remedies(new ReverseLap(), taped));
+        Drawn crossed = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000).tape("T1", 0, 970, 700, 60).tape("C1", 900, 0, 60, 1850);
+        assertEquals(List.of("Take T1 off and d" + draw + ", under C1" + laps + " anew."), remedies(new ReverseLap(), crossed));
+    }
+
     @Test
     void bareWallIsMendedAsItsPlaceAllows() {
         assertEquals(List.of("Lay membrane over it that laps the sheet below by 150 and runs on past the side of the wall,"
