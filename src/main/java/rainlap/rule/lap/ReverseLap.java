@@ -125,8 +125,7 @@ public final class ReverseLap implements Rule {
     private static String patchRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
-        String taller = s.least() < 2 * required ? "Use a patch at least " + LengthText.mm(2 * required) + " high. " : "";
-        return taller + TapeOver.of(e, j, s).before("cut") + " " + inner + " level, " + LengthText.mm(required) + " below the upper edge of " + outer
+        return Patch.of(j, required).larger() + TapeOver.of(e, j, s).before("cut") + " " + inner + " level, " + LengthText.mm(required) + " below the upper edge of " + outer
                 + ", and tuck that edge in behind it; tape the cut and its ends.";
     }
 
