@@ -44,6 +44,7 @@ public final class TerminalTable {
         table.addWeakPoints();
         table.lines.addAll(TakenForGranted.lines(result));
         table.addJoints();
+        LeftRound.lines(result.evidence()).forEach(l -> table.add("", l));
         table.addUnchecked();
         table.addNotApplicable();
         table.addCrashes();
