@@ -1,5 +1,6 @@
 package rainlap.mend;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -13,6 +14,8 @@ import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.edge.CornerStrip;
+import rainlap.stack.Face;
 import rainlap.wall.Piece;
 import rainlap.wall.Shape;
 import rainlap.wall.Surface;
@@ -23,30 +26,52 @@ final class EdgeMends {
 
     private EdgeMends() {}
 
-    /** A strip of membrane over the corner, its edges and the fold taped. */
+    /** A strip of membrane over the corner, tucked in behind the sheet above, its edges and the fold taped. */
     static Optional<Edited> wrappedAnew(Evidence e, Finding f) {
         Optional<Material> sheet = sheet(e);
-        if (f.pieces().isEmpty() || !f.where().isLine() || sheet.isEmpty()) {
+        if (!f.where().isLine() || sheet.isEmpty()) {
             return Optional.empty();
         }
-        long asked = e.practice().get(Limit.CORNER_WRAP).hundredths(), cover = e.practice().get(Limit.TAPE_COVER).hundredths();
-        Box line = f.where().box();
+        CornerStrip strip = CornerStrip.at(e, f.where().box());
         Edited out = new Edited(e.elevation().pieces());
-        Box round = new Box(line.minX() - asked, line.minY(), line.maxX() + asked, line.maxY());
-        List<String> beneath = f.pieces().stream().filter(id -> out.number(id) >= 0).toList();
-        List<String> stuck = out.pieces().stream().filter(p -> isStuck(p) && p.wallBox().filter(round::overlaps).isPresent()).map(Piece::id).toList();
-        stuck.forEach(id -> out.takeOff(id, Surface.WALL, List.of(Region.of(round))));
-        String name = lay(out, sheet.get(), beneath, List.of(Region.of(round)));
-        for (long x : new long[] {line.minX() - asked, line.minX(), line.maxX() + asked}) {
-            TapeMends.lay(e, out, Stream.concat(beneath.stream(), Stream.of(name)).toList(), List.of(Region.of(new Box(x - cover, line.minY(), x + cover, line.maxY()))), 2 * cover);
+        List<String> above = ids(strip.above()), stuck = strip.stuck();
+        stuck.forEach(id -> out.takeOff(id, Surface.WALL, List.of(Region.of(strip.onWall()))));
+        List<String> beneath = new ArrayList<>(ids(strip.beneath()));
+        if (strip.isSlit()) {
+            beneath.add(out.slit(above.get(0), strip.fold().maxY(), strip.onWall().minX(), strip.onWall().maxX()));
         }
-        out.say((stuck.isEmpty() ? "A" : "The old tape off, and a") + " strip of membrane over the corner, " + LengthText.mm(asked) + " to each side, its edges and the fold taped.");
+        String name = lay(out, sheet.get(), beneath, List.of(Region.of(strip.onWall())));
+        above.forEach(id -> out.bringOutside(id, name));
+        List<String> sheets = Stream.of(beneath, above, List.of(name)).flatMap(List::stream).toList();
+        edges(strip).forEach(line -> tape(e, out, sheets, line));
+        out.say((stuck.isEmpty() ? "A" : "The old tape off, and a") + " strip of membrane over the corner, " + LengthText.mm(strip.wrap()) + " to each side, its edges and the fold taped.");
         return Optional.of(out);
     }
 
-    /** What the corner is taped or sealed with already. */
-    private static boolean isStuck(Piece p) {
-        return p.material().kind() == MaterialKind.TAPE || p.material().kind() == MaterialKind.SEALANT;
+    private static List<String> ids(List<Face> faces) {
+        return faces.stream().map(x -> x.piece().id()).distinct().toList();
+    }
+
+    /** The fold and the edges of the strip that are seen, each flat along its own line. */
+    private static List<Box> edges(CornerStrip strip) {
+        Box b = strip.onWall();
+        long top = strip.above().isEmpty() ? b.maxY() : strip.fold().maxY();
+        List<Box> out = new ArrayList<>();
+        for (long x : new long[] {b.minX(), strip.fold().minX(), b.maxX()}) {
+            out.add(new Box(x, b.minY(), x, top));
+        }
+        if (!strip.below().isEmpty()) {
+            out.add(new Box(b.minX(), b.minY(), b.maxX(), b.minY()));
+        }
+        if (!strip.above().isEmpty()) {
+            out.add(new Box(b.minX(), top, b.maxX(), top));
+        }
+        return out;
+    }
+
+    private static void tape(Evidence e, Edited out, List<String> sheets, Box line) {
+        long cover = e.practice().get(Limit.TAPE_COVER).hundredths();
+        TapeMends.lay(e, out, sheets, List.of(Region.of(line.grow(cover))), 2 * cover);
     }
 
     private static Optional<Material> sheet(Evidence e) {

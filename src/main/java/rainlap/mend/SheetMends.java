@@ -16,6 +16,7 @@ import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MendSizes;
+import rainlap.rule.lap.BareCover;
 import rainlap.stack.Face;
 import rainlap.wall.Penetration;
 import rainlap.wall.Piece;
@@ -33,13 +34,14 @@ final class SheetMends {
         if (!f.where().surface().isWall() || sheet.isEmpty() || piped) {
             return Optional.empty();
         }
-        long up = MendSizes.lap(e), side = MendSizes.side(e);
-        Box b = f.where().box();
-        Patch patch = new Patch(new Box(b.minX() - side, b.minY() - up, b.maxX() + side, b.maxY() + up), b.maxY(), sheet.get(), "sheet");
+        BareCover cover = BareCover.of(e, f.where().box());
+        long up = MendSizes.lap(e);
+        Patch patch = new Patch(cover.onWall(), cover.whole().maxY(), sheet.get(), "sheet");
         Edited out = new Edited(e.elevation().pieces());
         if (patch.slits(e).size() > 1) {
             return Optional.empty();
         }
+        cover.parting().forEach(id -> out.takeOff(id, Surface.WALL, List.of(Region.of(cover.onWall()))));
         String slit = patch.lay(e, out);
         out.say("Membrane over it, " + LengthText.mm(up) + " over what is beneath, its top " + LengthText.mm(up) + " up" + slit + ".");
         return Optional.of(out);

@@ -11,6 +11,7 @@ import rainlap.drawing.PageSign;
 import rainlap.drawing.TitleBlock;
 import rainlap.measure.LitresText;
 import rainlap.paper.PageParts;
+import rainlap.report.LeftRound;
 import rainlap.report.TakenForGranted;
 import rainlap.report.TerminalTable;
 import rainlap.rule.Evidence;
@@ -41,6 +42,10 @@ final class NotesHtml {
         note("Taken for granted", granted);
         note("Rain", rain(e));
         note("Not checked, " + (result.unchecked().size() + result.crashes().size()), unchecked());
+        List<String> round = LeftRound.lines(e);
+        if (!round.isEmpty()) {
+            note("Round the corners", round);
+        }
         int held = result.held().values().stream().mapToInt(Integer::intValue).sum();
         note("As asked", List.of(held + " places by " + result.held().size() + " rules"
                 + (result.held().isEmpty() ? "." : ": " + String.join(", ", result.held().keySet()) + ".")));

@@ -1,7 +1,6 @@
 package rainlap.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,7 +10,6 @@ import rainlap.check.CheckResult;
 import rainlap.check.Crash;
 import rainlap.check.Unchecked;
 import rainlap.check.WeakPoint;
-import rainlap.joint.JointKind;
 import rainlap.measure.LitresText;
 import rainlap.practice.Practice;
 import rainlap.rule.Finding;
@@ -46,6 +44,7 @@ public final class TerminalTable {
         table.addWeakPoints();
         table.lines.addAll(TakenForGranted.lines(result));
         table.addJoints();
+        LeftRound.lines(result.evidence()).forEach(l -> table.add("", l));
         table.addUnchecked();
         table.addNotApplicable();
         table.addCrashes();
@@ -164,12 +163,7 @@ public final class TerminalTable {
     }
 
     private void addJoints() {
-        List<String> parts = Arrays.stream(JointKind.values()).map(kind -> {
-            long n = result.evidence().joints().ofKind(kind).count();
-            return n == 0 ? "" : count(n, kind.inWords());
-        }).filter(s -> !s.isEmpty()).toList();
-        add("", "Joints, " + result.evidence().joints().all().size() + ": "
-                + (parts.isEmpty() ? "none found" : String.join(", ", parts)));
+        add("", "Joints, " + result.evidence().joints().all().size() + ": " + JointCounts.inWords(result));
         int held = result.held().values().stream().mapToInt(Integer::intValue).sum();
         add("", "As asked: " + count(held, "place") + " by " + count(result.held().size(), "rule"));
     }

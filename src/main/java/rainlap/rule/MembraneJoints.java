@@ -54,7 +54,7 @@ public final class MembraneJoints {
         return j.stretches(where, of).stream().filter(s -> s.lengthMm() >= LEAST_MM && e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
-    /** Whether a strip was laid along the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */
+    /** Whether a strip was laid along what is seen of the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */
     public static boolean isTapedAlong(Joint j) {
         if (!j.isTaped()) {
             return false;
@@ -65,7 +65,8 @@ public final class MembraneJoints {
                 widest = Math.max(widest, across(strip));
             }
         }
-        double least = Math.min(CROSSING * widest / 100, j.lengthMm() / 2);
+        double hidden = j.runs().stream().mapToDouble(r -> r.hidden().total()).sum() / 100;
+        double least = Math.min(CROSSING * widest / 100, (j.lengthMm() - hidden) / 2);
         return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
     }
 

@@ -86,6 +86,11 @@ record CornerStretch(Evidence evidence, BuildingCorner corner, double from, doub
         return LengthText.mm(Math.round(to - from));
     }
 
+    /** What mends it where it is not wrapped, or by too little. */
+    CornerStrip strip() {
+        return CornerStrip.at(evidence, line().box());
+    }
+
     boolean isTaped() {
         return Intervals.of(from, to).minus(corner.taped()).isEmpty();
     }

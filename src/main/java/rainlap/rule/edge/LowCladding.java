@@ -3,6 +3,7 @@ package rainlap.rule.edge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
@@ -19,7 +20,6 @@ import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
-import rainlap.wall.GroundCover;
 import rainlap.wall.Surface;
 
 /** The lower edge of the cladding ends nearer to the ground, a deck or a roof than asked. Sheets side by side are one finding. */
@@ -43,19 +43,11 @@ public final class LowCladding implements Rule {
         return Stream.concat(overGround(e, cladding), NearAbutment.judge(e, cladding));
     }
 
-    private static Limit limit(GroundCover cover) {
-        return switch (cover) {
-            case SOIL -> Limit.GROUND_CLEARANCE;
-            case SANDY -> Limit.SANDY_CLEARANCE;
-            case PAVED -> Limit.PAVED_CLEARANCE;
-        };
-    }
-
     private static Stream<Outcome> overGround(Evidence e, List<Face> cladding) {
         if (e.elevation().outline().ground().isEmpty()) {
             return Stream.of(new Outcome.CannotTell(List.of(), "the level of the ground is not stated (ground, in wall)"));
         }
-        LimitValue asked = e.practice().get(limit(e.elevation().outline().groundCover()));
+        LimitValue asked = e.practice().get(FootHeights.clearance(e.elevation().outline().groundCover()));
         long ground = e.elevation().outline().ground().getAsLong();
         List<Face> low = cladding.stream().filter(f -> f.box().minY() - ground < asked.hundredths()).toList();
         return Stream.concat(cladding.stream().filter(f -> !low.contains(f)).map(f -> Outcome.Holds.of(f.piece().id())),
@@ -86,7 +78,14 @@ public final class LowCladding implements Rule {
                 .reads(mm + " above ground", asked.number() + " above ground")
                 .says(PieceWords.does(pieces, "ends", "end") + " " + (above <= 0 ? "in or on the ground" : "only " + mm + " above the " + on)
                         + ": rain splashes up behind and the foot stays wet. " + Asked.sentence(asked, asked.number() + " above the " + on),
-                        "Cut " + PieceWords.list(pieces) + " to end at " + Place.level(ground + asked.hundredths()) + ", at least " + asked.number()
-                        + " above the ground, treat the cut edges and leave the frame covered; or lower the ground. Wear gloves and eye protection: cut sheet is sharp.");
+                        remedy(pieces, FootHeights.at(e, all), asked, ground));
+    }
+
+    private static String remedy(List<String> pieces, Optional<FootHeights> right, LimitValue asked, long ground) {
+        String cut = "Cut " + PieceWords.list(pieces) + " ", end = " Wear gloves and eye protection: cut sheet is sharp.";
+        return right.map(r -> r.first().isEmpty() ? cut + r.inWords() + ", and treat the cut edges; or lower the ground." : r.first() + "Have " + PieceWords.list(pieces) + " cut or set "
+                + r.inWords() + ", and treat cut edges.")
+                .orElseGet(() -> cut + "to end at " + Place.level(ground + asked.hundredths()) + ", at least " + asked.number()
+                        + " above the ground, treat the cut edges and leave the frame covered; or lower the ground.") + end;
     }
 }

@@ -1,6 +1,7 @@
 package rainlap.rule.edge;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -38,14 +39,14 @@ public final class ShortCladding implements Rule {
             return Stream.of(new Outcome.DoesNotApply(bases.isEmpty() ? "the outline has no base" : "no cladding is drawn at the base at this stage"));
         }
         LimitValue asked = e.practice().get(Limit.CLADDING_BELOW_FRAME);
-        return bases.stream().flatMap(b -> judge(b, b.reached(NEAR / 3, NEAR), asked));
+        return bases.stream().flatMap(b -> judge(e, b, b.reached(NEAR / 3, NEAR), asked));
     }
 
-    private static Stream<Outcome> judge(PastEdge base, Intervals looked, LimitValue asked) {
-        return base.judge(looked, looked.minus(base.past(asked.hundredths())), s -> broken(s, asked));
+    private static Stream<Outcome> judge(Evidence e, PastEdge base, Intervals looked, LimitValue asked) {
+        return base.judge(looked, looked.minus(base.past(asked.hundredths())), s -> broken(e, s, asked));
     }
 
-    private static Outcome broken(PastEdge.Stretch s, LimitValue asked) {
+    private static Outcome broken(Evidence e, PastEdge.Stretch s, LimitValue asked) {
         List<String> pieces = Stream.of(0.0, NEAR / 3, NEAR).flatMap(t -> s.pieces(t).stream()).distinct().toList();
         long below = s.least();
         String mm = LengthText.mm(below);
@@ -53,7 +54,12 @@ public final class ShortCladding implements Rule {
                 .reads(below == 0 ? "not below the frame" : mm + " below", asked.number() + " below the frame")
                 .says(PieceWords.does(pieces, "comes", "come") + (below == 0 ? " down no further than the base" : " only " + mm + " down below the base") + " over " + s.length()
                         + ": rain is driven in under the foot, to the frame. " + Asked.sentence(asked, asked.number() + " below the lowest framing"),
-                        "Replace " + PieceWords.list(pieces) + " by longer ones, or set " + (pieces.size() == 1 ? "it" : "them") + " lower, to come down at least " + asked.number()
-                        + " below the base, and keep clear of the ground. Wear gloves: sheet edges cut.");
+                        remedy(pieces, FootHeights.at(e, s.place().box()), asked));
+    }
+
+    private static String remedy(List<String> pieces, Optional<FootHeights> right, LimitValue asked) {
+        String hang = "Replace " + PieceWords.list(pieces) + (pieces.size() == 1 ? " by a longer one, or set it lower, " : " by longer ones, or set them lower, ");
+        return right.map(r -> r.first() + hang + r.inWords() + ".")
+                .orElseGet(() -> hang + "to come down at least " + asked.number() + " below the base, and keep clear of the ground.") + " Wear gloves: sheet edges cut.";
     }
 }

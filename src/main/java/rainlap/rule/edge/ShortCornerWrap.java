@@ -36,7 +36,6 @@ public final class ShortCornerWrap implements Rule {
                 .reads(mm + " round", asked.number() + " round").defences(1)
                 .says(PieceWords.does(s.pieces(), "goes", "go") + " only " + mm + " round the " + s.name() + ". "
                         + Asked.sentence(asked, "a wrap of " + asked.number()),
-                        "Wrap a strip of membrane over the corner, " + s.length() + " long, " + asked.number()
-                        + " to each side, each course over the one below, and tape its edges and the fold.");
+                        s.strip().remedy());
     }
 }

@@ -34,8 +34,6 @@ public final class UnwrappedCorner implements Rule {
                 .reads(s.isTaped() ? "0 round, taped" : "0 round", asked.number() + " round").defences(s.isTaped() ? 1 : 0)
                 .says("No membrane goes round the " + s.name() + " over " + s.length() + stops + ". "
                         + Asked.sentence(asked, "a wrap of " + asked.number()),
-                        "Wrap a strip of membrane round it, " + s.length() + " long, " + asked.number() + " to each side, each course over"
-                        + " the one below, and tape its edges and the fold; or lay sheets that run " + asked.number()
-                        + " on round the corner.");
+                        s.strip().remedy() + " Or lay sheets that run " + asked.number() + " on round the corner.");
     }
 }

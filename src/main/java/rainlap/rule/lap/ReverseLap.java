@@ -109,23 +109,23 @@ public final class ReverseLap implements Rule {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
         long mended = MendSizes.lap(e, j, required, true);
-        String draw = (isTaped(j, s) ? "Take the tape off and draw" : "Draw") + " the foot of " + inner + " out over " + outer;
+        TapeOver tape = TapeOver.of(e, j, s);
+        String draw = tape.before("draw") + " the foot of " + inner + " out over " + outer + tape.under();
         return s.least() >= mended ? draw + "; it then laps " + LengthText.mm(s.least()) + ", "
-                + LengthText.mm(required) + " is asked for." + tapeToo(e, s.least())
+                + LengthText.mm(required) + " is asked for." + (isTapeAsked(e, s.least()) ? tape.tapeJoint() : "")
                 : draw + ". It then laps only " + LengthText.mmBeside(s.least(), mended) + ": slip a strip in behind it and over "
-                        + outer + " that laps each by " + LengthText.mm(mended) + "." + tapeToo(e, mended);
+                        + outer + " that laps each by " + LengthText.mm(mended) + "." + (isTapeAsked(e, mended) ? tape.tapeJoint() : "");
     }
 
-    private static String tapeToo(Evidence e, long lap) {
-        return lap < e.practice().get(Limit.TAPE_FREE_LAP).hundredths() ? " Tape the joint." : "";
+    private static boolean isTapeAsked(Evidence e, long lap) {
+        return lap < e.practice().get(Limit.TAPE_FREE_LAP).hundredths();
     }
 
     /** A patch is cut in: it goes up behind the sheet by one lap, and covers what lies below the cut by another. */
     private static String patchRemedy(Evidence e, Joint j, Joint.Stretch s) {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         long required = e.practice().get(Limit.COURSE_LAP).hundredths();
-        String taller = s.least() < 2 * required ? "Use a patch at least " + LengthText.mm(2 * required) + " high. " : "";
-        return taller + "Cut " + inner + " level, " + LengthText.mm(required) + " below the upper edge of " + outer
+        return Patch.of(j, required).larger() + TapeOver.of(e, j, s).before("cut") + " " + inner + " level, " + LengthText.mm(required) + " below the upper edge of " + outer
                 + ", and tuck that edge in behind it; tape the cut and its ends.";
     }
 

@@ -95,4 +95,31 @@ class CornerRulesTest {
         Elevation e = Written.wall("'base','internal-corner','eave','free'", "", sheet("M1", "[0,0,1800,1600]"));
         assertEquals("broken M1 | x 1800, ±0 to +1600 | 0 of 300 | defences 0", Written.said(new UnwrappedCorner(), e));
     }
+
+    /** Its upper edge would lie open on the sheet above, and its foot on the one beneath. */
+    @Test void aStripIsLongEnoughToGoInBehindTheSheetAboveAndPastTheBase() {
+        String lower = sheet("M1", "[10,-40,1790,840]"), upper = sheet("M2", "[-300,650,2100,990]");
+        assertEquals("Wrap a strip of membrane round it, 840 long, from \u221240 to +800, 300 to each side, over the sheets there, its upper end tucked in by 150 behind M2. "
+                + "Tape its edges and the fold. Or lay sheets that run 300 on round the corner.", remedy(new UnwrappedCorner(), lower, upper));
+        assertEquals("Take C1 off there and wrap a strip of membrane round it, 176 long, from \u221225 to +151, 300 to each side, over the sheets there, its upper end tucked in by 150 behind M1. "
+                + "Tape its edges and the fold anew. Or lay sheets that run 300 on round the corner.", remedy(new UnwrappedCorner(), sheet("M1", "[-300,1,2100,1639]"), TAPE));
+    }
+
+    @Test void aStripLapsTheSheetBelowAndGoesThroughASlitWhereOneGoesOnBesideIt() {
+        String lower = sheet("M1", "[-300,-40,2100,840]"), upper = sheet("M2", "[0,650,1800,990]");
+        assertEquals("Wrap a strip of membrane round it, 990 long, from +650 to +1640, 300 to each side, over the sheets there, lapping M1 below by 150. Tape its edges and the fold. "
+                + "Or lay sheets that run 300 on round the corner.", remedy(new UnwrappedCorner(), lower, upper));
+        String notched = "{'id': 'M1', 'material': 'foil-membrane', 'ring': [[-300,-40],[1800,-40],[1800,1640],[-300,1640],[-300,900],[10,900],[10,700],[-300,700]]}";
+        assertEquals("Wrap a strip of membrane round it, 500 long, from +550 to +1050, 300 to each side, over the sheets there, lapping M1 below by 150, its upper end tucked in by 150"
+                + " through a slit in M1 at +900. Tape its edges and the fold. Or lay sheets that run 300 on round the corner.", remedy(new UnwrappedCorner(), notched));
+    }
+
+    @Test void aWrapThatIsTooShortIsMendedByTheSameStrip() {
+        assertEquals("Wrap a strip of membrane round it, 1680 long, from \u221240 to +1640, 300 to each side, over the sheets there. Tape its edges and the fold.",
+                remedy(new ShortCornerWrap(), sheet("M1", "[-200,-40,2000,1680]")));
+    }
+
+    private static String remedy(Rule rule, String... pieces) {
+        return Written.findings(rule, Written.wall(LEFT, "", pieces)).get(0).remedy();
+    }
 }

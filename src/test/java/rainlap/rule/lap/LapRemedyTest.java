@@ -6,11 +6,17 @@ import static rainlap.joint.Drawn.wall;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rainlap.geom.Box;
+import rainlap.geom.Overlay;
+import rainlap.geom.Region;
 import rainlap.joint.Drawn;
+import rainlap.material.MaterialKind;
 import rainlap.rule.Finding;
 import rainlap.rule.Judged;
 import rainlap.rule.Rule;
 import rainlap.wall.EdgeRole;
+import rainlap.wall.Shape;
+import rainlap.wall.Surface;
 
 /** What is proposed can be done where it is proposed. */
 class LapRemedyTest {
@@ -21,6 +27,33 @@ class LapRemedyTest {
         List<String> remedies = remedies(new ReverseLap(), reversed);
         assertEquals(4, remedies.size());
         remedies.forEach(r -> assertTrue(r.startsWith("Draw the foot of M2 out over M1"), r));
+    }
+
+    /** It holds the edge where it is, whether it was laid along it or only crosses it. */
+    @Test
+    void tapeComesOffBeforeAFootIsDrawnOut() {
+        Drawn reversed = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000);
+        String draw = "raw the foot of M2 out over M1", laps = "; it then laps 150, 150 is asked for. Tape the joint";
+        assertEquals(List.of("D" + draw + laps + "."), remedies(new ReverseLap(), reversed));
+        Drawn taped = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000).tape("T1", 0, 970, 700, 60);
+        assertEquals(List.of("Take T1 off and d" + draw + laps + " anew."), remedies(new ReverseLap(), taped));
+        Drawn crossed = wall().sheet("M2", 0, 850, 2000, 1000).sheet("M1", 0, 0, 2000, 1000).tape("T1", 0, 970, 700, 60).tape("C1", 900, 0, 60, 1850);
+        assertEquals(List.of("Take T1 off and d" + draw + ", under C1" + laps + " anew."), remedies(new ReverseLap(), crossed));
+    }
+
+    /** Where the sheet beneath has a hole the patch laps it by less than the patch is high. */
+    @Test
+    void aPatchIsOnlyToldToBeLargerWhereItIsTooSmall() {
+        String cut = "Cut M1 level, 150 below the upper edge of A1, and tuck that edge in behind it; tape the cut and its ends.";
+        assertEquals(List.of(cut), remedies(new ReverseLap(), holed().sheet("A1", 350, 250, 360, 360)));
+        assertEquals(List.of("Use a patch at least 360 high, from +250 to +610. " + cut), remedies(new ReverseLap(), holed().sheet("A1", 350, 251, 360, 359)));
+        assertEquals(List.of("Use a patch at least 370 high, from +250 to +620. " + cut), remedies(new ReverseLap(), holed().sheet("A1", 350, 300, 360, 320)));
+    }
+
+    /** 60 by 60, from +400 to +460. */
+    private static Drawn holed() {
+        Region sheet = Overlay.difference(List.of(Region.of(Box.ofMm(0, 0, 2000, 1000))), List.of(Region.of(Box.ofMm(500, 400, 60, 60)))).get(0);
+        return wall().piece("M1", MaterialKind.MEMBRANE, new Shape(Surface.WALL, List.of(sheet)));
     }
 
     @Test

@@ -147,7 +147,7 @@ class LapRulesTest {
         String cut = "Cut M1 level, 150 below the upper edge of A1, and tuck that edge in behind it; tape the cut and its ends.";
         assertEquals(cut, Judged.findings(new ReverseLap(),
                 wall().sheet("M1", 0, 0, 2000, 1000).sheet("A1", 500, 600, 800, 300), "common").get(0).remedy());
-        assertEquals("Use a patch at least 300 high. " + cut, Judged.findings(new ReverseLap(),
+        assertEquals("Use a patch at least 300 high, from +599 to +899. " + cut, Judged.findings(new ReverseLap(),
                 wall().sheet("M1", 0, 0, 2000, 1000).sheet("A1", 500, 600, 800, 299), "common").get(0).remedy());
     }
 

@@ -34,6 +34,14 @@ class TapeRulesTest {
         assertEquals("", found(new UntapedJoint(), courses(400).tape("T1", 0, 810, 2000, 80)));
     }
 
+    /** Of the side of A over B 26 are seen below M; the rest lies beneath it, and no tape is asked for there. */
+    @Test
+    void tapeOverAllThatIsSeenOfAJointIsLaidAlongIt() {
+        Drawn foot = wall().sheet("B", 0, 0, 1000, 176).sheet("A", 800, 0, 1200, 176).sheet("M", 0, 26, 2000, 1000);
+        assertEquals("A B | x 800, \u00b10 to +26 | no tape / tape\nM A | +26, x 800 to 2000 | no tape / tape\nM B | +26, x 0 to 800 | no tape / tape", found(new UntapedJoint(), foot));
+        assertEquals("", found(new UntapedJoint(), foot.tape("T1", 770, 0, 60, 60).tape("T2", 0, 0, 2000, 60)));
+    }
+
     @Test
     void whereALongLapNeedsNoTapeExactlyOnTheLimitIsEnough() {
         assertEquals("", found(new UntapedJoint(), courses(150), "au-abcb-2022"));
