@@ -91,7 +91,8 @@ final class RunOff {
             long foot = r.box().minY() - FAR;
             for (Segment e : r.edges()) {
                 if (e.a().x() != e.b().x()) {
-                    Point a = e.a().x() < e.b().x() ? e.a() : e.b(), b = a == e.a() ? e.b() : e.a();
+                    boolean rightwards = e.a().x() < e.b().x();
+                    Point a = rightwards ? e.a() : e.b(), b = rightwards ? e.b() : e.a();
                     out.add(Region.of(List.of(new Point(a.x(), foot), new Point(b.x(), foot), b, a)));
                 }
             }
