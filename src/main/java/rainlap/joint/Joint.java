@@ -16,8 +16,9 @@ import rainlap.wall.Surface;
  * @param outer the piece outside (of a butt or gap: the one laid later)
  * @param sealed whether the outer piece's own adhesive closes this edge
  * @param runs its straight parts, end to end, outer piece on the left
+ * @param tapedAlong whether a strip was laid along what is seen of it; one that only crosses it, such as a jamb tape over a course lap, is not
  */
-public record Joint(String id, JointKind kind, Face outer, Face inner, boolean sealed, List<Run> runs) {
+public record Joint(String id, JointKind kind, Face outer, Face inner, boolean sealed, List<Run> runs, boolean tapedAlong) {
     public Joint {
         runs = List.copyOf(runs);
     }

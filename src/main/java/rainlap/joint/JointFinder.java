@@ -25,7 +25,11 @@ final class JointFinder {
     private final List<Joints.Open> open = new ArrayList<>();
 
     /** A joint before it has a name: the runs between an outer piece and what it lies on or beside. */
-    record Found(Face outer, Chain.Link link, List<Run> runs) {}
+    record Found(Face outer, Chain.Link link, List<Run> runs, boolean tapedAlong) {
+        Found(Face outer, Chain.Link link, List<Run> runs) {
+            this(outer, link, runs, TapedAlong.is(new Joint("", link.kind(), outer, link.inner(), link.sealed(), runs, false)));
+        }
+    }
 
     JointFinder(Stack stack, Ground ground) {
         this.stack = stack;

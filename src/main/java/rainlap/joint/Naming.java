@@ -15,7 +15,7 @@ final class Naming {
         String base = base(f);
         int nth = ids.merge(base, 1, Integer::sum);
         joints.add(new Joint(nth == 1 ? base : base + "#" + nth, f.link().kind(), f.outer(), f.link().inner(), f.link().sealed(),
-                f.runs()));
+                f.runs(), f.tapedAlong()));
     }
 
     List<Joint> joints() {

@@ -30,9 +30,10 @@ import rainlap.water.Trace;
  * @param jointsHere those of the joints of which any part lies on this wall or on a reveal; what lies wholly beyond the outline is folded
  *     round a corner, over the top or under the base, and the elevation there judges it, with the sheets it has there
  * @param membraneJoints those of them that join membrane to membrane
+ * @param shared what rules that look at the same need work out but once
  */
 public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
-        List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Trace trace, Practice practice) {
+        List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Trace trace, Practice practice, Shared shared) {
     /** A line further than this inside the outline lies on the wall without a closer look, grid units. */
     private static final long NEAR = 3;
 
@@ -58,7 +59,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         crew.all(List.of(trace, joined, edges, corners));
         Joined j = joined.found();
         return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), edges.found(), corners.found(), BuildingCorner.of(stack), j.bare,
-                trace.found(), practice);
+                trace.found(), practice, new Shared());
     }
 
     /** The joints, those that lie here, and what they leave bare. */
@@ -80,7 +81,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         alone.buildingCorners.stream().flatMap(c -> wall.unjoined(c.edge()).stream()).map(c -> BuildingCorner.of(alone.stack, c)).forEach(corners::add);
         Trace trace = Trace.ofWall(alone.trace, flat, wall.left().isPresent(), crew);
         return new Evidence(alone.stack, alone.joints, alone.jointsHere, alone.membraneJoints, alone.openingEdges, alone.openingCorners, corners,
-                alone.bare, trace, practice);
+                alone.bare, trace, practice, new Shared());
     }
 
     public Elevation elevation() {
@@ -89,12 +90,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     /** The same wall under another practice, the water driven as before. */
     public Evidence under(Practice other) {
-        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other, new Shared());
     }
 
     /** The same with more of its water told. */
     public Evidence with(Trace more) {
-        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, more, practice);
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, more, practice, new Shared());
     }
 
     /** Whether any of a line lies on this wall or on a reveal; see {@link #jointsHere}. */

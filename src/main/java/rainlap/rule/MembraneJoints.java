@@ -19,8 +19,6 @@ import rainlap.stack.Face;
 
 /** The joints of membrane with membrane, of which the practices speak, and where they are to be taped. */
 public final class MembraneJoints {
-    /** A strip that covers no more of a joint than this many times its own width only crosses it. Our own choice. */
-    private static final double CROSSING = 1.5;
     /** The drawing's own tolerance: 1 mm, less the half of a grid unit by which an end may be rounded. */
     private static final double LEAST_MM = 0.995;
 
@@ -54,34 +52,11 @@ public final class MembraneJoints {
         return j.stretches(where, of).stream().filter(s -> s.lengthMm() >= LEAST_MM && e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
-    /** Whether a strip was laid along what is seen of the joint. One that only crosses it, such as a jamb tape over a course lap, is not. */
-    public static boolean isTapedAlong(Joint j) {
-        if (!j.isTaped()) {
-            return false;
-        }
-        double widest = 0;
-        for (Run r : j.runs()) {
-            for (Face strip : r.cover().strips()) {
-                widest = Math.max(widest, across(strip));
-            }
-        }
-        double hidden = j.runs().stream().mapToDouble(r -> r.hidden().total()).sum() / 100;
-        double least = Math.min(CROSSING * widest / 100, (j.lengthMm() - hidden) / 2);
-        return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
-    }
-
     /** Tape that lies over a place on a sheet without being stuck down: it covers nothing there. */
     public static List<String> looseTapes(Evidence e, Face sheet, List<Point> line) {
         Box where = Box.of(line).grow(1);
         return e.stack().meeting(sheet.surface(), where).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && !f.piece().bond().isFull())
                 .filter(f -> f.region().overlaps(Region.of(where)) && e.stack().isOutside(f, sheet)).map(f -> f.piece().id()).distinct().sorted().toList();
-    }
-
-    /** The width across a strip in grid units: what its material is sold in, or the lesser side of its box. */
-    private static double across(Face strip) {
-        Box b = strip.box();
-        return Math.min(Math.min(b.width(), b.height()),
-                strip.piece().material().widthMm().orElse(Double.POSITIVE_INFINITY) * 100);
     }
 
     /**

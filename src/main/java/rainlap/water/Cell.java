@@ -21,8 +21,8 @@ final class Cell {
     final int on;
     /** The piece that lies over its water, or -1 where that is in the open. */
     final int over;
-    /** How high its highest place is, as it compares with those of other surfaces. */
-    double height;
+    /** How high its highest place is, as it compares with those of other surfaces, rounded up. */
+    int height;
     /** The number of a pipe it borders, or -1, and where it does: along its lower line, its upper one, or at these edges. */
     int pipe = -1;
     boolean overPipe;
@@ -98,7 +98,7 @@ final class Cell {
         flanks = beside.flanks();
         hasDrives = beside.hasDrives();
         beside = null;
-        height = ground.height(Math.max(upper.at(x0), upper.at(x1)));
+        height = (int) Math.ceil(ground.height(Math.max(upper.at(x0), upper.at(x1))));
     }
 
     boolean hasDrives() {

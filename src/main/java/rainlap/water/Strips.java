@@ -1,7 +1,7 @@
 package rainlap.water;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -13,7 +13,6 @@ import rainlap.stack.Crew;
 final class Strips {
     /** How wide strips are: some bays, grid units. */
     static final long WIDE = 600_000;
-    private static final Comparator<Cell> FROM_THE_TOP = (a, b) -> Double.compare(b.height, a.height);
 
     private final List<List<Cell>> cells = new ArrayList<>();
     private final Box wall;
@@ -57,11 +56,21 @@ final class Strips {
                 tallest[number] = Math.max(tallest[number], c.height - Math.min(c.lower.at(c.x0), c.lower.at(c.x1)));
             }
         }
-        strip.sort(FROM_THE_TOP);
-        for (int i = 0; i < strip.size(); i++) {
-            strip.get(i).number = i;
+        Cell[] sorted = fromTheTop(strip);
+        for (int i = 0; i < sorted.length; i++) {
+            sorted[i].number = i;
         }
-        return strip;
+        return cells.set(number, Arrays.asList(sorted));
+    }
+
+    /** Of one height in the order in which they were cut. */
+    private static Cell[] fromTheTop(List<Cell> strip) {
+        long[] keys = new long[strip.size()];
+        for (int i = 0; i < keys.length; i++) {
+            keys[i] = -((long) strip.get(i).height) << Integer.SIZE | i;
+        }
+        Arrays.sort(keys);
+        return Arrays.stream(keys).mapToObj(k -> strip.get((int) k)).toArray(Cell[]::new);
     }
 
     /** The wall's cells that share an area with a box of it, by strips and from the top down. */

@@ -49,7 +49,7 @@ final class ShortLap {
     }
 
     private Stream<Outcome> judge(Evidence e, Joint j, LimitValue required) {
-        boolean tapeInstead = required.orTaped() && (j.sealed() || MembraneJoints.isTapedAlong(j));
+        boolean tapeInstead = required.orTaped() && (j.sealed() || j.tapedAlong());
         List<Joint.Stretch> low = tapeInstead ? List.of() : MembraneJoints.parts(e, j, r -> below(r, required));
         return low.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
                 : low.stream().map(s -> broken(e, j, s, required));

@@ -61,6 +61,10 @@ final class HeadEdge {
 
     /** The upper edges of every head flashing, each once, in the order of openings and of laying. */
     static List<HeadEdge> of(Evidence e) {
+        return e.shared().of(HeadEdge.class, () -> all(e));
+    }
+
+    private static List<HeadEdge> all(Evidence e) {
         Map<Integer, Opening> found = new LinkedHashMap<>();
         Map<Integer, Face> first = new LinkedHashMap<>();
         for (Opening o : e.elevation().openings()) {

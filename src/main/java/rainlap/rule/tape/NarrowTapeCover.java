@@ -35,7 +35,7 @@ public final class NarrowTapeCover implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = e.jointsHere().stream().filter(j -> isTapeNeeded(e, j) && MembraneJoints.isTapedAlong(j)).toList();
+        List<Joint> taped = e.jointsHere().stream().filter(j -> isTapeNeeded(e, j) && j.tapedAlong()).toList();
         return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
     }
 

@@ -28,7 +28,7 @@ public final class TapeMissed implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         List<Joint> taped = MembraneJoints.of(e).filter(j -> j.kind() != JointKind.REVERSE_LAP)
-                .filter(MembraneJoints::isTapedAlong).toList();
+                .filter(Joint::tapedAlong).toList();
         return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
     }
 

@@ -33,7 +33,7 @@ public final class UntapedJoint implements Rule {
     }
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
-        if (!MembraneJoints.isTapedAlong(j)) {
+        if (!j.tapedAlong()) {
             List<Joint.Stretch> bare = MembraneJoints.parts(e, j, r -> asked(e, j, r));
             if (!bare.isEmpty()) {
                 return bare.stream().map(s -> broken(e, j, s));

@@ -27,8 +27,15 @@ final class Ways {
 
     private record Cause(Surface surface, String told) {}
 
+    /** What rules share. */
+    private record Of(int defences) {}
+
     /** All ways of so many failures by which water comes onto the frame for the first time; of several at one place only the one told in the fewest steps. */
     static List<Way> of(Evidence e, int defences) {
+        return e.shared().of(new Of(defences), () -> all(e, defences));
+    }
+
+    private static List<Way> all(Evidence e, int defences) {
         Map<Cause, List<Way>> byCause = new LinkedHashMap<>();
         for (Arrival a : e.trace().arrivals()) {
             if (a.defences() == defences && a.first() && !a.comesFromTheFrame()) {
