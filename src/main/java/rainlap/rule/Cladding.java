@@ -1,15 +1,18 @@
 package rainlap.rule;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
 import rainlap.wall.Piece;
+import rainlap.wall.Shape;
 import rainlap.wall.Surface;
 
 /** The cladding of the finished wall and what lies near it. */
@@ -42,14 +45,27 @@ public final class Cladding {
 
     /** Whether a face lies on a batten, and so off the wrap; told at the wrap stage too, when battens are not looked at. */
     public static boolean isOnBatten(Evidence e, Face f) {
-        List<Piece> pieces = e.elevation().pieces();
-        return f.surface().isWall() && IntStream.range(0, pieces.size())
-                .anyMatch(i -> isBattenUnder(pieces.get(i), f) && e.stack().order().isOutside(f.number(), i));
+        return f.surface().isWall() && e.shared().of(Battens.class, () -> Battens.of(e)).areBeneath(e, f);
     }
 
-    private static boolean isBattenUnder(Piece p, Face f) {
-        return p.material().kind() == MaterialKind.BATTEN && p.shapes().stream().filter(s -> s.on().isWall() && s.box().overlaps(f.box()))
-                .anyMatch(s -> s.regions().stream().anyMatch(r -> r.overlaps(f.region())));
+    /** The battens on the wall, by their numbers in laying order. */
+    private record Battens(List<Integer> numbers, List<Region> regions, BoxTree tree) {
+        static Battens of(Evidence e) {
+            List<Integer> numbers = new ArrayList<>();
+            List<Region> regions = new ArrayList<>();
+            List<Piece> pieces = e.elevation().pieces();
+            for (int i = 0; i < pieces.size(); i++) {
+                for (Shape s : pieces.get(i).material().kind() == MaterialKind.BATTEN ? pieces.get(i).shapes() : List.<Shape>of()) {
+                    regions.addAll(s.on().isWall() ? s.regions() : List.of());
+                    numbers.addAll(Collections.nCopies(regions.size() - numbers.size(), i));
+                }
+            }
+            return new Battens(numbers, regions, new BoxTree(regions.stream().map(Region::box).toList()));
+        }
+
+        boolean areBeneath(Evidence e, Face f) {
+            return Arrays.stream(tree.meeting(f.box())).anyMatch(i -> regions.get(i).overlaps(f.region()) && e.stack().order().isOutside(f.number(), numbers.get(i)));
+        }
     }
 
     /** Where along x a face lies within a box. */

@@ -2,6 +2,8 @@ package rainlap.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import rainlap.building.Unfolded;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
@@ -15,6 +17,7 @@ import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
 import rainlap.practice.Practice;
 import rainlap.stack.Crew;
+import rainlap.stack.Face;
 import rainlap.stack.Found;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
@@ -86,6 +89,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     public Elevation elevation() {
         return stack.elevation();
+    }
+
+    /** Where a piece lies on the wall, in the order of its parts; nowhere for one that is not seen at this stage. */
+    public List<Face> onWall(String piece) {
+        Map<String, List<Face>> faces = shared.of(Face.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.piece().id())));
+        return faces.getOrDefault(piece, List.of());
     }
 
     /** The same wall under another practice, the water driven as before. */

@@ -36,7 +36,7 @@ public final class HeadFlashings {
 
     /** Membranes that run on over an end of a flashing, which must be slit where that is turned up; outermost last. */
     public static List<String> overEnd(Evidence e, String flashing, long tip) {
-        return e.stack().on(Surface.WALL).stream().filter(f -> f.piece().id().equals(flashing)).findFirst().map(own -> {
+        return e.onWall(flashing).stream().findFirst().map(own -> {
             long level = (own.box().minY() + own.box().maxY()) / 2;
             return e.stack().meeting(Surface.WALL, new Box(tip, level, tip, level)).stream().filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE && e.stack().isOutside(f, own))
                     .filter(f -> f.region().covers(tip - (double) Grid.MM, level) && f.region().covers(tip + (double) Grid.MM, level)).map(f -> f.piece().id()).distinct().toList();

@@ -51,7 +51,7 @@ public final class WayRoundAnEnd implements Rule {
 
     /** The end that the water runs off. */
     private static long at(Evidence e, String ledge, Place where) {
-        Box own = e.elevation().pieces().stream().filter(p -> p.id().equals(ledge)).flatMap(p -> p.wallBox().stream()).findFirst().orElse(where.box());
+        Box own = e.onWall(ledge).stream().flatMap(f -> f.piece().wallBox().stream()).findFirst().orElse(where.box());
         return Math.abs(where.box().minX() - own.minX()) < Math.abs(where.box().maxX() - own.maxX()) ? own.minX() : own.maxX();
     }
 }
