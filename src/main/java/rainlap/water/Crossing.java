@@ -7,18 +7,16 @@ import rainlap.material.Edge;
  * Where water crosses a line out of a cell: which cells it may get into beyond, from the innermost outwards, and at what cost; "Crossing a line" of the package description.
  */
 abstract sealed class Crossing permits Seam, Flank {
-    private static final int PACKED = 16;
+    private static final int PACKED = 8;
 
     final Cell cell;
     private final Pile here;
     private final Pile there;
-    /** The gap of the first of the cells beyond, in the pile there. */
-    private final int lo;
     private final Cell innermost;
     /** All of the cells beyond; null where there is but one, which is so for most. */
     private final Cell[] several;
-    /** What it costs to get into each of the first sixteen, two bits each. */
-    private final int costs;
+    /** What it costs to get into each of the first eight, two bits each: a wall has some hundred crossings a piece. */
+    private final short costs;
     private final boolean isHeld;
     /** Whether what the water lies on, or something that lies further in, goes on in front of an opening here and carries it past. */
     final boolean carriesPast;
@@ -32,8 +30,7 @@ abstract sealed class Crossing permits Seam, Flank {
         this.cell = from.cells()[gap];
         this.here = from.pile;
         this.there = to.pile;
-        this.lo = here == there ? gap : through(gap);
-        int hi = here == there ? gap : Math.max(lo, outerThrough(gap));
+        int lo = here == there ? gap : through(gap), hi = here == there ? gap : Math.max(lo, outerThrough(gap));
         Cell[] all = to.cells();
         this.innermost = all[lo];
         this.several = hi == lo ? null : Arrays.copyOfRange(all, lo, hi + 1);
@@ -51,12 +48,12 @@ abstract sealed class Crossing permits Seam, Flank {
         return false;
     }
 
-    private int packed(Edge facing) {
+    private short packed(Edge facing) {
         int all = 0;
         for (int i = 0; i < Math.min(PACKED, count()); i++) {
             all |= cost(i, facing) << 2 * i;
         }
-        return all;
+        return (short) all;
     }
 
     private int through(int g) {
@@ -86,6 +83,7 @@ abstract sealed class Crossing permits Seam, Flank {
     boolean isLike(Column from, Column to) {
         if (here == from.pile && there == to.pile || several == null && !(cell.isOpen() && cell.ground.isFine())) {
             Cell[] all = to.cells();
+            int lo = lo();
             for (int i = 0; i < count(); i++) {
                 if (lo + i >= all.length || all[lo + i] != to(i)) {
                     return false;
@@ -94,6 +92,16 @@ abstract sealed class Crossing permits Seam, Flank {
             return true;
         }
         return false;
+    }
+
+    /** The gap of the first of the cells beyond, in the pile there. */
+    private int lo() {
+        return innermost.isOpen() ? there.depth() : there.find(innermost.over);
+    }
+
+    /** What is added to a place along the line to get that of the other side: nothing but where two surfaces meet. */
+    long shift() {
+        return 0;
     }
 
     Pile here() {
@@ -185,7 +193,7 @@ abstract sealed class Crossing permits Seam, Flank {
 
     /** Whether cladding lies over the piece that covers one of them, which is none itself. */
     boolean isSheltered(int i) {
-        return coat().isSheltered(there, lo + i);
+        return coat().isSheltered(there, lo() + i);
     }
 
     /** The sheet that the piece over one of them laps, if the two make a lap that can be overrun from here; or -1. */
@@ -193,7 +201,7 @@ abstract sealed class Crossing permits Seam, Flank {
         if (coat().isStrip(to(i).over)) {
             return -1;
         }
-        int k = lo + i - 1;
+        int k = lo() + i - 1;
         while (k >= 0 && coat().isStrip(there.at(k))) {
             k--;
         }

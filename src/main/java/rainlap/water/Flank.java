@@ -3,23 +3,36 @@ package rainlap.water;
 import rainlap.material.Edge;
 
 /** A stretch of a cell's left or right side with what lies beyond it. */
-final class Flank extends Crossing {
+sealed class Flank extends Crossing {
     /** Whether it is the cell's right side, and whether it is the right side of what lies beyond. */
     final boolean right;
     final boolean beyondRight;
     /** Ends, in the cell's own y. */
     final double from;
     double to;
-    /** What is added to y to get that of the other side. */
-    final int shift;
 
-    Flank(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, long shift, Pile inFront) {
+    Flank(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, Pile inFront) {
         super(here, gap, there, facing(beyondRight), inFront);
         this.right = right;
         this.beyondRight = beyondRight;
         this.from = from;
         this.to = to;
-        this.shift = Math.toIntExact(shift);
+    }
+
+    /** Onto another surface. */
+    static final class Moved extends Flank {
+        private final int shift;
+
+        /** @param shift what is added to y to get that of the other side */
+        Moved(Column here, int gap, Column there, boolean right, boolean beyondRight, double from, double to, long shift, Pile inFront) {
+            super(here, gap, there, right, beyondRight, from, to, inFront);
+            this.shift = Math.toIntExact(shift);
+        }
+
+        @Override
+        long shift() {
+            return shift;
+        }
     }
 
     @Override

@@ -121,9 +121,10 @@ final class Flow {
         return entries;
     }
 
-    /** Itself, without what is remembered of drives: it takes a third of the room, and most is settled. */
+    /** Itself, without what is remembered of drives and of ways along lines: that takes much room, and most is settled. */
     Flow settled() {
         cells.forEach(Cell::forgetDrives);
+        ways.forget();
         return this;
     }
 
@@ -245,7 +246,7 @@ final class Flow {
             } else if (s.ontoSill) {
                 intoCorner(w, s, i, b);
             } else {
-                fill(s, i, a + s.shift, b + s.shift, w, Move.FALL, line);
+                fill(s, i, a + s.shift(), b + s.shift(), w, Move.FALL, line);
             }
         }
     }

@@ -52,6 +52,7 @@ final class Flows {
             settle(cost, crew);
         }
         crew.all(wet().<Supplier<Flow>>map(s -> s::settled).toList());
+        beyond.clear();
     }
 
     /** After all that costs less: what costs most, in cells where somebody asks for it. */

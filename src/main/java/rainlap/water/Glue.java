@@ -60,20 +60,20 @@ final class Glue {
     private void seams(Column high, Column low, double from, double to, long shift, Pile inFront) {
         long a = Math.round(from), b = Math.round(to);
         for (int gap = 0; gap < high.cells().length; gap++) {
-            found.add(new Seam(high, gap, low, false, a, b, shift, false, inFront));
+            found.add(new Seam.Moved(high, gap, low, false, a, b, shift, inFront));
         }
         for (int gap = 0; gap < low.cells().length; gap++) {
-            found.add(new Seam(low, gap, high, true, a + shift, b + shift, -shift, false, null));
+            found.add(new Seam.Moved(low, gap, high, true, a + shift, b + shift, -shift, null));
         }
     }
 
     private void flanks(Rim wall, Rim jamb, boolean right, double from, double to) {
         Column c = wall.column(), j = jamb.column();
         for (int gap = 0; gap < c.cells().length; gap++) {
-            found.add(new Flank(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
+            found.add(new Flank.Moved(c, gap, j, right, false, from, to, -rect.minY(), wall.inFront()));
         }
         for (int gap = 0; gap < j.cells().length; gap++) {
-            found.add(new Flank(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
+            found.add(new Flank.Moved(j, gap, c, false, right, from - rect.minY(), to - rect.minY(), rect.minY(), null));
         }
     }
 
@@ -81,10 +81,10 @@ final class Glue {
         meeting(jamb.bottom(), sill, 0, (j, s, from, to) -> {
             long a = Math.round(from), b = Math.round(to);
             for (int gap = 0; gap < j.column().cells().length; gap++) {
-                found.add(new Seam(j.column(), gap, s.column(), false, a, b, 0, true, null));
+                found.add(new Seam(j.column(), gap, s.column(), false, a, b, true, null));
             }
             for (int gap = 0; gap < s.column().cells().length; gap++) {
-                found.add(new Seam(s.column(), gap, j.column(), true, a, b, 0, true, null));
+                found.add(new Seam(s.column(), gap, j.column(), true, a, b, true, null));
             }
         });
     }

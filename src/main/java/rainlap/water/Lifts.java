@@ -131,7 +131,7 @@ final class Lifts {
         for (int i = 0; i < s.count(); i++) {
             int cost = l.cost() + s.cost(i);
             if (flow.follows(s.to(i), cost)) {
-                flow.later(new Lift(s.to(i), cost, a + s.shift, b + s.shift, left, right, s.isFurtherIn(i), here, s.how(How.Move.LIFT, i), l.cell().upper.part(a, b)));
+                flow.later(new Lift(s.to(i), cost, a + s.shift(), b + s.shift(), left, right, s.isFurtherIn(i), here, s.how(How.Move.LIFT, i), l.cell().upper.part(a, b)));
             }
         }
     }
@@ -160,7 +160,7 @@ final class Lifts {
             long a = Math.max(s.from, o.from()), b = Math.min(s.to, o.to());
             Cell next = a < b ? s.under(c.over) : null;
             if (next != null) {
-                flow.further(new Overrun(next, o.onto(), o.cost(), a + s.shift, b + s.shift, here, o.how(), c.upper.part(a, b)));
+                flow.further(new Overrun(next, o.onto(), o.cost(), a + s.shift(), b + s.shift(), here, o.how(), c.upper.part(a, b)));
             }
         }
     }

@@ -73,7 +73,7 @@ final class Neighbours {
         if (last != null && last.to == from && last.isLike(here, there)) {
             last.reach(to);
         } else {
-            n.add(new Seam(here, gap, there, up, from, to, 0, false, null));
+            n.add(new Seam(here, gap, there, up, from, to, false, null));
         }
     }
 
@@ -84,7 +84,7 @@ final class Neighbours {
         if (last != null && last.right == right && last.to == from && last.isLike(here, there)) {
             last.to = to;
         } else {
-            Flank f = new Flank(here, gap, there, right, !right, from, to, 0, null);
+            Flank f = new Flank(here, gap, there, right, !right, from, to, null);
             if (isBeside(f)) {
                 n.add(f);
             }

@@ -106,7 +106,7 @@ final class Pushes {
                 double[] part = getsTo(p, low, high, end, end);
                 if (part.length > 0) {
                     Line where = new Line(f.x(), Math.round(part[0]), f.x(), Math.round(part[1]));
-                    onto(p, here, f, !f.beyondRight, part, new double[] {end, end}, new double[] {f.beyondX() - f.x(), f.shift}, where);
+                    onto(p, here, f, !f.beyondRight, part, new double[] {end, end}, new double[] {f.beyondX() - f.x(), f.shift()}, where);
                 }
             }
         }
@@ -149,7 +149,7 @@ final class Pushes {
             if (part.length > 0) {
                 double[] x = {line.ax() + (part[0] - line.ay()) / line.slope(), line.ax() + (part[1] - line.ay()) / line.slope()};
                 if (p.right() ? x[0] >= p.at(part[0]) - 1 : x[0] <= p.at(part[0]) + 1) {
-                    onto(p, here, s, p.right(), part, x, new double[] {s.shift, 0}, line);
+                    onto(p, here, s, p.right(), part, x, new double[] {s.shift(), 0}, line);
                 }
             }
         }

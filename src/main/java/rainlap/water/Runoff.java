@@ -233,7 +233,7 @@ final class Runoff {
         double share = litres / (free.size() + ends.size());
         for (int i : free) {
             Cell c = seam.to(i);
-            pour(c, seam.ontoSill ? new Stream(c.x0, c.x1, share) : new Stream(a + seam.shift, b + seam.shift, share));
+            pour(c, seam.ontoSill ? new Stream(c.x0, c.x1, share) : new Stream(a + seam.shift(), b + seam.shift(), share));
         }
         ends.forEach(end -> leave(end, share));
         tally.trapped += free.isEmpty() && ends.isEmpty() ? litres : 0;

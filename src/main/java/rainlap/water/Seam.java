@@ -3,24 +3,37 @@ package rainlap.water;
 import rainlap.material.Edge;
 
 /** A stretch of a cell's lower or upper line with what lies beyond it. */
-final class Seam extends Crossing {
+sealed class Seam extends Crossing {
     /** Whether the other side lies above. */
     final boolean up;
+    /** Whether a jamb stands on a sill here: then x does not carry over. From and to are the jamb's. */
+    final boolean ontoSill;
     /** Ends, in the cell's own x. */
     final int from;
     int to;
-    /** What is added to x to get that of the other side. */
-    final int shift;
-    /** Whether a jamb stands on a sill here: then x does not carry over. From and to are the jamb's. */
-    final boolean ontoSill;
 
-    Seam(Column here, int gap, Column there, boolean up, long from, long to, long shift, boolean ontoSill, Pile inFront) {
+    Seam(Column here, int gap, Column there, boolean up, long from, long to, boolean ontoSill, Pile inFront) {
         super(here, gap, there, facing(up), inFront);
         this.up = up;
+        this.ontoSill = ontoSill;
         this.from = Math.toIntExact(from);
         this.to = Math.toIntExact(to);
-        this.shift = Math.toIntExact(shift);
-        this.ontoSill = ontoSill;
+    }
+
+    /** Onto another surface. */
+    static final class Moved extends Seam {
+        private final int shift;
+
+        /** @param shift what is added to x to get that of the other side */
+        Moved(Column here, int gap, Column there, boolean up, long from, long to, long shift, Pile inFront) {
+            super(here, gap, there, up, from, to, false, inFront);
+            this.shift = Math.toIntExact(shift);
+        }
+
+        @Override
+        long shift() {
+            return shift;
+        }
     }
 
     @Override
@@ -39,7 +52,7 @@ final class Seam extends Crossing {
 
     /** Whether x is the same on both sides. */
     boolean carriesOver() {
-        return shift == 0 && !ontoSill;
+        return shift() == 0 && !ontoSill;
     }
 
     /** The line, in the frame of the cell; where a jamb stands on a sill, in the jamb's. */

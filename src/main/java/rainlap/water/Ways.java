@@ -49,6 +49,11 @@ final class Ways {
         this.shared = shared;
     }
 
+    /** Gives back the room of what was walked; who walks there again finds the same. */
+    void forget() {
+        known.clear();
+    }
+
     /** Every way out along a cell's lower line in one direction; none where it is held. Of what was walked before, the first stretch is told again. */
     List<Exit> along(Cell cell, long start, boolean right, Running first) {
         Running running = first;
@@ -102,7 +107,7 @@ final class Ways {
         List<Exit> out = new ArrayList<>(1);
         for (int i = 0; i < s.count(); i++) {
             if (s.cost(i) == 0) {
-                long there = s.ontoSill ? s.to(i).x0 : from + s.shift;
+                long there = s.ontoSill ? s.to(i).x0 : from + s.shift();
                 out.add(Exit.into(s.to(i), 0, there, Double.NaN, at.cell.over, at.cell.lower.part(from, from + 1)));
             }
         }
@@ -146,7 +151,7 @@ final class Ways {
     /** Whether the line goes on upwards, and lets no water down there either: the foot of a V. */
     private static boolean risesAway(Flank f, Cell beyond, double y, boolean right) {
         boolean rises = right ? beyond.lower.slope() > 0 : beyond.lower.slope() < 0;
-        if (!rises || f.shift != 0 || Math.abs(y - beyond.lower.at(f.beyondX())) >= 0.5) {
+        if (!rises || f.shift() != 0 || Math.abs(y - beyond.lower.at(f.beyondX())) >= 0.5) {
             return false;
         }
         Seam s = new Walk(beyond, f.beyondX()).seamBeyond(right);
@@ -155,12 +160,12 @@ final class Ways {
 
     private static boolean isLevelWith(Cell beyond, Flank f, double y, boolean right) {
         Line floor = beyond.lower;
-        return f.shift == 0 && Math.abs(y - floor.at(f.beyondX())) < 0.5 && (right ? floor.slope() <= 0 : floor.slope() >= 0);
+        return f.shift() == 0 && Math.abs(y - floor.at(f.beyondX())) < 0.5 && (right ? floor.slope() <= 0 : floor.slope() >= 0);
     }
 
     private static Exit off(int over, Flank f, int i, int cost, double y) {
         long from = f.beyondRight ? f.beyondX() - 1 : f.beyondX();
-        return Exit.into(f.to(i), cost, from, y + f.shift, over, Line.level(Math.round(y), f.x(), f.x()));
+        return Exit.into(f.to(i), cost, from, y + f.shift(), over, Line.level(Math.round(y), f.x(), f.x()));
     }
 
     /**

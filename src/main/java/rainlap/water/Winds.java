@@ -73,11 +73,11 @@ final class Winds {
             int cost = w.cost() + s.cost(i);
             if (flow.begins(c, cost)) {
                 double rise = riseUnder(s, i);
-                flow.later(new Lifts.Lift(c, cost, a + s.shift, b + s.shift, rise, rise, s.isFurtherIn(i), w, coat.how(Move.LIFT, c.over), line.part(a, b)));
+                flow.later(new Lifts.Lift(c, cost, a + s.shift(), b + s.shift(), rise, rise, s.isFurtherIn(i), w, coat.how(Move.LIFT, c.over), line.part(a, b)));
             }
             int partner = isSteep(line) || !flow.begins(c, cost + 1) ? -1 : s.lapped(i);
             if (partner >= 0) {
-                flow.later(new Lifts.Overrun(c, partner, cost + 1, a + s.shift, b + s.shift, w, coat.how(Move.OVERRUN, c.over), line.part(a, b)));
+                flow.later(new Lifts.Overrun(c, partner, cost + 1, a + s.shift(), b + s.shift(), w, coat.how(Move.OVERRUN, c.over), line.part(a, b)));
             }
         }
     }
@@ -92,14 +92,14 @@ final class Winds {
     private void aside(Wet w, Flank f, double from, double to) {
         if (!f.carriesPast) {
             Line where = new Line(f.x(), Math.round(from), f.x(), Math.round(to));
-            push(w, f, !f.beyondRight, from + f.shift, to + f.shift, f.beyondX(), f.beyondX(), where);
+            push(w, f, !f.beyondRight, from + f.shift(), to + f.shift(), f.beyondX(), f.beyondX(), where);
         }
     }
 
     /** A push over a sloped line. */
     private void aslant(Wet w, Seam s, Line line, long a, long b, boolean right) {
         long low = line.slope() > 0 ? a : b, high = line.slope() > 0 ? b : a;
-        push(w, s, right, line.at(low), line.at(high), low + s.shift, high + s.shift, line);
+        push(w, s, right, line.at(low), line.at(high), low + s.shift(), high + s.shift(), line);
     }
 
     private void push(Wet w, Crossing x, boolean right, double low, double high, double lowAt, double highAt, Line where) {

@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rainlap.geom.Ends;
+import rainlap.geom.Grid;
 import rainlap.geom.Point;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
@@ -41,7 +42,7 @@ class KeptTest {
     private static Step step(int n) {
         Step.Kind[] kinds = Step.Kind.values();
         return new Step(kinds[n % kinds.length], n % 3 == 0 ? Step.FRAME : "M" + n % 5, n % 4 == 0 ? "" : "T" + n % 7, n % 2 == 0,
-                n % 6 == 0 ? SILL : Surface.WALL, List.of(new Point(-n * 1_000L, n), new Point(5_000_000_000L + n, -7)));
+                n % 6 == 0 ? SILL : Surface.WALL, List.of(new Point(-n * 1_000L, n), new Point(Grid.of(Grid.LIMIT_MM) - n, -7)));
     }
 
     @Test void arrivalsAreReadBackWithTheStepsTheyHadInCommon() {
