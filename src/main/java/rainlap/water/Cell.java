@@ -46,10 +46,8 @@ final class Cell {
     /** At which costs water has settled on the frame: a bit each. */
     private byte onFrame;
     private Pool pool;
-    private List<Lifts.Lift> lifts;
+    private Been been;
     private List<Wet> entries;
-    private List<Lifts.Overrun> overruns;
-    private List<Push> pushes;
     private Wet rain;
     /** What runs here and has not run on yet. */
     List<Stream> flows = List.of();
@@ -132,9 +130,7 @@ final class Cell {
 
     /** Forgets which drives have been here: who asks again finds the same water there. */
     void forgetDrives() {
-        lifts = null;
-        overruns = null;
-        pushes = null;
+        been = null;
     }
 
     /** Its water. */
@@ -175,25 +171,6 @@ final class Cell {
         return rain;
     }
 
-    /** Whether a lift tells nothing new here. */
-    boolean knows(Lifts.Lift l) {
-        freshen();
-        if (lifts != null) {
-            for (Lifts.Lift k : lifts) {
-                if (k.covers(l)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    void remember(Lifts.Lift l) {
-        freshen();
-        lifts = lifts == null ? new ArrayList<>(1) : lifts;
-        lifts.add(l);
-    }
-
     /** Remembers water that comes onto the frame; whether none has come there in the same way for no more, and as high. */
     boolean isNewEntry(Wet w) {
         freshen();
@@ -206,34 +183,16 @@ final class Cell {
         return entries.add(w);
     }
 
-    /** Remembers an overrun; whether it tells anything new. */
-    boolean isNewOverrun(Lifts.Overrun o) {
+    /** The drives that have been here. */
+    Been been() {
         freshen();
-        overruns = overruns == null ? new ArrayList<>(1) : overruns;
-        for (Lifts.Overrun k : overruns) {
-            if (k.covers(o)) {
-                return false;
-            }
-        }
-        return overruns.add(o.bare());
+        been = been == null ? new Been() : been;
+        return been;
     }
 
-    /** Whether a push tells nothing new here. */
-    boolean knows(Push p) {
+    /** The drives that have been here; null if none has. */
+    Been beenOrNull() {
         freshen();
-        if (pushes != null) {
-            for (Push k : pushes) {
-                if (k.covers(p)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    void remember(Push p) {
-        freshen();
-        pushes = pushes == null ? new ArrayList<>(1) : pushes;
-        pushes.add(p);
+        return been;
     }
 }

@@ -18,7 +18,8 @@ final class Lifts {
     record Lift(Cell cell, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how, Line line) implements Driven {
         @Override
         public boolean isKnown() {
-            return cell.knows(this);
+            Been been = cell.beenOrNull();
+            return been != null && been.covers(this);
         }
 
         @Override
@@ -90,10 +91,9 @@ final class Lifts {
     }
 
     private void risen(Lift l) {
-        if (l.cell().knows(l)) {
+        if (!l.cell().been().isNew(l)) {
             return;
         }
-        l.cell().remember(l.bare());
         Cell c = l.cell();
         double a = Math.min(c.upper.at(l.from()), c.lower.at(l.from()) + l.leftRise());
         double b = Math.min(c.upper.at(l.to()), c.lower.at(l.to()) + l.rightRise());
@@ -138,7 +138,7 @@ final class Lifts {
 
     /** Straight up beneath the upper sheet to where the lower one ends. */
     void overrun(Overrun o) {
-        if (o.cell().isNewOverrun(o)) {
+        if (o.cell().been().isNew(o)) {
             Underlay.above(o).forEach(part -> overrun(o.between(Math.round(part.from()), Math.round(part.to())), part));
         }
     }

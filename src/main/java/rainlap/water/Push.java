@@ -18,7 +18,8 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
 
     @Override
     public boolean isKnown() {
-        return cell.knows(this);
+        Been been = cell.beenOrNull();
+        return been != null && been.covers(this);
     }
 
     @Override

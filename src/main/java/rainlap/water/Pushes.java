@@ -22,10 +22,9 @@ final class Pushes {
         if (p.high() - p.low() < LEAST) {
             return;
         }
-        if (c.knows(p)) {
+        if (!c.been().isNew(p)) {
             return;
         }
-        c.remember(p.bare());
         if (p.isOverrun()) {
             Underlay.beside(p).forEach(part -> overrun(p.between(part.from(), part.to()), part));
         } else {
