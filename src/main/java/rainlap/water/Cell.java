@@ -9,9 +9,9 @@ import rainlap.geom.Box;
 
 /**
  * A part of one gap: a trapezoid between two plumb lines and two edges, all of whose places have the same layers next to that gap, on either side.
- * Its own frame is the one of its {@link Ground}: down is to lower y.
+ * Its own frame is the one of its {@link Ground}: down is to lower y. It holds its water itself.
  */
-final class Cell {
+final class Cell extends Pool {
     final Ground ground;
     final int x0;
     int x1;
@@ -45,7 +45,6 @@ final class Cell {
     private int turn;
     /** At which costs water has settled on the frame: a bit each. */
     private byte onFrame;
-    private Pool pool;
     private Been been;
     private List<Wet> entries;
     private Wet rain;
@@ -89,7 +88,7 @@ final class Cell {
     }
 
     /** Its borders will not change any more. */
-    void settle() {
+    void freeze() {
         up = beside.up();
         down = beside.down();
         feet = beside.feet();
@@ -121,7 +120,7 @@ final class Cell {
         if (turn != ground.turn) {
             turn = ground.turn;
             onFrame = 0;
-            pool = null;
+            empty();
             forgetDrives();
             entries = null;
             flows = List.of();
@@ -133,17 +132,10 @@ final class Cell {
         been = null;
     }
 
-    /** Its water. */
+    /** Its water, of the rain that is followed now. */
     Pool pool() {
         freshen();
-        pool = pool == null ? new Pool() : pool;
-        return pool;
-    }
-
-    /** Its water; null if none has come there. */
-    Pool poolOrNull() {
-        freshen();
-        return pool;
+        return this;
     }
 
     /** Whether any water has settled on the frame at just this cost. */
@@ -158,9 +150,10 @@ final class Cell {
     }
 
     /** What has settled here. */
+    @Override
     List<Wet> settled() {
-        Pool known = poolOrNull();
-        return known == null ? List.of() : known.settled();
+        freshen();
+        return super.settled();
     }
 
     /** The rain, in the open. */

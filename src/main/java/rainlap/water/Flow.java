@@ -101,8 +101,8 @@ final class Flow {
     }
 
     private void settle(Cell c, int cost) {
-        Pool pool = c.poolOrNull();
-        if (pool == null || bounds.waitsInVain(c, cost)) {
+        Pool pool = c.pool();
+        if (pool.isEmpty() || bounds.waitsInVain(c, cost)) {
             return;
         }
         int before = pool.count();

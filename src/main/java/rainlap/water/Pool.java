@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/** The water of one gap of a cell: what has settled there and moved on, and what has come since. Arrays without room to spare: a wall has some twenty pools a piece, and most hold one or two. */
-final class Pool {
+/** The water of a cell: what has settled there and moved on, and what has come since. Arrays without room to spare: a wall has some eight cells a piece, and most hold one or two. */
+class Pool {
     private static final Comparator<Wet> BY_PLACE = Comparator.comparingLong(Wet::from).thenComparing(Wet::to, Comparator.reverseOrder());
     private static final Comparator<Wet> FEWEST_STEPS = Comparator.comparingInt(Wet::steps);
     private static final Wet[] NONE = {};
@@ -16,12 +16,22 @@ final class Pool {
     private Wet[] settled = NONE;
     private Wet[] come = NONE;
 
+    /** Dry. */
+    final void empty() {
+        settled = NONE;
+        come = NONE;
+    }
+
+    final boolean isEmpty() {
+        return settled.length == 0 && come.length == 0;
+    }
+
     List<Wet> settled() {
         return Arrays.asList(settled);
     }
 
     /** Whether all of it is there already, at no higher cost and at least as high. */
-    boolean covers(Wet w) {
+    final boolean covers(Wet w) {
         for (Wet old : settled) {
             if (old.covers(w)) {
                 return true;
@@ -31,12 +41,12 @@ final class Pool {
     }
 
     /** Whether all of some water is there already by what came for fewer failures. */
-    boolean isThereForFewer(Wet w) {
+    final boolean isThereForFewer(Wet w) {
         return new Uncovered(Arrays.stream(settled).filter(old -> old.cost() < w.cost()).toArray(Wet[]::new)).partsOf(w).isEmpty();
     }
 
     /** Whether the whole height of a stretch is wet already, at no higher cost. */
-    boolean isFull(boolean running, int cost, long from, long to) {
+    final boolean isFull(boolean running, int cost, long from, long to) {
         for (Wet old : settled) {
             if (old.cost() <= cost && (old.running() || !running) && old.from() <= from && old.to() >= to && old.isFull(from, to)) {
                 return true;
@@ -46,7 +56,7 @@ final class Pool {
     }
 
     /** Water comes. */
-    void add(Wet w) {
+    final void add(Wet w) {
         come = with(come, w);
     }
 
@@ -56,16 +66,16 @@ final class Pool {
         return more;
     }
 
-    int count() {
+    final int count() {
         return settled.length;
     }
 
-    Wet settled(int i) {
+    final Wet settled(int i) {
         return settled[i];
     }
 
     /** Settles what has come at a cost, running water first: what is new is added to what had settled. */
-    void settle(int cost) {
+    final void settle(int cost) {
         if (come.length == 1) {
             if (come[0].cost() == cost) {
                 Wet only = come[0];

@@ -50,7 +50,7 @@ final class Strips {
         List<Cell> strip = cells.get(number);
         reach[number] = wall.minX();
         for (Cell c : strip) {
-            c.settle();
+            c.freeze();
             if (c.ground.isWall()) {
                 reach[number] = Math.max(reach[number], c.x1);
                 tallest[number] = Math.max(tallest[number], c.height - Math.min(c.lower.at(c.x0), c.lower.at(c.x1)));
