@@ -55,24 +55,32 @@ public final class Checker {
         return new CheckResult(told, ranked(merged.findings()), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
-    /** What one rule answered; where it failed, nothing but how. */
-    private record Judged(String rule, List<Outcome> outcomes, Optional<Crash> crash) {}
+    /** What one rule answered, and of how many places that they are as asked; where it failed, nothing but how. */
+    private record Judged(String rule, List<Outcome> outcomes, int held, Optional<Crash> crash) {}
 
     private static Judged judge(Rule rule, Evidence evidence) {
         String id = rule.info().id();
         try {
-            return new Judged(id, rule.check(evidence).toList(), Optional.empty());
+            List<Outcome> told = new ArrayList<>();
+            int[] held = {0};
+            rule.check(evidence).forEach(o -> {
+                if (o instanceof Outcome.Holds) {
+                    held[0]++;
+                } else {
+                    told.add(o);
+                }
+            });
+            return new Judged(id, told, held[0], Optional.empty());
         } catch (RuntimeException e) {
-            return new Judged(id, List.of(), Optional.of(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage())));
+            return new Judged(id, List.of(), 0, Optional.of(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage())));
         }
     }
 
     private void take(Judged judged) {
         judged.crash.ifPresent(crashes::add);
         judged.outcomes.forEach(o -> take(judged.rule, o));
-        int sound = (int) judged.outcomes.stream().filter(Outcome.Holds.class::isInstance).count();
-        if (sound > 0) {
-            held.put(judged.rule, sound);
+        if (judged.held > 0) {
+            held.put(judged.rule, judged.held);
         }
     }
 
