@@ -129,8 +129,8 @@ final class Folding {
     }
 
     private Optional<Hinge> between(Surface here, Surface there) {
-        boolean meet = here.isWall() != there.isWall() || here.opening().equals(there.opening());
-        return meet ? hinges.computeIfAbsent(new Corner(here, there), c -> Hinge.between(here, there, elevation)) : Optional.empty();
+        boolean apart = here.isWall() == there.isWall() && (here.isWall() || here.side().isJamb() == there.side().isJamb() || !here.opening().equals(there.opening()));
+        return apart ? Optional.empty() : hinges.computeIfAbsent(new Corner(here, there), c -> Hinge.between(here, there, elevation));
     }
 
     /** The part of a frame's edge that a segment lying on its line covers. */
