@@ -49,6 +49,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         bare = List.copyOf(bare);
     }
 
+    /** With nothing worked out yet. */
+    private Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<Joint> membraneJoints, List<OpeningEdge> openingEdges,
+            List<OpeningCorner> openingCorners, List<BuildingCorner> buildingCorners, List<Bare> bare, Trace trace, Practice practice) {
+        this(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, practice, new Shared());
+    }
+
     public static Evidence of(Elevation elevation, Stage stage, Practice practice) {
         return of(elevation, stage, practice, Crew.ALONE);
     }
@@ -62,7 +68,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         crew.all(List.of(trace, joined, edges, corners));
         Joined j = joined.found();
         return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), edges.found(), corners.found(), BuildingCorner.of(stack), j.bare,
-                trace.found(), practice, new Shared());
+                trace.found(), practice);
     }
 
     /** The joints, those that lie here, and what they leave bare. */
@@ -84,7 +90,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         alone.buildingCorners.stream().flatMap(c -> wall.unjoined(c.edge()).stream()).map(c -> BuildingCorner.of(alone.stack, c)).forEach(corners::add);
         Trace trace = Trace.ofWall(alone.trace, flat, wall.left().isPresent(), crew);
         return new Evidence(alone.stack, alone.joints, alone.jointsHere, alone.membraneJoints, alone.openingEdges, alone.openingCorners, corners,
-                alone.bare, trace, practice, new Shared());
+                alone.bare, trace, practice);
     }
 
     public Elevation elevation() {
@@ -99,12 +105,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     /** The same wall under another practice, the water driven as before. */
     public Evidence under(Practice other) {
-        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other, new Shared());
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, trace, other);
     }
 
     /** The same with more of its water told. */
     public Evidence with(Trace more) {
-        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, more, practice, new Shared());
+        return new Evidence(stack, joints, jointsHere, membraneJoints, openingEdges, openingCorners, buildingCorners, bare, more, practice);
     }
 
     /** Whether any of a line lies on this wall or on a reveal; see {@link #jointsHere}. */

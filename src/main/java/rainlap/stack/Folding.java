@@ -31,7 +31,7 @@ final class Folding {
 
     private final Elevation elevation;
     /** Many pieces fold round the same edges of an opening. */
-    private final Map<Corner, Optional<Hinge>> hinges = new ConcurrentHashMap<>();
+    private final Map<Corner, Hinge> hinges = new ConcurrentHashMap<>();
 
     private record Corner(Surface here, Surface there) {}
 
@@ -112,8 +112,11 @@ final class Folding {
 
     /** Marks on face a the stretches along which face b takes over. */
     private void joinOver(Face a, Face b) {
-        Hinge hinge = between(a.surface(), b.surface()).orElse(null);
-        List<Segment> mine = hinge == null ? List.of() : hinge.edgesOn(a.region());
+        if (!Hinge.isBetween(a.surface(), b.surface())) {
+            return;
+        }
+        Hinge hinge = hinges.computeIfAbsent(new Corner(a.surface(), b.surface()), c -> Hinge.between(c.here, c.there, elevation));
+        List<Segment> mine = hinge.edgesOn(a.region());
         if (mine.isEmpty()) {
             return;
         }
@@ -126,11 +129,6 @@ final class Folding {
                 }
             }
         }
-    }
-
-    private Optional<Hinge> between(Surface here, Surface there) {
-        boolean apart = here.isWall() == there.isWall() && (here.isWall() || here.side().isJamb() == there.side().isJamb() || !here.opening().equals(there.opening()));
-        return apart ? Optional.empty() : hinges.computeIfAbsent(new Corner(here, there), c -> Hinge.between(here, there, elevation));
     }
 
     /** The part of a frame's edge that a segment lying on its line covers. */

@@ -2,7 +2,6 @@ package rainlap.stack;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
@@ -88,27 +87,28 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
         return level ? p.x() : p.y();
     }
 
-    static Optional<Hinge> between(Surface here, Surface there, Elevation elevation) {
-        if (here.isWall() == there.isWall()) {
-            return here.isWall() || !here.opening().equals(there.opening()) ? Optional.empty()
-                    : acrossCorner(elevation.findOpening(here.opening()).orElseThrow(), here.side(), there.side());
-        }
+    /** Whether two surfaces share a line. */
+    static boolean isBetween(Surface here, Surface there) {
+        return here.isWall() != there.isWall() || !here.isWall() && here.opening().equals(there.opening()) && here.side().isJamb() != there.side().isJamb();
+    }
+
+    /** Of two surfaces that share a line. */
+    static Hinge between(Surface here, Surface there, Elevation elevation) {
         Opening o = elevation.findOpening(here.isWall() ? there.opening() : here.opening()).orElseThrow();
+        if (here.isWall() == there.isWall()) {
+            return acrossCorner(o, here.side(), there.side());
+        }
         Side side = here.isWall() ? there.side() : here.side();
         Segment alongFront = new Segment(new Point(0, 0), new Point(o.along(side), 0));
-        return Optional.of(here.isWall() ? new Hinge(o.edge(side), p -> o.toWall(side, p))
-                : new Hinge(alongFront, p -> o.toSurface(side, p)));
+        return here.isWall() ? new Hinge(o.edge(side), p -> o.toWall(side, p)) : new Hinge(alongFront, p -> o.toSurface(side, p));
     }
 
     /** A sill or head against a jamb, or the reverse: both run v inwards, so only u changes. */
-    private static Optional<Hinge> acrossCorner(Opening o, Side here, Side there) {
-        if (here.isJamb() == there.isJamb() || here == there) {
-            return Optional.empty();
-        }
+    private static Hinge acrossCorner(Opening o, Side here, Side there) {
         boolean hereAtStart = here.isJamb() ? there == Side.SILL : there == Side.LEFT;
         boolean thereAtStart = there.isJamb() ? here == Side.SILL : here == Side.LEFT;
         long at = hereAtStart ? 0 : o.along(here), from = thereAtStart ? 0 : o.along(there);
-        return Optional.of(new Hinge(new Segment(new Point(at, 0), new Point(at, o.reveal())),
-                p -> new Point(at + (hereAtStart ? -1 : 1) * Math.abs(p.x() - from), p.y())));
+        return new Hinge(new Segment(new Point(at, 0), new Point(at, o.reveal())),
+                p -> new Point(at + (hereAtStart ? -1 : 1) * Math.abs(p.x() - from), p.y()));
     }
 }
