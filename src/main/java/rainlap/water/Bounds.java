@@ -52,6 +52,11 @@ record Bounds(List<Box> parts, int most, Last last) {
         return last == Last.WHERE_ASKED && cost == Flow.MOST && !c.isAsked;
     }
 
+    /** Whether water that has cost so much may yet get where somebody asks for it: after one failure nobody asks but for ways onto the frame. */
+    boolean leads(Cell c, int cost) {
+        return last == Last.FOLLOWED || cost == 0 || cost == Flow.MOST || c.leads;
+    }
+
     private static boolean touches(Cell c, Box part) {
         boolean beside = c.ground.isWall() ? c.x1 >= part.minX() && c.x0 <= part.maxX() : part.minX() <= c.ground.left() && c.ground.left() <= part.maxX();
         return beside && c.height >= part.minY() && c.ground.height(Math.min(c.lower.at(c.x0), c.lower.at(c.x1))) <= part.maxY();

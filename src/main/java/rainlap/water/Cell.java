@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import rainlap.geom.Box;
 
@@ -31,6 +32,10 @@ final class Cell extends Pool {
     /** Who follows its water, and its number there, from the top down. */
     int strip;
     int number;
+    /** Whether it borders on something that does not know it from the other side. */
+    boolean hasOddSide;
+    /** Whether water may get from here to the frame, or to where somebody asks for ways of most failures, without a further failure. */
+    boolean leads;
     /** Whether somebody asks for ways of most failures here. */
     boolean isAsked;
     Seam[] up = Neighbours.NO_SEAMS;
@@ -71,6 +76,11 @@ final class Cell extends Pool {
         return on < 0;
     }
 
+    /** How far its upper line is above its lower one. */
+    double heightAt(long x) {
+        return upper.at(x) - lower.at(x);
+    }
+
     /** The nearest x to this one between its ends. */
     long within(long x) {
         return Math.max(x0, Math.min(x1, x));
@@ -96,6 +106,15 @@ final class Cell extends Pool {
         hasDrives = beside.hasDrives();
         beside = null;
         height = (int) Math.ceil(ground.height(Math.max(upper.at(x0), upper.at(x1))));
+    }
+
+    /** Every line it borders on. */
+    void eachCrossing(Consumer<Crossing> each) {
+        for (Crossing[] some : new Crossing[][] {up, down, feet, flanks}) {
+            for (Crossing c : some) {
+                each.accept(c);
+            }
+        }
     }
 
     boolean hasDrives() {

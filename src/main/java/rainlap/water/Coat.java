@@ -120,9 +120,14 @@ final class Coat {
         return right ? dams.atRight() : dams.atLeft();
     }
 
+    /** Whether a piece, or the frame, may hold a ledge: an upstand does. */
+    boolean hasLedge(int n) {
+        return n >= 0 && upstands[n] > 0;
+    }
+
     /** The level of the ledge that a cell's water stands on, where the cell reaches across it: a flashing's, at the end of its upstand. */
     OptionalDouble ledge(Cell c) {
-        if (c.on < 0 || !c.ground.isWall() || upstands[c.on] == 0) {
+        if (!hasLedge(c.on) || !c.ground.isWall()) {
             return OptionalDouble.empty();
         }
         double y = ledges[c.on], mid = (c.x0 + c.x1) / 2.0;

@@ -1,6 +1,7 @@
 package rainlap.water;
 
 import java.util.Arrays;
+import java.util.function.Consumer;
 import rainlap.material.Edge;
 
 /**
@@ -119,6 +120,12 @@ abstract sealed class Crossing permits Seam, Flank {
 
     Cell to(int i) {
         return i == 0 ? innermost : several[i];
+    }
+
+    void eachBeyond(Consumer<Cell> each) {
+        for (int i = 0; i < count(); i++) {
+            each.accept(to(i));
+        }
     }
 
     /** The outermost it may get into: where water comes from the open, it is in the open too. */

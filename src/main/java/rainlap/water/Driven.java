@@ -7,6 +7,9 @@ sealed interface Driven extends Coming permits Lifts.Lift, Lifts.Overrun, Push {
     /** Whether it tells nothing new in its cell. */
     boolean isKnown();
 
+    /** Whether it overruns a lap, however wide that is. */
+    boolean isOverrun();
+
     /** Lets it in. */
     void go(Winds winds);
 

@@ -35,6 +35,13 @@ sealed class Flank extends Crossing {
         }
     }
 
+    /** Lets the cells beyond know that this side of theirs is not told from here. */
+    void tellOdd() {
+        for (int i = 0; i < count(); i++) {
+            to(i).hasOddSide = true;
+        }
+    }
+
     @Override
     Edge facing() {
         return facing(beyondRight);

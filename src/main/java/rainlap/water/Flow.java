@@ -20,6 +20,8 @@ final class Flow {
     private final Pipes pipes;
     private final List<Cell> cells;
     private Bounds bounds;
+    /** On their way from one line to another, for one failure, into cells that do not lead on: they cannot be begun again. */
+    private List<Driven> putOff = new ArrayList<>();
     /** By cost. */
     private final List<Agenda> waiting = new ArrayList<>();
     /** What goes to other strips. */
@@ -59,16 +61,32 @@ final class Flow {
         moves(wet);
     }
 
-    /** Begins ways of most failures where somebody asks for them, from what has settled there; it goes no further until they are settled. */
-    boolean beginLast() {
-        bounds = Bounds.LAST_WHERE_ASKED;
-        for (Cell c : cells) {
-            if (c.isAsked) {
-                if (c.isOpen()) {
-                    begins(c.rain());
-                }
-                c.settled().forEach(this::begins);
+    /**
+     * Goes on with water of one failure in cells that did not lead on before, and into them.
+     *
+     * @param some those cells, and others from which it may get there
+     */
+    boolean goOn(List<Cell> some) {
+        List<Driven> before = putOff;
+        putOff = new ArrayList<>();
+        before.forEach(this::later);
+        for (Cell c : some) {
+            if (c.isOpen()) {
+                moves(c.rain());
             }
+            c.settled().forEach(this::moves);
+        }
+        return true;
+    }
+
+    /** Begins ways of most failures in cells where somebody asks for them, from what has settled there; it goes no further until they are settled. */
+    boolean beginLast(List<Cell> asked) {
+        bounds = Bounds.LAST_WHERE_ASKED;
+        for (Cell c : asked) {
+            if (c.isOpen()) {
+                begins(c.rain());
+            }
+            c.settled().forEach(this::begins);
         }
         return true;
     }
@@ -125,6 +143,7 @@ final class Flow {
     Flow settled() {
         cells.forEach(Cell::forgetDrives);
         ways.forget();
+        runs.forget();
         return this;
     }
 
@@ -146,6 +165,11 @@ final class Flow {
 
     /** Whether a drive into a gap begins now, at a cost. */
     boolean begins(Cell c, int cost) {
+        return bounds.leads(c, cost) && overruns(c, cost);
+    }
+
+    /** Whether a lap begins to be overrun now, at a cost: that leads on wherever its lower sheet ends. */
+    boolean overruns(Cell c, int cost) {
         return bounds.begin(cost) && follows(c, cost);
     }
 
@@ -158,6 +182,8 @@ final class Flow {
     void later(Driven d) {
         if (!isHere(d.cell())) {
             sent.add(d);
+        } else if (!d.isOverrun() && !bounds.leads(d.cell(), d.cost())) {
+            putOff.add(d);
         } else if (!d.isKnown()) {
             waiting.get(d.cost()).add(d.cell().number, d);
         }
@@ -176,7 +202,7 @@ final class Flow {
     private void fill(Crossing x, int i, long from, long to, Wet w, Move move, Line line) {
         Cell c = x.to(i);
         int cost = w.cost() + x.cost(i);
-        if (c.isOpen() || !bounds.begin(cost)) {
+        if (c.isOpen() || !bounds.begin(cost) || !bounds.leads(c, cost)) {
             return;
         }
         boolean enters = c.isOnFrame() && !w.isOnFrame();
@@ -187,7 +213,7 @@ final class Flow {
 
     void wet(Wet w) {
         Cell c = w.cell();
-        if (c.isOpen() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.hold(c, w.cost())) {
+        if (c.isOpen() || w.from() >= w.to() || w.cost() > bounds.most() || !bounds.leads(c, w.cost()) || !bounds.hold(c, w.cost())) {
             return;
         }
         if (!isHere(c)) {

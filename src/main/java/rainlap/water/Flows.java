@@ -1,11 +1,15 @@
 package rainlap.water;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rainlap.stack.Crew;
 
@@ -57,8 +61,28 @@ final class Flows {
 
     /** After all that costs less: what costs most, in cells where somebody asks for it. */
     void finish(Crew crew) {
-        crew.all(wet().<Supplier<Boolean>>map(s -> s::beginLast).toList());
+        List<List<Cell>> again = again();
+        eachStrip(crew, i -> flows[i].goOn(again.get(i)));
+        settle(Flow.MOST - 1, crew);
+        eachStrip(crew, i -> flows[i].beginLast(strips.asked(i)));
         settle(Flow.MOST, crew);
+    }
+
+    private void eachStrip(Crew crew, IntPredicate what) {
+        crew.all(IntStream.range(0, flows.length).<Supplier<Boolean>>mapToObj(i -> () -> what.test(i)).toList());
+    }
+
+    /** Where somebody asks though it did not lead on before, and all from which water may get there, by strips and from the top down. */
+    private List<List<Cell>> again() {
+        List<Set<Cell>> all = IntStream.range(0, flows.length).<Set<Cell>>mapToObj(i -> new HashSet<>()).toList();
+        for (int i = 0; i < flows.length; i++) {
+            strips.asked(i).stream().filter(c -> !c.leads && !c.isOpen()).forEach(c -> {
+                c.leads = true;
+                all.get(c.strip).add(c);
+                c.eachCrossing(x -> x.eachBeyond(b -> all.get(b.strip).add(b)));
+            });
+        }
+        return all.stream().map(some -> some.stream().sorted(Strips.FROM_ABOVE).toList()).toList();
     }
 
     /** Rain on a few cells, higher ones first; it goes no further until it is settled. */

@@ -23,6 +23,11 @@ final class Lifts {
         }
 
         @Override
+        public boolean isOverrun() {
+            return false;
+        }
+
+        @Override
         public void go(Winds winds) {
             winds.lifts().lift(this);
         }
@@ -56,6 +61,11 @@ final class Lifts {
         @Override
         public boolean isKnown() {
             return false;
+        }
+
+        @Override
+        public boolean isOverrun() {
+            return true;
         }
 
         @Override

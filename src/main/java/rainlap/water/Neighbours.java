@@ -87,6 +87,8 @@ final class Neighbours {
             Flank f = new Flank(here, gap, there, right, !right, from, to, null);
             if (isBeside(f)) {
                 n.add(f);
+            } else {
+                f.tellOdd();
             }
         }
     }

@@ -32,7 +32,8 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
         return new Push(cell, cost, right, low, high, lowAt, highAt, lowReach, highReach, behind, onto, null, null, null);
     }
 
-    boolean isOverrun() {
+    @Override
+    public boolean isOverrun() {
         return onto >= 0;
     }
 

@@ -34,6 +34,11 @@ final class Runs {
         return List.copyOf(onBattens);
     }
 
+    /** Forgets which ends of ledges water has left by; who comes there again leaves again. */
+    void forget() {
+        left.clear();
+    }
+
     /** Notes the battens that begin at a stretch of a cell's lower line, on whose tops its water comes to lie as drawn. */
     private void rest(Wet w, Seam x, long from, long to, boolean held) {
         for (int i = 0; x.begins(i) && w.cost() == 0; i++) {

@@ -2,6 +2,7 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -14,7 +15,10 @@ final class Strips {
     /** How wide strips are: some bays, grid units. */
     static final long WIDE = 600_000;
 
+    static final Comparator<Cell> FROM_ABOVE = Comparator.comparingInt(c -> c.number);
+
     private final List<List<Cell>> cells = new ArrayList<>();
+    private final List<List<Cell>> asked = new ArrayList<>();
     private final Box wall;
     private final long width;
     /** Of each strip, how far right its cells reach, and how high the highest of them is from its foot to its top. */
@@ -30,6 +34,7 @@ final class Strips {
         wall = grounds.get(0).extent();
         for (int i = 0; i <= stripAt(wall.maxX() - 1); i++) {
             cells.add(new ArrayList<>());
+            asked.add(new ArrayList<>());
         }
         for (Ground g : grounds) {
             for (Cell c : g.cells) {
@@ -86,7 +91,26 @@ final class Strips {
 
     /** Asks for ways of most failures in all of them. */
     void ask(Box place) {
-        eachNear(place, c -> c.isAsked = c.isAsked || c.isIn(place));
+        eachNear(place, c -> {
+            if (c.isIn(place)) {
+                ask(c);
+            }
+        });
+    }
+
+    /** Asks for ways of most failures in a cell. */
+    void ask(Cell c) {
+        if (!c.isAsked) {
+            c.isAsked = true;
+            asked.get(c.strip).add(c);
+        }
+    }
+
+    /** Where somebody asks for ways of most failures, from the top down. */
+    List<Cell> asked(int strip) {
+        List<Cell> all = asked.get(strip);
+        all.sort(FROM_ABOVE);
+        return all;
     }
 
     private void eachNear(Box place, Consumer<Cell> each) {

@@ -47,6 +47,7 @@ final class Waters {
      */
     static Waters toOneFailure(Stack stack, Drive drive, Crew crew, boolean forLitres) {
         Waters w = new Waters(stack, drive, crew, Strips.WIDE, forLitres);
+        Upstream.lead(w.strips, drive, w.strips::cells, Upstream::isFrame, crew);
         w.flows = new Flows(w.strips, w.coat, w.drive, Bounds.BUT_THE_LAST);
         w.flows.run(crew, Rain.EVERYWHERE, Flow.MOST - 1);
         return w;
@@ -133,7 +134,7 @@ final class Waters {
         near.forEach(strips::ask);
         Set<String> there = new HashSet<>();
         near.forEach(b -> elevation.openingsMeeting(b).forEach(o -> there.add(o.id())));
-        there.forEach(o -> onReveals(o).forEach(c -> c.isAsked = true));
+        there.forEach(o -> onReveals(o).forEach(strips::ask));
         flows.finish(crew);
         return Arrivals.of(flows, w -> w.cost() == Flow.MOST && w.cell().isAsked, new Paths(coat), crew);
     }

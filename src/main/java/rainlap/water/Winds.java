@@ -75,7 +75,7 @@ final class Winds {
                 double rise = riseUnder(s, i);
                 flow.later(new Lifts.Lift(c, cost, a + s.shift(), b + s.shift(), rise, rise, s.isFurtherIn(i), w, coat.how(Move.LIFT, c.over), line.part(a, b)));
             }
-            int partner = isSteep(line) || !flow.begins(c, cost + 1) ? -1 : s.lapped(i);
+            int partner = isSteep(line) || !flow.overruns(c, cost + 1) ? -1 : s.lapped(i);
             if (partner >= 0) {
                 flow.later(new Lifts.Overrun(c, partner, cost + 1, a + s.shift(), b + s.shift(), w, coat.how(Move.OVERRUN, c.over), line.part(a, b)));
             }
@@ -111,7 +111,7 @@ final class Winds {
             if (flow.begins(c, cost)) {
                 flow.later(new Push(c, cost, right, low, high, lowAt, highAt, lowAt + creep, highAt + creep, x.isFurtherIn(i), -1, w, coat.how(Move.PUSH, c.over), where));
             }
-            int partner = side && flow.begins(c, cost + 1) ? x.lapped(i) : -1;
+            int partner = side && flow.overruns(c, cost + 1) ? x.lapped(i) : -1;
             if (partner >= 0) {
                 flow.later(new Push(c, cost + 1, right, low, high, lowAt, highAt, lowAt + far, highAt + far, false, partner, w, coat.how(Move.OVERRUN, c.over), where));
             }
