@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** What lies over one another between two lines of a slab: a pile with the cell of each of its gaps, an opening of the wall, or the hole of a pipe. */
 final class Column {
-    private static final Run[] NO_RUNS = {};
+    private static final Cell[] NO_CELLS = {};
 
     final Pile pile;
     final Line lower;
@@ -13,9 +13,14 @@ final class Column {
     final int opening;
     /** The pipe that passes there, or -1. */
     final int pipe;
-    /** Of each gap what belongs to it in this slab, from the frame outwards; the last is open to the air. None without a frame. */
-    Run[] runs = NO_RUNS;
-    private Cell[] cells;
+    /** Of each gap, from the frame outwards; the last is open to the air. None without a frame. */
+    private Cell[] cells = NO_CELLS;
+    /** What lies on it, as far as it is known to, and since which x; null if nothing does. */
+    Column above;
+    long since;
+    /** What lies on it in the slab that is looked at, and which slab that is. */
+    Column next;
+    int slab;
 
     Column(Pile pile, Line lower, Line upper, int opening, int pipe) {
         this.pile = pile;
@@ -30,20 +35,49 @@ final class Column {
         return opening < 0 && pipe < 0;
     }
 
-    /** The cell of each gap, once the runs know theirs. */
+    /** The cell of each gap, once they are found. */
     Cell[] cells() {
-        if (cells == null) {
-            cells = new Cell[runs.length];
-            for (int i = 0; i < runs.length; i++) {
-                cells[i] = runs[i].cell;
-            }
-        }
         return cells;
+    }
+
+    /** Itself with its cells, or, if it has others than in the slab before, another one. */
+    Column with(Trapezoids found, int number) {
+        if (!hasCells()) {
+            return this;
+        }
+        boolean isNew = cells.length == 0, isSame = !isNew;
+        for (int gap = 0; isSame && gap < cells.length; gap++) {
+            isSame = cells[gap] == found.cell(number, gap);
+        }
+        if (isSame) {
+            return this;
+        }
+        Column c = isNew ? this : new Column(pile, lower, upper, opening, pipe);
+        c.cells = new Cell[pile.depth() + 1];
+        for (int gap = 0; gap < c.cells.length; gap++) {
+            c.cells[gap] = found.cell(number, gap);
+        }
+        return c;
+    }
+
+    /** Whether the cell of a gap begins at its lower line. */
+    boolean begins(int gap) {
+        return cells[gap].lower.isSame(lower);
+    }
+
+    /** Whether the cell of a gap ends at its upper line. */
+    boolean ends(int gap) {
+        return cells[gap].upper.isSame(upper);
+    }
+
+    /** Whether it would be the same in the next slab, but for its cells. */
+    boolean goesOnAs(Pile p, Line low, Line high, int openingThere, int pipeThere) {
+        return pile == p && opening == openingThere && pipe == pipeThere && lower.isSame(low) && upper.isSame(high);
     }
 
     /** Whether it is one of the same cells. */
     boolean isLike(Column o) {
-        return pile == o.pile && opening == o.opening && pipe == o.pipe && Arrays.equals(cells(), o.cells());
+        return pile == o.pile && opening == o.opening && pipe == o.pipe && Arrays.equals(cells, o.cells);
     }
 
     /** Whether it lies right under another one, whatever is rounded between sloped lines. */
@@ -65,43 +99,5 @@ final class Column {
         boolean isThere = gap == 0 || on > 0;
         boolean same = open ? !isFine && on == below.depth() : on < below.depth() && below.at(on) == pile.at(gap);
         return isThere && same ? on : -1;
-    }
-
-    /** What of one gap lies over one another in a slab: a trapezoid, and a part of a cell. */
-    static final class Run {
-        final int on;
-        final int over;
-        /** The whole pile where the gap is open and cells end at each edge beneath, else null. */
-        final Pile open;
-        final Column first;
-        Column last;
-        /** The pipe over which it begins, or under which it ends, or -1. */
-        int pipe = -1;
-        boolean overPipe;
-        boolean underPipe;
-        Cell cell;
-
-        Run(Column first, int gap, boolean isFine) {
-            this.first = first;
-            this.last = first;
-            Pile p = first.pile;
-            on = gap == 0 ? -1 : p.at(gap - 1);
-            over = gap == p.depth() ? -1 : p.at(gap);
-            open = over < 0 && isFine ? p : null;
-        }
-
-        /** Whether it is the same trapezoid as one of the next slab. */
-        boolean goesOnIn(Run o) {
-            return on == o.on && over == o.over && open == o.open && pipe == o.pipe && overPipe == o.overPipe && underPipe == o.underPipe
-                    && first.lower.isSame(o.first.lower) && last.upper.isSame(o.last.upper);
-        }
-
-        Cell begin(Ground ground, long from, long to) {
-            Cell c = new Cell(ground, from, to, first.lower, last.upper, on, over);
-            c.pipe = pipe;
-            c.overPipe = overPipe;
-            c.underPipe = underPipe;
-            return c;
-        }
     }
 }

@@ -17,7 +17,7 @@ record PipeEdge(Column column, int gap, Where where, long from, long to, long x)
 
     /** Tells each cell of a column; what goes on where the last one ends is that. */
     static void tell(Column c, int pipe, Where where, long from, long to, long x) {
-        for (int gap = 0; gap < c.runs.length && from < to; gap++) {
+        for (int gap = 0; gap < c.cells().length && from < to; gap++) {
             Cell cell = c.cells()[gap];
             cell.pipe = Math.max(cell.pipe, pipe);
             cell.atPipe = cell.atPipe.isEmpty() ? new ArrayList<>(1) : cell.atPipe;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.LongStream;
 import rainlap.geom.Box;
 import rainlap.wall.Side;
-import rainlap.water.Column.Run;
 import rainlap.water.PipeEdge.Where;
 
 /**
@@ -27,8 +26,9 @@ final class Sweep {
     private final Rim.Cut made = new Rim.Cut();
 
     private Active active = new Active();
+    private final Trapezoids trapezoids;
     private List<Column> columns = List.of();
-    private List<Run> open = List.of();
+    private int slab;
 
     /**
      * @param borders of everything that reaches into the band or lies under it, in any order
@@ -42,6 +42,7 @@ final class Sweep {
         this.bottom = bottom;
         this.top = top;
         this.breaks = breaks;
+        trapezoids = new Trapezoids(ground, made.cells());
         byStart = borders.toArray(Border[]::new);
         Arrays.sort(byStart, Comparator.comparingLong(b -> b.line().ax()));
     }
@@ -63,9 +64,10 @@ final class Sweep {
                 from = to;
             }
         }
+        long end = breaks[breaks.length - 1];
         for (Column c : columns) {
-            long x = breaks[breaks.length - 1];
-            made.right().add(new Rim(c, null, c.lower.at(x), c.upper.at(x)));
+            part(c, end);
+            made.right().add(new Rim(c, null, c.lower.at(end), c.upper.at(end)));
         }
         return made;
     }
@@ -76,12 +78,13 @@ final class Sweep {
         Zone zone = new Zone(piles);
         Line below = Line.level(bottom, from, to);
         double mid = (from + to) / 2.0;
-        int i = active.skipTo(bottom, mid, zone);
+        int i = active.skipTo(bottom, mid, zone), known = 0;
         while (true) {
             boolean done = i >= active.size() || active.height(i) >= top;
             Line line = done ? Line.level(top, from, to) : active.line(i);
             if (zone.isInside() && line.at(mid) > below.at(mid)) {
-                out.add(zone.column(below, line));
+                known = firstFrom(known, below.at(from) - 1, from);
+                out.add(zone.column(below, line, columns, known, from));
             }
             if (done) {
                 return out;
@@ -95,70 +98,31 @@ final class Sweep {
         }
     }
 
+    /** The first column of the slab before, from one on, that begins no lower than a height. */
+    private int firstFrom(int start, double height, long x) {
+        int k = start;
+        while (k < columns.size() && columns.get(k).lower.at(x) < height) {
+            k++;
+        }
+        return k;
+    }
+
     /** Joins a slab's columns to one another, and to those of the slab before. */
     private void take(long from, long to) {
         List<Column> now = slab(from, to);
-        double mid = (from + to) / 2.0;
-        List<Run> runs = new ArrayList<>(open.size() + 4);
-        Column before = null;
-        for (Column c : now) {
-            stack(before != null && before.isUnder(c, mid) ? before : null, c, runs);
-            before = c;
+        trapezoids.find(now, from, to, isCut(ground.extent(), from));
+        slab++;
+        for (int i = 0; i < now.size(); i++) {
+            Column c = now.get(i).with(trapezoids, i);
+            c.slab = slab;
+            now.set(i, c);
         }
-        goOn(runs, from, to);
         if (columns.isEmpty()) {
             now.forEach(c -> made.left().add(new Rim(c, null, c.lower.at(from), c.upper.at(from))));
         }
         joinSideways(now, from);
-        joinUpwards(now, from, to, mid);
+        joinUpwards(now, from, to);
         columns = now;
-        open = runs;
-    }
-
-    /** Adds a column on top: gaps between the same two layers go on in it. */
-    private void stack(Column low, Column high, List<Run> runs) {
-        if (low != null && low.hasCells() && high.pipe >= 0) {
-            for (Run r : low.runs) {
-                r.underPipe = true;
-                r.pipe = Math.max(r.pipe, high.pipe);
-            }
-        }
-        if (!high.hasCells()) {
-            return;
-        }
-        boolean goesOn = low != null && low.hasCells();
-        high.runs = new Run[high.pile.depth() + 1];
-        for (int gap = 0; gap < high.runs.length; gap++) {
-            int from = goesOn ? high.goesOnFrom(low.pile, gap, ground.isFine()) : -1;
-            Run r = from < 0 ? new Run(high, gap, ground.isFine()) : low.runs[from];
-            if (from < 0) {
-                r.overPipe = low != null && low.pipe >= 0;
-                r.pipe = r.overPipe ? low.pipe : -1;
-                runs.add(r);
-            }
-            r.last = high;
-            high.runs[gap] = r;
-        }
-    }
-
-    /** Finds the cells of a slab's trapezoids: those of the slab before where they are the same. */
-    private void goOn(List<Run> runs, long from, long to) {
-        boolean cut = isCut(ground.extent(), from);
-        int k = 0;
-        for (Run r : runs) {
-            double low = r.first.lower.at(from);
-            while (k < open.size() && open.get(k).first.lower.at(from) < low - 1) {
-                k++;
-            }
-            Run same = cut ? null : same(r, low, from, k);
-            if (same != null) {
-                r.cell = same.cell;
-                r.cell.x1 = Math.toIntExact(to);
-            } else {
-                r.cell = r.begin(ground, from, to);
-                made.cells().add(r.cell);
-            }
-        }
     }
 
     private static boolean isCut(Box extent, long x) {
@@ -168,19 +132,6 @@ final class Sweep {
     /** Where the cells of a surface are cut though nothing ends there. */
     static LongStream cuts(Box extent) {
         return extent.width() <= VERY_WIDE ? LongStream.empty() : LongStream.iterate(extent.minX(), x -> x < extent.maxX(), x -> x + WIDEST);
-    }
-
-    private Run same(Run r, double low, long x, int start) {
-        for (int k = start; k < open.size(); k++) {
-            Run o = open.get(k);
-            if (o.goesOnIn(r)) {
-                return o;
-            }
-            if (o.first.lower.at(x) > low + 1) {
-                return null;
-            }
-        }
-        return null;
     }
 
     private void joinSideways(List<Column> now, long x) {
@@ -196,7 +147,7 @@ final class Sweep {
             for (int j = k; j < columns.size() && columns.get(j).lower.at(x) < high; j++) {
                 Column left = columns.get(j);
                 double from = Math.max(low, left.lower.at(x)), to = Math.min(high, left.upper.at(x));
-                if (to - from > 0.5) {
+                if (to - from > 0.5 && left != right) {
                     meet(left, right, x, from, to);
                 }
             }
@@ -215,13 +166,13 @@ final class Sweep {
 
     /** What goes on over the line needs no way across. */
     private static void flanks(Column left, Column right, long x, double from, double to) {
-        for (int gap = 0; gap < left.runs.length; gap++) {
-            if (left.runs[gap].cell.x1 == x) {
+        for (int gap = 0; gap < left.cells().length; gap++) {
+            if (left.cells()[gap].x1 == x) {
                 Neighbours.flank(left, gap, right, true, from, to);
             }
         }
-        for (int gap = 0; gap < right.runs.length; gap++) {
-            if (right.runs[gap].cell.x0 == x) {
+        for (int gap = 0; gap < right.cells().length; gap++) {
+            if (right.cells()[gap].x0 == x) {
                 Neighbours.flank(right, gap, left, false, from, to);
             }
         }
@@ -239,10 +190,17 @@ final class Sweep {
         return opening.pile.depth() > 0 ? opening.pile : null;
     }
 
-    private void joinUpwards(List<Column> now, long from, long to, double mid) {
-        for (int i = 0; i + 1 < now.size(); i++) {
-            if (now.get(i).isUnder(now.get(i + 1), mid)) {
-                join(now.get(i), now.get(i + 1), from, to, made);
+    private void joinUpwards(List<Column> now, long from, long to) {
+        double mid = (from + to) / 2.0;
+        for (int i = 0; i < now.size(); i++) {
+            Column high = i + 1 < now.size() ? now.get(i + 1) : null;
+            now.get(i).next = high != null && now.get(i).isUnder(high, mid) ? high : null;
+        }
+        columns.forEach(c -> part(c, from));
+        for (Column c : now) {
+            if (c.above == null && c.next != null) {
+                c.above = c.next;
+                c.since = from;
             }
         }
         if (!now.isEmpty() && now.get(0).lower.isLevel() && now.get(0).lower.ay() == bottom) {
@@ -254,16 +212,24 @@ final class Sweep {
         }
     }
 
+    /** Joins a column to the one that lay on it as far as x, if that does no more. */
+    private void part(Column c, long x) {
+        if (c.above != null && (x == breaks[breaks.length - 1] || c.slab != slab || c.next != c.above)) {
+            join(c, c.above, c.since, x, made);
+            c.above = null;
+        }
+    }
+
     /** Joins what ends at the line between two columns to what begins there. */
     static void join(Column low, Column high, long from, long to, Rim.Cut made) {
         if (low.hasCells() && high.hasCells()) {
-            for (int gap = 0; gap < high.runs.length; gap++) {
-                if (high.runs[gap].first == high) {
+            for (int gap = 0; gap < high.cells().length; gap++) {
+                if (high.begins(gap)) {
                     Neighbours.seam(high, gap, low, false, from, to);
                 }
             }
-            for (int gap = 0; gap < low.runs.length; gap++) {
-                if (low.runs[gap].last == low) {
+            for (int gap = 0; gap < low.cells().length; gap++) {
+                if (low.ends(gap)) {
                     Neighbours.seam(low, gap, high, true, from, to);
                 }
             }

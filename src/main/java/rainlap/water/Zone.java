@@ -1,5 +1,7 @@
 package rainlap.water;
 
+import java.util.List;
+
 /** Where a walk from the bottom of a slab upwards has got to: what pieces lie there, and whether there is a frame behind them. */
 final class Zone {
     private final Pile.Source piles;
@@ -33,7 +35,15 @@ final class Zone {
         return inside;
     }
 
-    Column column(Line lower, Line upper) {
-        return new Column(pile, lower, upper, opening, pipes > 0 ? pipe : -1);
+    /** What lies here between two lines: a column of the slab before where it goes on. */
+    Column column(Line lower, Line upper, List<Column> before, int start, long x) {
+        int here = pipes > 0 ? pipe : -1;
+        double low = lower.at(x);
+        for (int k = start; k < before.size() && before.get(k).lower.at(x) <= low + 1; k++) {
+            if (before.get(k).goesOnAs(pile, lower, upper, opening, here)) {
+                return before.get(k);
+            }
+        }
+        return new Column(pile, lower, upper, opening, here);
     }
 }
