@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rainlap.wall.Side;
 import rainlap.water.How.Move;
 
 /** Follows the water of one upright strip of a wall. Each cell keeps what water has come to its gaps; only what is new there moves on. */
@@ -18,6 +17,7 @@ final class Flow {
     private final Runs runs;
     private final Ways ways;
     private final Pipes pipes;
+    private final Sills sills;
     private final List<Cell> cells;
     private Bounds bounds;
     /** On their way from one line to another, for one failure, into cells that do not lead on: they cannot be begun again. */
@@ -42,6 +42,7 @@ final class Flow {
         this.winds = new Winds(this, coat, drive);
         this.ways = new Ways(coat, bounds, beyond);
         this.pipes = new Pipes(this, coat);
+        this.sills = new Sills(this);
         this.runs = new Runs(this, coat, ways);
         for (int i = 0; i <= MOST; i++) {
             waiting.add(new Agenda());
@@ -199,7 +200,7 @@ final class Flow {
     }
 
     /** Water crosses a line into one of the cells beyond, up to that cell's upper line. */
-    private void fill(Crossing x, int i, long from, long to, Wet w, Move move, Line line) {
+    void fill(Crossing x, int i, long from, long to, Wet w, Move move, Line line) {
         Cell c = x.to(i);
         int cost = w.cost() + x.cost(i);
         if (c.isOpen() || !bounds.begin(cost) || !bounds.leads(c, cost)) {
@@ -250,7 +251,7 @@ final class Flow {
             winds.startFrom(w);
         }
         if (w.running() && w.cell().ground.isSill()) {
-            spreads(w);
+            sills.spreads(w);
         }
     }
 
@@ -270,37 +271,10 @@ final class Flow {
             if (s.ontoSill && w.running()) {
                 fill(s, i, s.to(i).x0, s.to(i).x1, w, Move.FALL, line);
             } else if (s.ontoSill) {
-                intoCorner(w, s, i, b);
+                sills.intoCorner(w, s, i, b);
             } else {
                 fill(s, i, a + s.shift(), b + s.shift(), w, Move.FALL, line);
             }
-        }
-    }
-
-    /** What wind drove and what falls back from a jamb onto the sill spreads no further than the corner. */
-    private void intoCorner(Wet w, Seam s, int i, long upTo) {
-        Cell c = s.to(i);
-        long from = w.cell().ground.surface().side() == Side.LEFT ? c.x0 : c.x1 - 1;
-        wet(new Wet(c, false, w.cost() + s.cost(i), from, from + 1, upTo, upTo, w, s.how(Move.FALL, i), s.line().part(w.from(), upTo)));
-    }
-
-    /** On a sill: over every line and border, to all sides. */
-    private void spreads(Wet w) {
-        Cell c = w.cell();
-        for (Seam s : c.up) {
-            spread(w, s, s.line());
-        }
-        for (Seam s : c.down) {
-            spread(w, s, s.line());
-        }
-        for (Flank f : c.flanks) {
-            spread(w, f, null);
-        }
-    }
-
-    private void spread(Wet w, Crossing x, Line line) {
-        for (int i = 0; i < x.count() && x.to(i).ground == w.cell().ground; i++) {
-            fill(x, i, x.to(i).x0, x.to(i).x1, w, Move.SPREAD, line);
         }
     }
 }

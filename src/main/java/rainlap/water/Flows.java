@@ -62,8 +62,10 @@ final class Flows {
     /** After all that costs less: what costs most, in cells where somebody asks for it. */
     void finish(Crew crew) {
         List<List<Cell>> again = again();
-        eachStrip(crew, i -> flows[i].goOn(again.get(i)));
-        settle(Flow.MOST - 1, crew);
+        for (boolean frame : new boolean[] {false, true}) {
+            eachStrip(crew, i -> flows[i].goOn(again.get(i).stream().filter(c -> c.isOnFrame() == frame).toList()));
+            settle(Flow.MOST - 1, crew);
+        }
         eachStrip(crew, i -> flows[i].beginLast(strips.asked(i)));
         settle(Flow.MOST, crew);
     }
