@@ -34,7 +34,7 @@ final class Cell extends Pool {
     int number;
     /** Whether it borders on something that does not know it from the other side. */
     boolean hasOddSide;
-    /** Whether water may get from here to the frame, or to where somebody asks for ways of most failures, without a further failure. */
+    /** Whether water may get from here to the frame without a further failure, or somebody asks for all that comes here. */
     boolean leads;
     /** Whether somebody asks for ways of most failures here. */
     boolean isAsked;

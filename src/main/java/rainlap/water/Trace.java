@@ -178,8 +178,8 @@ public final class Trace {
     /**
      * Where water comes onto the frame after two failures, which is nearly everywhere, near some places.
      *
-     * @param near boxes of the wall, with the reveals of the openings there: ways that come onto the frame elsewhere are left out, and so are those that fail for the second
-     *     time elsewhere
+     * @param near boxes of the wall, with the reveals of the openings there: ways that come onto the frame elsewhere are left out, and so are those that fail
+     *     elsewhere, be it for the second time or, unless they lead to the frame for that one failure, for the first
      */
     public List<Arrival> ofTwoFailures(List<Box> near, Crew crew) {
         return unfolded.map(u -> u.wall.arrivals(u.flat.ofTwoFailures(near, crew)))

@@ -4,8 +4,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.function.IntFunction;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -13,11 +11,12 @@ import rainlap.material.Edge;
 import rainlap.stack.Crew;
 
 /**
- * From which cells water may get to some others without a further failure: rather a few too many than one too few. Found from there backwards, over the lines that it may have crossed:
- * what parts two cells is known from either side. Water in the open is left out, for rain is there already.
+ * From which cells water may get onto the frame without a further failure: rather a few too many than one too few. Found from the frame backwards, over the lines that the water may have
+ * crossed: what parts two cells is known from either side. Water in the open is left out, for rain is there already.
  *
  * <p>Water that took one failure is followed there alone: nobody asks where else it gets. Upwards a cell is crossed by what is driven only, if it is no higher than the rise or something begins
- * above; sideways, if it is no wider than the creep or something begins beside, or along its lower line or a ledge. In reveals, along sloped lines and round pipes all of it is taken to pass.
+ * above; sideways, if it is no wider than the creep or something begins beside, or along a lower line that holds water, or a ledge. On sills and heads and over sloped lines all of it is taken
+ * to pass, and whatever borders on a pipe leads to the frame.
  */
 final class Upstream {
     /** Lines are known to within a grid unit. */
@@ -28,38 +27,30 @@ final class Upstream {
     private final Deque<Cell> waiting = new ArrayDeque<>();
     /** Of other strips. */
     private final List<Cell> beyond = new ArrayList<>();
-    private final List<Cell> found = new ArrayList<>();
 
     private Upstream(int strip, Drive drive) {
         this.strip = strip;
         this.drive = drive;
     }
 
-    /**
-     * Lets cells know that they lead to some others, or are among them.
-     *
-     * @param among in which cells of each strip one looks for those
-     * @return by strips, those that did not know before
-     */
-    static List<List<Cell>> lead(Strips strips, Drive drive, IntFunction<List<Cell>> among, Predicate<Cell> to, Crew crew) {
+    /** Lets each cell know whether it leads to the frame. */
+    static void find(Strips strips, Drive drive, Crew crew) {
         List<Upstream> all = IntStream.range(0, strips.count()).mapToObj(i -> new Upstream(i, drive)).toList();
-        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(among.apply(u.strip), to)).toList());
+        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(strips.cells(u.strip))).toList());
         List<Cell> crossed = all.stream().flatMap(Upstream::crossed).toList();
         while (!crossed.isEmpty()) {
             crossed.forEach(c -> all.get(c.strip).reached(c));
             crew.all(all.stream().<Supplier<Boolean>>map(u -> u::goOn).toList());
             crossed = all.stream().flatMap(Upstream::crossed).toList();
         }
-        return all.stream().map(u -> u.found).toList();
     }
 
-    /** The frame, and what is always taken to lead there. */
-    static boolean isFrame(Cell c) {
-        return c.isOnFrame() || c.pipe >= 0 || c.hasOddSide;
-    }
-
-    private boolean begin(List<Cell> cells, Predicate<Cell> to) {
-        cells.stream().filter(to).forEach(this::reached);
+    private boolean begin(List<Cell> cells) {
+        for (Cell c : cells) {
+            if (c.isOnFrame() || c.pipe >= 0 || c.hasOddSide) {
+                reached(c);
+            }
+        }
         return goOn();
     }
 
@@ -72,7 +63,6 @@ final class Upstream {
     private void reached(Cell c) {
         if (!c.leads && !c.isOpen()) {
             c.leads = true;
-            found.add(c);
             waiting.push(c);
         }
     }

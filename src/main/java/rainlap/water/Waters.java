@@ -46,8 +46,13 @@ final class Waters {
      * @param forLitres whether its cells can tell how much runs where
      */
     static Waters toOneFailure(Stack stack, Drive drive, Crew crew, boolean forLitres) {
-        Waters w = new Waters(stack, drive, crew, Strips.WIDE, forLitres);
-        Upstream.lead(w.strips, drive, w.strips::cells, Upstream::isFrame, crew);
+        return toOneFailure(stack, drive, crew, Strips.WIDE, forLitres);
+    }
+
+    /** @param strip how wide the strips are that are followed one by one */
+    static Waters toOneFailure(Stack stack, Drive drive, Crew crew, long strip, boolean forLitres) {
+        Waters w = new Waters(stack, drive, crew, strip, forLitres);
+        Upstream.find(w.strips, drive, crew);
         w.flows = new Flows(w.strips, w.coat, w.drive, Bounds.BUT_THE_LAST);
         w.flows.run(crew, Rain.EVERYWHERE, Flow.MOST - 1);
         return w;
@@ -128,7 +133,7 @@ final class Waters {
     /**
      * The ways by which water comes onto the frame through one failure more than it was followed through, near some places; once only.
      *
-     * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail for the second time on their way from there or to there, are left out
+     * @param near boxes of the wall, with the reveals there: ways that come onto the frame further away, or fail on their way from there or to there, are left out
      */
     List<Arrival> further(List<Box> near, Crew crew) {
         near.forEach(strips::ask);

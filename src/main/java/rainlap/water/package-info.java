@@ -93,6 +93,8 @@
  *
  * After two failures water gets nearly everywhere, and what a wall is judged by needs to know of it in few places. So at first all of it is followed through one failure only; the second is followed on
  * from there near those places that ask for it ({@link rainlap.water.Trace#ofTwoFailures}), and everywhere when somebody asks for the {@link rainlap.water.Trace#reach} of two.
+ * Of what took one failure nobody asks but where it comes onto the frame. So it is followed only where it may still get there for nothing ({@code Upstream}), which on a careful wall
+ * is a tenth of the cells, and in all cells near the places that ask for the second: a way through two failures is told where both happen near, or the first led onto the frame.
  *
  * {@link rainlap.water.Inflow} tells the same, for nothing failing, of water that comes in at one place alone, such as a hole; {@link rainlap.water.Trace#worstFrom} follows rain at one
  * place alone over the same cells, which forget what came before.
