@@ -34,7 +34,7 @@ public final class Cladding {
 
     /** The sheets on the wall, in laying order. */
     public static List<Face> sheets(Evidence e) {
-        return e.stack().on(Surface.WALL).stream().filter(Cladding::is).toList();
+        return e.onWall(MaterialKind.CLADDING);
     }
 
     /** The faces of a kind on the wall that share an area with a face and lie inside it, nearer the frame, in laying order. */

@@ -15,6 +15,7 @@ import rainlap.joint.Joint;
 import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
+import rainlap.material.MaterialKind;
 import rainlap.practice.Practice;
 import rainlap.stack.Crew;
 import rainlap.stack.Face;
@@ -101,6 +102,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
     public List<Face> onWall(String piece) {
         Map<String, List<Face>> faces = shared.of(Face.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.piece().id())));
         return faces.getOrDefault(piece, List.of());
+    }
+
+    /** The faces of one kind on the wall, in laying order. */
+    public List<Face> onWall(MaterialKind kind) {
+        Map<MaterialKind, List<Face>> faces = shared.of(MaterialKind.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.piece().material().kind())));
+        return faces.getOrDefault(kind, List.of());
     }
 
     /** The same wall under another practice, the water driven as before. */

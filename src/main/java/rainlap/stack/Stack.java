@@ -40,8 +40,12 @@ public final class Stack {
         List<Integer> seen = IntStream.range(0, elevation.pieces().size())
                 .filter(i -> stage.sees(elevation.pieces().get(i).material().layer())).boxed().toList();
         Map<Surface, List<Face>> bySurface = new HashMap<>();
+        List<Face> wall = new ArrayList<>();
         crew.inRuns(seen, run -> run.stream().flatMap(i -> folding.facesOf(i, elevation.pieces().get(i)).stream()).toList())
-                .forEach(faces -> faces.forEach(f -> bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>()).add(f)));
+                .forEach(faces -> faces.forEach(f -> (f.surface().isWall() ? wall : bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>())).add(f)));
+        if (!wall.isEmpty()) {
+            bySurface.put(Surface.WALL, wall);
+        }
         bySurface.forEach((s, faces) -> stack.surfaces.put(s,
                 new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()))));
         return stack;

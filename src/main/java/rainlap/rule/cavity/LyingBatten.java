@@ -31,7 +31,7 @@ record LyingBatten(Face face, List<Segment> top) {
     /** Those of a wall that have cladding before them, in laying order. */
     static List<LyingBatten> of(Evidence e) {
         List<Face> sheets = Cladding.sheets(e);
-        return e.stack().on(Surface.WALL).stream().filter(f -> Cladding.isOf(f, MaterialKind.BATTEN) && !Battens.isUpright(f)
+        return e.onWall(MaterialKind.BATTEN).stream().filter(f -> !Battens.isUpright(f)
                 && sheets.stream().anyMatch(s -> e.stack().isOutside(s, f) && s.region().overlaps(f.region())))
                 .map(f -> new LyingBatten(f, top(f))).toList();
     }

@@ -15,7 +15,7 @@ final class SheetJoints {
     private SheetJoints() {}
 
     static Stream<Joint> of(Evidence e) {
-        return e.jointsHere().stream().filter(j -> j.surface().isWall() && Cladding.is(j.outer()) && Cladding.is(j.inner()));
+        return Cladding.sheets(e).isEmpty() ? Stream.empty() : e.jointsHere().stream().filter(j -> j.surface().isWall() && Cladding.is(j.outer()) && Cladding.is(j.inner()));
     }
 
     /** Those that lap, whichever way. */

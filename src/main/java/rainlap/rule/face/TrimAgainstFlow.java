@@ -38,7 +38,7 @@ public final class TrimAgainstFlow implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Face> trims = e.stack().on(Surface.WALL).stream().filter(f -> Cladding.isOf(f, MaterialKind.TRIM)).toList();
+        List<Face> trims = e.onWall(MaterialKind.TRIM);
         return trims.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no trim is drawn at this stage")) : trims.stream().flatMap(t -> judge(e, t));
     }
 

@@ -37,7 +37,7 @@ public final class AttackingPair implements Rule {
     public Stream<Outcome> check(Evidence e) {
         List<Outcome> out = new ArrayList<>();
         Set<List<Piece>> told = new HashSet<>();
-        for (Contacts.Contact c : Contacts.of(e.stack(), (a, b) -> !touching(a, b).isEmpty())) {
+        for (Contacts.Contact c : Contacts.of(e, (a, b) -> !touching(a, b).isEmpty())) {
             told.add(List.of(c.outer(), c.inner()));
             out.add(judge(e, c));
         }

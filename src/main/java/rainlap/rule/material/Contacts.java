@@ -13,6 +13,7 @@ import rainlap.geom.Region;
 import rainlap.joint.Sheets;
 import rainlap.material.Layer;
 import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Piece;
@@ -46,8 +47,9 @@ final class Contacts {
      *
      * @param choice by nothing but their materials and whether they are stuck
      */
-    static List<Contact> of(Stack stack, BiPredicate<Piece, Piece> choice) {
-        Map<Kind, Set<Kind>> wanted = wanted(stack, choice);
+    static List<Contact> of(Evidence e, BiPredicate<Piece, Piece> choice) {
+        Stack stack = e.stack();
+        Map<Kind, Set<Kind>> wanted = wanted(e, choice);
         Map<Pair, Contact> out = new LinkedHashMap<>();
         for (Surface s : wanted.isEmpty() ? List.<Surface>of() : stack.surfaces()) {
             for (Face a : stack.on(s)) {
@@ -63,9 +65,8 @@ final class Contacts {
     }
 
     /** Which kinds are chosen beneath which, of those on this wall; kinds with none are left out. */
-    private static Map<Kind, Set<Kind>> wanted(Stack stack, BiPredicate<Piece, Piece> choice) {
-        Map<Kind, Piece> kinds = new HashMap<>();
-        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> kinds.putIfAbsent(Kind.of(f), f.piece())));
+    private static Map<Kind, Set<Kind>> wanted(Evidence e, BiPredicate<Piece, Piece> choice) {
+        Map<Kind, Piece> kinds = e.shared().of(Kind.class, () -> kinds(e.stack()));
         Map<Kind, Set<Kind>> out = new HashMap<>();
         kinds.forEach((a, outer) -> kinds.forEach((b, inner) -> {
             if (choice.test(outer, inner)) {
@@ -73,6 +74,12 @@ final class Contacts {
             }
         }));
         return out;
+    }
+
+    private static Map<Kind, Piece> kinds(Stack stack) {
+        Map<Kind, Piece> kinds = new HashMap<>();
+        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> kinds.putIfAbsent(Kind.of(f), f.piece())));
+        return kinds;
     }
 
     private static void add(Stack stack, Face outer, Face inner, Map<Pair, Contact> out) {

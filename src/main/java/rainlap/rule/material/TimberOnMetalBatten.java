@@ -27,7 +27,7 @@ public final class TimberOnMetalBatten implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Contacts.Contact> all = Contacts.of(e.stack(), (a, b) -> isBatten(a) && isBatten(b) && (isMetal(a) && !isMetal(b) || isMetal(b) && !isMetal(a)));
+        List<Contacts.Contact> all = Contacts.of(e, (a, b) -> isBatten(a) && isBatten(b) && (isMetal(a) && !isMetal(b) || isMetal(b) && !isMetal(a)));
         if (all.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no batten lies on a metal one at this stage"));
         }

@@ -21,7 +21,6 @@ import rainlap.rule.Place;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
-import rainlap.wall.Surface;
 
 /** A side of a loose collar is neither taped nor bonded to the sheet it lies on. */
 public final class UnsealedCollar implements Rule {
@@ -34,7 +33,7 @@ public final class UnsealedCollar implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Face> collars = e.stack().on(Surface.WALL).stream().filter(f -> f.piece().material().kind() == MaterialKind.COLLAR).toList();
+        List<Face> collars = e.onWall(MaterialKind.COLLAR);
         return collars.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the wall has no collar")) : collars.stream().flatMap(c -> judge(e, c).stream());
     }
 

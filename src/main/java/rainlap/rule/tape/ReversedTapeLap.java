@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
+import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.joint.Sheets;
@@ -32,17 +33,21 @@ public final class ReversedTapeLap implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         List<Outcome> out = new ArrayList<>();
-        for (Face outer : e.stack().on(Surface.WALL)) {
-            if (stands(outer)) {
-                e.stack().meeting(Surface.WALL, outer.box()).stream().filter(inner -> stands(inner) && e.stack().isOutside(outer, inner) && isOneRun(outer, inner))
-                        .map(inner -> judge(e, outer, inner)).forEach(out::add);
+        List<Face> standing = e.onWall(MaterialKind.TAPE).stream().filter(ReversedTapeLap::stands).toList();
+        BoxTree tree = new BoxTree(standing.stream().map(Face::box).toList());
+        for (Face outer : standing) {
+            for (int i : tree.meeting(outer.box())) {
+                Face inner = standing.get(i);
+                if (e.stack().isOutside(outer, inner) && isOneRun(outer, inner)) {
+                    out.add(judge(e, outer, inner));
+                }
             }
         }
         return out.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no tape that stands goes on in another length")) : out.stream();
     }
 
     private static boolean stands(Face f) {
-        return f.piece().material().kind() == MaterialKind.TAPE && Sheets.isStrip(f) && f.box().height() > f.box().width();
+        return Sheets.isStrip(f) && f.box().height() > f.box().width();
     }
 
     /** Whether one ends on the other and goes on beyond it. */
