@@ -18,9 +18,8 @@ final class Column {
     /** What lies on it, as far as it is known to, and since which x; null if nothing does. */
     Column above;
     long since;
-    /** What lies on it in the slab that is looked at, and which slab that is. */
+    /** What lies on it in the slab that is looked at; null if nothing does, or it is not there any more. */
     Column next;
-    int slab;
 
     Column(Pile pile, Line lower, Line upper, int opening, int pipe) {
         this.pile = pile;
@@ -68,11 +67,6 @@ final class Column {
     /** Whether the cell of a gap ends at its upper line. */
     boolean ends(int gap) {
         return cells[gap].upper.isSame(upper);
-    }
-
-    /** Whether it would be the same in the next slab, but for its cells. */
-    boolean goesOnAs(Pile p, Line low, Line high, int openingThere, int pipeThere) {
-        return pile == p && opening == openingThere && pipe == pipeThere && lower.isSame(low) && upper.isSame(high);
     }
 
     /** Whether it is one of the same cells. */

@@ -28,7 +28,6 @@ final class Sweep {
     private Active active = new Active();
     private final Trapezoids trapezoids;
     private List<Column> columns = List.of();
-    private int slab;
 
     /**
      * @param borders of everything that reaches into the band or lies under it, in any order
@@ -66,6 +65,7 @@ final class Sweep {
         }
         long end = breaks[breaks.length - 1];
         for (Column c : columns) {
+            c.next = null;
             part(c, end);
             made.right().add(new Rim(c, null, c.lower.at(end), c.upper.at(end)));
         }
@@ -84,7 +84,7 @@ final class Sweep {
             Line line = done ? Line.level(top, from, to) : active.line(i);
             if (zone.isInside() && line.at(mid) > below.at(mid)) {
                 known = firstFrom(known, below.at(from) - 1, from);
-                out.add(zone.column(below, line, columns, known, from));
+                out.add(column(zone, below, line, known, from));
             }
             if (done) {
                 return out;
@@ -107,15 +107,23 @@ final class Sweep {
         return k;
     }
 
+    /** What lies between two lines: a column of the slab before, if it goes on. */
+    private Column column(Zone zone, Line lower, Line upper, int start, long x) {
+        double low = lower.at(x);
+        for (int k = start; k < columns.size() && columns.get(k).lower.at(x) <= low + 1; k++) {
+            if (zone.isStill(columns.get(k), lower, upper)) {
+                return columns.get(k);
+            }
+        }
+        return zone.column(lower, upper);
+    }
+
     /** Joins a slab's columns to one another, and to those of the slab before. */
     private void take(long from, long to) {
         List<Column> now = slab(from, to);
         trapezoids.find(now, from, to, isCut(ground.extent(), from));
-        slab++;
         for (int i = 0; i < now.size(); i++) {
-            Column c = now.get(i).with(trapezoids, i);
-            c.slab = slab;
-            now.set(i, c);
+            now.set(i, now.get(i).with(trapezoids, i));
         }
         if (columns.isEmpty()) {
             now.forEach(c -> made.left().add(new Rim(c, null, c.lower.at(from), c.upper.at(from))));
@@ -192,6 +200,7 @@ final class Sweep {
 
     private void joinUpwards(List<Column> now, long from, long to) {
         double mid = (from + to) / 2.0;
+        columns.forEach(c -> c.next = null);
         for (int i = 0; i < now.size(); i++) {
             Column high = i + 1 < now.size() ? now.get(i + 1) : null;
             now.get(i).next = high != null && now.get(i).isUnder(high, mid) ? high : null;
@@ -214,7 +223,7 @@ final class Sweep {
 
     /** Joins a column to the one that lay on it as far as x, if that does no more. */
     private void part(Column c, long x) {
-        if (c.above != null && (x == breaks[breaks.length - 1] || c.slab != slab || c.next != c.above)) {
+        if (c.above != null && c.next != c.above) {
             join(c, c.above, c.since, x, made);
             c.above = null;
         }

@@ -1,7 +1,5 @@
 package rainlap.water;
 
-import java.util.List;
-
 /** Where a walk from the bottom of a slab upwards has got to: what pieces lie there, and whether there is a frame behind them. */
 final class Zone {
     private final Pile.Source piles;
@@ -35,15 +33,16 @@ final class Zone {
         return inside;
     }
 
-    /** What lies here between two lines: a column of the slab before where it goes on. */
-    Column column(Line lower, Line upper, List<Column> before, int start, long x) {
-        int here = pipes > 0 ? pipe : -1;
-        double low = lower.at(x);
-        for (int k = start; k < before.size() && before.get(k).lower.at(x) <= low + 1; k++) {
-            if (before.get(k).goesOnAs(pile, lower, upper, opening, here)) {
-                return before.get(k);
-            }
-        }
-        return new Column(pile, lower, upper, opening, here);
+    /** Whether a column of the slab before goes on here between two lines, but perhaps for its cells. */
+    boolean isStill(Column before, Line lower, Line upper) {
+        return before.pile == pile && before.opening == opening && before.pipe == pipeHere() && before.lower.isSame(lower) && before.upper.isSame(upper);
+    }
+
+    private int pipeHere() {
+        return pipes > 0 ? pipe : -1;
+    }
+
+    Column column(Line lower, Line upper) {
+        return new Column(pile, lower, upper, opening, pipeHere());
     }
 }
