@@ -72,7 +72,7 @@ final class Passing {
         this.places = places;
         this.tree = new BoxTree(places.stream().map(this::round).toList());
         this.near = places.stream().<List<Nearby>>map(p -> new ArrayList<>(0)).toList();
-        Map<Step, Passer> known = new IdentityHashMap<>();
+        Map<Step, Passer> known = new IdentityHashMap<>(2 * ways.size());
         for (Arrival a : ways) {
             int size = a.path().size();
             Passer end = new Passer(passers++, size, a);

@@ -57,7 +57,7 @@ record Seal(Optional<Point> middle, String why) {
             List<Intervals> seals = new ArrayList<>(List.of(run.cover().taped())), hidden = new ArrayList<>();
             for (Face f : over) {
                 Intervals where = f.across(line, 0, line.length());
-                if (f.piece().material().kind() == MaterialKind.SEALANT) {
+                if (f.kind() == MaterialKind.SEALANT) {
                     seals.add(where);
                 } else if (!Sheets.isStrip(f) && !where.isEmpty()) {
                     hidden.add(where);

@@ -47,7 +47,7 @@ public record Study(Elevation wall, Elevation followed, boolean clad, List<AsDra
     }
 
     private static boolean isClad(Evidence e) {
-        return e.stack().on(Surface.WALL).stream().anyMatch(f -> f.piece().material().kind() == MaterialKind.CLADDING);
+        return e.stack().on(Surface.WALL).stream().anyMatch(f -> f.kind() == MaterialKind.CLADDING);
     }
 
     /** What the results mean and do not mean. */

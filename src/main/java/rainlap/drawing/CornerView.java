@@ -158,7 +158,7 @@ final class CornerView {
             boolean strip = rainlap.joint.Sheets.isStrip(f);
             for (Region r : strip ? Overlay.intersection(List.of(f.region()), wall) : List.<Region>of()) {
                 PaperRegion part = PaperRegion.of(r.shell().points().stream().map(p -> at(right * (p.x() - x), up * (p.y() - y), 0)).toList());
-                out.add(Area.of(part, tone(f.piece().material().kind()), Looks.STRIP_EDGE));
+                out.add(Area.of(part, tone(f.kind()), Looks.STRIP_EDGE));
                 stuck.add(part);
             }
         }
@@ -206,14 +206,14 @@ final class CornerView {
 
     private void part(Side side, Face f, Box near) {
         for (Region r : Overlay.intersection(List.of(f.region()), List.of(Region.of(near)))) {
-            out.add(Area.of(flat(side, r), tone(f.piece().material().kind()), rainlap.joint.Sheets.isStrip(f) ? Looks.STRIP_EDGE : Looks.MEDIUM));
+            out.add(Area.of(flat(side, r), tone(f.kind()), rainlap.joint.Sheets.isStrip(f) ? Looks.STRIP_EDGE : Looks.MEDIUM));
         }
     }
 
     /** A pan on the sill whose end is said to be turned up at this jamb. */
     private Optional<Face> pan() {
         return corner.level() != Side.SILL ? Optional.empty() : evidence.stack().on(new Surface(corner.opening().id(), Side.SILL)).stream()
-                .filter(f -> f.piece().material().kind() == MaterialKind.FLASHING && f.piece().material().profile().endDamMm().orElse(0) > 0)
+                .filter(f -> f.kind() == MaterialKind.FLASHING && f.piece().material().profile().endDamMm().orElse(0) > 0)
                 .filter(f -> f.piece().material().profile().endDams().filter(d -> corner.jamb() == Side.LEFT ? d.atLeft() : d.atRight()).isPresent()).findFirst();
     }
 

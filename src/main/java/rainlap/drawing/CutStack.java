@@ -250,7 +250,7 @@ final class CutStack {
     private boolean hangs(Face soft) {
         double foot = frameFrom;
         return cut.plumb() && goesRound(soft.piece()) && low.filter(t -> t.opening().isEmpty()).isPresent() && !threshold && passes(soft, foot + 1)
-                && evidence.stack().meeting(Surface.WALL, cut.line().box()).stream().filter(f -> f.piece().material().kind() == MaterialKind.FLASHING)
+                && evidence.stack().meeting(Surface.WALL, cut.line().box()).stream().filter(f -> f.kind() == MaterialKind.FLASHING)
                         .anyMatch(f -> evidence.stack().order().isOutside(soft.number(), f.number()) && passes(f, foot - 1) && passes(f, foot + 1));
     }
 

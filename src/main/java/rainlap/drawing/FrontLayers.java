@@ -46,7 +46,7 @@ final class FrontLayers {
     private static List<Mark> pieces(Visibility visibility, PieceMarks pieces, Box window, int rank) {
         List<Mark> out = new ArrayList<>();
         for (Face f : visibility.on(Surface.WALL)) {
-            if (Visibility.rank(f.piece().material().kind()) == rank && f.box().overlaps(window)) {
+            if (Visibility.rank(f.kind()) == rank && f.box().overlaps(window)) {
                 visibility.painted(f).forEach(r -> Overlay.intersection(List.of(r), List.of(Region.of(window))).forEach(part -> out.addAll(pieces.marks(f, part))));
             }
         }

@@ -72,7 +72,7 @@ final class LaidMarks {
     }
 
     private static MaterialKind kind(Face f) {
-        return f.piece().material().kind();
+        return f.kind();
     }
 
     private List<Face> over(Face outer, Predicate<Face> which) {

@@ -71,7 +71,7 @@ final class Legend {
 
     private void collect(Evidence evidence, boolean planes, Ways ways) {
         Set<MaterialKind> kinds = new TreeSet<>();
-        evidence.stack().surfaces().forEach(s -> evidence.stack().on(s).forEach(f -> kinds.add(f.piece().material().kind())));
+        evidence.stack().surfaces().forEach(s -> evidence.stack().on(s).forEach(f -> kinds.add(f.kind())));
         laps(evidence, kinds);
         strips(kinds);
         add(kinds, MaterialKind.SEALANT, "bead of sealant", b -> List.of(Area.of(PaperRegion.of(b.grown(-1.2)), Tone.GREY, Looks.THIN)));

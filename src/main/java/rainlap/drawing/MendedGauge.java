@@ -59,7 +59,7 @@ final class MendedGauge {
     private static Optional<SectionPlan.Gauge> strip(Cut cut, Mended mended) {
         EdgeFrame e = EdgeFrame.of(cut.line());
         for (Face f : mended.evidence().stack().on(Surface.WALL)) {
-            boolean strip = mended.added().contains(f.piece().id()) && f.piece().material().kind() != MaterialKind.SEALANT;
+            boolean strip = mended.added().contains(f.piece().id()) && f.kind() != MaterialKind.SEALANT;
             Intervals in = strip ? e.inside(f.region(), 0) : Intervals.NONE;
             if (!in.isEmpty() && in.from(0) > 1 && in.to(0) < cut.length() - 1) {
                 return Optional.of(new SectionPlan.Gauge(Math.round(cut.from() + in.from(0)), 1, Math.round(in.to(0) - in.from(0)), 0));

@@ -94,7 +94,7 @@ final class Names {
     }
 
     private static boolean isSheet(Face f) {
-        return Visibility.isMembrane(f) || f.piece().material().kind() == MaterialKind.CLADDING;
+        return Visibility.isMembrane(f) || f.kind() == MaterialKind.CLADDING;
     }
 
     private static String cut(String name, TextStyle style) {
@@ -142,7 +142,7 @@ final class Names {
 
     private void piece(String id, List<Face> faces) {
         sought.add(id);
-        MaterialKind kind = faces.get(0).piece().material().kind();
+        MaterialKind kind = faces.get(0).kind();
         List<PaperRegion> shown = faces.stream().flatMap(f -> free(f).stream()).map(view::region).toList();
         if (shown.isEmpty()) {
             unnamed.add(id);

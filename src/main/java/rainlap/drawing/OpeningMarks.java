@@ -72,7 +72,7 @@ final class OpeningMarks {
                 Region flat = LapBands.mapped(r, p -> o.toWall(side, p));
                 Overlay.intersection(List.of(flat), zone).forEach(part -> marks.addAll(look(f, view.region(part))));
             }
-            if (f.piece().material().kind() == MaterialKind.MEMBRANE && isLastMembrane(surface, f)) {
+            if (f.kind() == MaterialKind.MEMBRANE && isLastMembrane(surface, f)) {
                 marks.addAll(laps.tones(surface, r -> LapBands.mapped(r, p -> o.toWall(side, p))));
             }
         }
@@ -85,7 +85,7 @@ final class OpeningMarks {
     }
 
     static List<Mark> look(Face f, PaperRegion p) {
-        return switch (f.piece().material().kind()) {
+        return switch (f.kind()) {
             case TAPE -> Symbols.tape(p);
             case CORNER_PIECE, COLLAR -> Symbols.corner(p);
             case FLASHING -> List.of(Area.of(p, Looks.FLASHING, Looks.NARROW));

@@ -39,7 +39,7 @@ final class PieceMarks {
     List<Mark> ofRank(int rank) {
         List<Mark> out = new ArrayList<>();
         for (Face f : visibility.on(Surface.WALL)) {
-            MaterialKind kind = f.piece().material().kind();
+            MaterialKind kind = f.kind();
             if (Visibility.rank(kind) == rank) {
                 List<Mark> marks = new ArrayList<>();
                 visibility.painted(f).forEach(r -> marks.addAll(marks(f, r)));
@@ -54,7 +54,7 @@ final class PieceMarks {
     /** A part of a face as it looks. */
     List<Mark> marks(Face f, Region r) {
         PaperRegion p = view.region(r);
-        return switch (f.piece().material().kind()) {
+        return switch (f.kind()) {
             case MEMBRANE -> sheet(p, r);
             case TAPE -> Symbols.tape(p);
             case CORNER_PIECE, COLLAR -> Symbols.corner(p);
@@ -115,6 +115,6 @@ final class PieceMarks {
     }
 
     private static boolean hides(Face g) {
-        return g.piece().material().kind() == MaterialKind.CORNER_PIECE || g.piece().material().kind() == MaterialKind.COLLAR;
+        return g.kind() == MaterialKind.CORNER_PIECE || g.kind() == MaterialKind.COLLAR;
     }
 }

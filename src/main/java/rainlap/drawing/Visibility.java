@@ -39,7 +39,7 @@ final class Visibility {
     }
 
     private static int rank(Face f) {
-        return rank(f.piece().material().kind());
+        return rank(f.kind());
     }
 
     /** The faces on a surface in painting order. */
@@ -99,7 +99,7 @@ final class Visibility {
     }
 
     static boolean isMembrane(Face f) {
-        return f.piece().material().kind() == MaterialKind.MEMBRANE;
+        return f.kind() == MaterialKind.MEMBRANE;
     }
 
     /** Battens, cladding, trims: they lie over the wrap. */
@@ -108,11 +108,11 @@ final class Visibility {
     }
 
     static boolean isTape(Face f) {
-        return f.piece().material().kind() == MaterialKind.TAPE;
+        return f.kind() == MaterialKind.TAPE;
     }
 
     /** Sheets of the wrap: their edges show dashed beneath others. */
     static boolean isWrapSheet(Face f) {
-        return Sheets.isSheet(f) && f.piece().material().kind() != MaterialKind.CLADDING;
+        return Sheets.isSheet(f) && f.kind() != MaterialKind.CLADDING;
     }
 }

@@ -24,9 +24,14 @@ public final class Edges extends AbstractList<Segment> implements RandomAccess {
         return new Edges(ends);
     }
 
+    /** One of the four numbers of a segment: x and y of its first end, then of its second. */
+    long at(int i, int which) {
+        return ends[4 * i + which];
+    }
+
     @Override
     public Segment get(int i) {
-        return new Segment(new Point(ends[4 * i], ends[4 * i + 1]), new Point(ends[4 * i + 2], ends[4 * i + 3]));
+        return new Segment(new Point(at(i, 0), at(i, 1)), new Point(at(i, 2), at(i, 3)));
     }
 
     @Override

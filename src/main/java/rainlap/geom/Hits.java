@@ -6,16 +6,16 @@ import java.util.List;
 /** Collects the edges that may end something beside an edge, in that edge's frame. */
 public final class Hits {
     private static final double NOTHING = Profile.NOTHING;
+    private static final double[] NONE = {};
 
     private final EdgeFrame frame;
     private final double from;
     private final double to;
     private final double beyond;
-    /** Four numbers a line, left to right along the edge: s0, t0, s1, t1. */
-    private double[] lines = new double[16];
+    /** Of those that do not run level across the whole stretch. Four numbers a line, left to right along the edge: s0, t0, s1, t1. */
+    private double[] lines = NONE;
     private int end;
-    /** Whether every line so far runs level across the whole stretch, the common case; and the nearest of these. */
-    private boolean level = true;
+    /** The nearest that does, the common case: no other such line is ever seen. */
     private double nearestLevel = Double.POSITIVE_INFINITY;
 
     /** Looks from the stretch from..to of a frame's edge to its left, at what lies further than {@code beyond} away. */
@@ -46,15 +46,21 @@ public final class Hits {
     }
 
     private void keep(double s0, double t0, double s1, double t1) {
+        if (s0 <= from && s1 >= to && t0 == t1) {
+            nearestLevel = Math.min(nearestLevel, t0);
+        } else {
+            append(s0, t0, s1, t1);
+        }
+    }
+
+    private void append(double s0, double t0, double s1, double t1) {
         if (end == lines.length) {
-            lines = Arrays.copyOf(lines, 2 * end);
+            lines = Arrays.copyOf(lines, Math.max(16, 2 * end));
         }
         lines[end++] = s0;
         lines[end++] = t0;
         lines[end++] = s1;
         lines[end++] = t1;
-        level &= s0 <= from && s1 >= to && t0 == t1;
-        nearestLevel = Math.min(nearestLevel, t0);
     }
 
     /** Whether anything of a box may lie before us. */
@@ -80,8 +86,10 @@ public final class Hits {
         }
     }
 
-    public void addEnds(List<Segment> edges) {
-        edges.forEach(this::addEnd);
+    public void addEnds(Edges edges) {
+        for (int i = 0; i < edges.size(); i++) {
+            addEnd(edges.at(i, 0), edges.at(i, 1), edges.at(i, 2), edges.at(i, 3));
+        }
     }
 
     private void addEnd(double ax, double ay, double bx, double by) {
@@ -93,8 +101,12 @@ public final class Hits {
 
     /** How far one sees at each place before the nearest of the lines. */
     public Profile nearest() {
-        if (level) {
+        if (end == 0) {
             return Profile.constant(from, to, nearestLevel);
+        }
+        if (nearestLevel < Double.POSITIVE_INFINITY) {
+            append(from, nearestLevel, to, nearestLevel);
+            nearestLevel = Double.POSITIVE_INFINITY;
         }
         double[] cuts = cuts();
         Profile.Builder out = new Profile.Builder();

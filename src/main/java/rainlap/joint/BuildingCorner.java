@@ -52,7 +52,7 @@ public record BuildingCorner(OutlineEdge edge, Profile wrap, List<OpeningEdge.Tu
             Intervals across = f.across(e, 0, e.length());
             if (Sheets.isStrip(f)) {
                 taped = taped.union(across);
-            } else if (f.piece().material().kind() == MaterialKind.MEMBRANE && !across.isEmpty()) {
+            } else if (f.kind() == MaterialKind.MEMBRANE && !across.isEmpty()) {
                 turns.add(new OpeningEdge.Turn(f, across));
                 for (int i = 0; i < across.count(); i++) {
                     double from = across.from(i), to = across.to(i);

@@ -13,14 +13,18 @@ import rainlap.wall.Surface;
 
 /** All joints of an elevation at a stage, by surface and place. */
 public final class Joints {
+    private static final Comparator<Placed> BY_PLACE = Comparator.comparing(Placed::surface).thenComparing(Placed::start).thenComparing(p -> p.joint.id());
+
     private final List<Joint> all;
     private final List<Open> open;
 
     Joints(List<Joint> all, List<Open> open) {
-        this.all = all.stream().sorted(Comparator.comparing(Joint::surface).thenComparing(Joint::start)
-                .thenComparing(Joint::id)).toList();
+        this.all = all.stream().map(j -> new Placed(j.surface(), j.start(), j)).sorted(BY_PLACE).map(Placed::joint).toList();
         this.open = List.copyOf(open);
     }
+
+    /** With what it is put in order by, which is dear to ask a joint for again and again. */
+    private record Placed(Surface surface, Point start, Joint joint) {}
 
     /** A stretch of a sheet's edge beside which nothing lies, bare side on the right. */
     record Open(Surface surface, Segment line) {}

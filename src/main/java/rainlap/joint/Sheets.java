@@ -24,17 +24,17 @@ public final class Sheets {
 
     /** A sheet that forms joints with others of its barrier. */
     public static boolean isSheet(Face f) {
-        return f.piece().material().kind().isSheetLike() && !isStrip(f);
+        return f.kind().isSheetLike() && !isStrip(f);
     }
 
     /** A tape that is not stuck over its whole face: it covers nothing, and its upper edge catches water. */
     static boolean isLooseTape(Face f) {
-        return f.piece().material().kind() == MaterialKind.TAPE && !f.piece().bond().isFull();
+        return f.kind() == MaterialKind.TAPE && !f.piece().bond().isFull();
     }
 
     /** Whether it keeps rain off what lies beneath: a sheet or an adhered strip of the wrap. */
     public static boolean covers(Face f) {
-        return isStrip(f) || isSheet(f) && f.piece().material().kind() != MaterialKind.CLADDING;
+        return isStrip(f) || isSheet(f) && f.kind() != MaterialKind.CLADDING;
     }
 
     static boolean sameBarrier(Face a, Face b) {

@@ -89,7 +89,7 @@ final class CornerMends {
 
     /** Tapes along most of the jamb, which go down over what is turned up at the sill. */
     private static List<String> jambStrips(Evidence e, OpeningCorner c) {
-        return e.stack().on(new Surface(c.opening().id(), c.jamb())).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && Sheets.isStrip(f)
+        return e.stack().on(new Surface(c.opening().id(), c.jamb())).stream().filter(f -> f.kind() == MaterialKind.TAPE && Sheets.isStrip(f)
                 && 2 * f.box().width() >= c.opening().along(c.jamb())).map(Face::piece).map(Piece::id).distinct().toList();
     }
 

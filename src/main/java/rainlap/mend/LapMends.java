@@ -38,7 +38,7 @@ final class LapMends {
         if (joint.isEmpty()) {
             return Optional.empty();
         }
-        if (joint.get().outer().piece().material().kind() != MaterialKind.MEMBRANE) {
+        if (joint.get().outer().kind() != MaterialKind.MEMBRANE) {
             return TapeMends.tape(e, f);
         }
         boolean patch = joint.get().inner().box().minY() <= joint.get().outer().box().minY();

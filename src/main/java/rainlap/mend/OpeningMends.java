@@ -92,7 +92,7 @@ final class OpeningMends {
         EdgeFrame up = EdgeFrame.of(new Segment(new Point(middle, edge.maxY()), new Point(middle, edge.maxY() + SEARCH)));
         Optional<Above> best = Optional.empty();
         for (Face f : e.stack().meeting(Surface.WALL, new Box(middle, edge.maxY(), middle, edge.maxY() + SEARCH))) {
-            Intervals in = f.piece().material().kind() == MaterialKind.MEMBRANE ? up.inside(f.region(), 0) : Intervals.NONE;
+            Intervals in = f.kind() == MaterialKind.MEMBRANE ? up.inside(f.region(), 0) : Intervals.NONE;
             if (!in.isEmpty() && best.filter(o -> o.foot <= edge.maxY() + in.from(0)).isEmpty()) {
                 best = Optional.of(new Above(f.piece().id(), f.piece().material(), f.piece().bond(), edge.maxY() + Math.round(in.from(0))));
             }

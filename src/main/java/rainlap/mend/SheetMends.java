@@ -70,7 +70,7 @@ final class SheetMends {
     /** The upper edge of a patch tucked in behind the sheet it lies on, which is slit for it; only where that goes on below. */
     static Optional<Edited> tucked(Evidence e, Finding f) {
         long lapped = f.where().box().maxY() - e.practice().get(Limit.COURSE_LAP).hundredths();
-        return LapMends.joint(e, f).filter(j -> j.inner().piece().material().kind() == MaterialKind.MEMBRANE)
+        return LapMends.joint(e, f).filter(j -> j.inner().kind() == MaterialKind.MEMBRANE)
                 .filter(j -> new Edited(e.elevation().pieces()).reachesBelow(j.inner().piece().id(), lapped, j.outer().box().minX(), j.outer().box().maxX())).map(j -> {
             long lap = e.practice().get(Limit.COURSE_LAP).hundredths(), top = f.where().box().maxY();
             String patch = j.outer().piece().id(), sheet = j.inner().piece().id();
@@ -121,7 +121,7 @@ final class SheetMends {
         }
 
         private static List<String> meeting(Evidence e, Box b) {
-            return e.stack().meeting(Surface.WALL, b).stream().filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE)
+            return e.stack().meeting(Surface.WALL, b).stream().filter(f -> f.kind() == MaterialKind.MEMBRANE)
                     .filter(f -> !Overlay.intersection(List.of(f.region()), List.of(Region.of(b))).isEmpty()).map(Face::piece).map(Piece::id).distinct().toList();
         }
     }

@@ -28,7 +28,7 @@ final class WaterMends {
         Optional<Step> step = last(f, Step.Kind.LIFT_UNDER, Step.Kind.PUSH_UNDER);
         return step.flatMap(s -> joint(e, f, s)).map(j -> {
             boolean lift = step.get().kind() == Step.Kind.LIFT_UNDER;
-            boolean flashing = lift && j.inner().piece().material().kind() == MaterialKind.FLASHING;
+            boolean flashing = lift && j.inner().kind() == MaterialKind.FLASHING;
             long driven = MendSizes.driven(e, step.get()), asked = flashing ? Math.max(driven, MendSizes.overUpstand(e)) : MendSizes.lap(e, step.get());
             Edited out = new Edited(e.elevation().pieces());
             String inner = j.inner().piece().id();

@@ -20,7 +20,7 @@ public final class Beside {
         Box near = line.isLevel() ? new Box(b.minX(), b.minY() - within, b.maxX(), b.maxY() + within)
                 : line.isPlumb() ? new Box(b.minX() - within, b.minY(), b.maxX() + within, b.maxY()) : b.grow(within);
         return stack.meeting(Surface.WALL, near).stream()
-                .filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE && reachesInto(f, near))
+                .filter(f -> f.kind() == MaterialKind.MEMBRANE && reachesInto(f, near))
                 .map(f -> f.piece().id()).distinct().toList();
     }
 

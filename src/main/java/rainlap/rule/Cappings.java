@@ -7,6 +7,7 @@ import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
 import rainlap.wall.EdgeRole;
 import rainlap.wall.Elevation;
+import rainlap.wall.OutlineEdge;
 
 /** Which trims and flashings cap a parapet: those that cross its edge and run along it, and do not only end there as a corner trim does. */
 public final class Cappings {
@@ -14,13 +15,19 @@ public final class Cappings {
 
     /** Whether a flashing caps a parapet: it is judged as a capping and not as a flashing. */
     public static boolean isCapping(Elevation e, Face flashing) {
-        return flashing.surface().isWall() && e.outline().edges().stream().filter(o -> o.role() == EdgeRole.PARAPET).map(o -> EdgeFrame.of(o.line()))
-                .anyMatch(frame -> isAlong(flashing, frame));
+        if (flashing.surface().isWall()) {
+            for (OutlineEdge o : e.outline().edges()) {
+                if (o.role() == EdgeRole.PARAPET && isAlong(flashing, EdgeFrame.of(o.line()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether it is a trim or flashing that crosses an edge and runs along it for longer than it comes down from it. */
     public static boolean isAlong(Face f, EdgeFrame edge) {
-        MaterialKind kind = f.piece().material().kind();
+        MaterialKind kind = f.kind();
         if (kind != MaterialKind.TRIM && kind != MaterialKind.FLASHING) {
             return false;
         }

@@ -29,7 +29,7 @@ public final class Cladding {
     }
 
     public static boolean isOf(Face f, MaterialKind kind) {
-        return f.piece().material().kind() == kind;
+        return f.kind() == kind;
     }
 
     /** The sheets on the wall, in laying order. */

@@ -106,7 +106,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     /** The faces of one kind on the wall, in laying order. */
     public List<Face> onWall(MaterialKind kind) {
-        Map<MaterialKind, List<Face>> faces = shared.of(MaterialKind.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.piece().material().kind())));
+        Map<MaterialKind, List<Face>> faces = shared.of(MaterialKind.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.kind())));
         return faces.getOrDefault(kind, List.of());
     }
 

@@ -30,7 +30,7 @@ public final class HeadFlashings {
 
     /** The first opening in the file that this face is a head flashing of. */
     public static Optional<Opening> findOpening(Elevation e, Face f) {
-        return f.piece().material().kind() != MaterialKind.FLASHING ? Optional.empty()
+        return f.kind() != MaterialKind.FLASHING ? Optional.empty()
                 : e.openingsMeeting(f.box().grow(NEAR_HEAD)).stream().filter(o -> isAbove(f, o)).findFirst();
     }
 
@@ -38,7 +38,7 @@ public final class HeadFlashings {
     public static List<String> overEnd(Evidence e, String flashing, long tip) {
         return e.onWall(flashing).stream().findFirst().map(own -> {
             long level = (own.box().minY() + own.box().maxY()) / 2;
-            return e.stack().meeting(Surface.WALL, new Box(tip, level, tip, level)).stream().filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE && e.stack().isOutside(f, own))
+            return e.stack().meeting(Surface.WALL, new Box(tip, level, tip, level)).stream().filter(f -> f.kind() == MaterialKind.MEMBRANE && e.stack().isOutside(f, own))
                     .filter(f -> f.region().covers(tip - (double) Grid.MM, level) && f.region().covers(tip + (double) Grid.MM, level)).map(f -> f.piece().id()).distinct().toList();
         }).orElse(List.of());
     }
@@ -51,7 +51,7 @@ public final class HeadFlashings {
 
     private static boolean isAbove(Face f, Opening o) {
         Box b = f.box(), r = o.rect();
-        return f.piece().material().kind() == MaterialKind.FLASHING && f.surface().isWall()
+        return f.kind() == MaterialKind.FLASHING && f.surface().isWall()
                 && b.minX() < r.maxX() && r.minX() < b.maxX() && Math.abs(b.minY() - r.maxY()) <= NEAR_HEAD;
     }
 }

@@ -18,7 +18,7 @@ public final class LevelBattens {
 
     /** Whether a batten lies on another one, and so with a gap behind it. */
     public static boolean isPackedOff(Stack stack, Face batten) {
-        return stack.meeting(batten.surface(), batten.box()).stream().anyMatch(f -> f != batten && f.piece().material().kind() == MaterialKind.BATTEN
+        return stack.meeting(batten.surface(), batten.box()).stream().anyMatch(f -> f != batten && f.kind() == MaterialKind.BATTEN
                 && stack.isOutside(batten, f) && f.region().overlaps(batten.region()));
     }
 }

@@ -39,7 +39,7 @@ public final class MembraneJoints {
     }
 
     public static boolean isMembrane(Face f) {
-        return f.piece().material().kind() == MaterialKind.MEMBRANE;
+        return f.kind() == MaterialKind.MEMBRANE;
     }
 
     /** The parts of a joint on this wall that a caller chooses on each run, with the least lap on each. */
@@ -55,7 +55,7 @@ public final class MembraneJoints {
     /** Tape that lies over a place on a sheet without being stuck down: it covers nothing there. */
     public static List<String> looseTapes(Evidence e, Face sheet, List<Point> line) {
         Box where = Box.of(line).grow(1);
-        return e.stack().meeting(sheet.surface(), where).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && !f.piece().bond().isFull())
+        return e.stack().meeting(sheet.surface(), where).stream().filter(f -> f.kind() == MaterialKind.TAPE && !f.piece().bond().isFull())
                 .filter(f -> f.region().overlaps(Region.of(where)) && e.stack().isOutside(f, sheet)).map(f -> f.piece().id()).distinct().sorted().toList();
     }
 

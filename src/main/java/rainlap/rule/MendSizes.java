@@ -23,7 +23,7 @@ public final class MendSizes {
 
     /** How far a lap reaches where it is mended: as asked, grid units, and of two sheets no less than wind lifts water there, or pushes it. */
     public static long lap(Evidence e, Joint j, long asked, boolean upwards) {
-        if (Stream.of(j.outer(), j.inner()).anyMatch(f -> f.piece().material().kind() != MaterialKind.MEMBRANE)) {
+        if (Stream.of(j.outer(), j.inner()).anyMatch(f -> f.kind() != MaterialKind.MEMBRANE)) {
             return asked;
         }
         Point a = j.line().get(0), b = j.line().get(j.line().size() - 1);

@@ -39,6 +39,6 @@ public final class Shelter {
         List<Face> outside = there.stream().filter(f -> own.isEmpty() || stack.isOutside(f, own.get())).toList();
         Optional<Face> next = outside.stream().filter(f -> outside.stream().noneMatch(g -> g != f && stack.isOutside(f, g))).findFirst();
         return next.filter(n -> n.piece().material().layer() != Layer.FACE
-                && outside.stream().anyMatch(f -> f != n && f.piece().material().kind() == MaterialKind.CLADDING)).isPresent();
+                && outside.stream().anyMatch(f -> f != n && f.kind() == MaterialKind.CLADDING)).isPresent();
     }
 }

@@ -11,6 +11,7 @@ import rainlap.geom.Intervals;
 import rainlap.geom.Profile;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
+import rainlap.material.MaterialKind;
 import rainlap.wall.Piece;
 import rainlap.wall.Surface;
 
@@ -22,6 +23,7 @@ public final class Face {
     private final Piece piece;
     private final Surface surface;
     private final Region region;
+    private final MaterialKind kind;
     private Link[] links = NONE;
     private Edges free;
 
@@ -37,6 +39,7 @@ public final class Face {
         this.piece = piece;
         this.surface = surface;
         this.region = region;
+        this.kind = piece.material().kind();
     }
 
     /** The piece's number in laying order, from 0. */
@@ -46,6 +49,11 @@ public final class Face {
 
     public Piece piece() {
         return piece;
+    }
+
+    /** What kind of thing the piece is. */
+    public MaterialKind kind() {
+        return kind;
     }
 
     public Surface surface() {
@@ -73,9 +81,10 @@ public final class Face {
 
     /** The region's edges without the folds, interior on the left. */
     public List<Segment> freeEdges() {
-        if (links.length == 0) {
-            return region.edges();
-        }
+        return links.length == 0 ? region.edges() : freeOfFolds();
+    }
+
+    private Edges freeOfFolds() {
         Edges known = free; // read once: two threads may both come first, and then both find the same
         if (known == null) {
             known = withoutFolds();
@@ -111,7 +120,7 @@ public final class Face {
         if (links.length == 0) {
             hits.addEnds(region);
         } else {
-            hits.addEnds(freeEdges());
+            hits.addEnds(freeOfFolds());
         }
         for (Link link : links) {
             if (hits.mayMeet(link.hinge.laidFlat(link.beyond.box()).join(link.along().box()))) {

@@ -29,14 +29,18 @@ final class Folding {
     /** Whether a region of more edges than this overlaps another takes longer to tell than to cut it: that grows with their square. */
     private static final int FEW = 16;
 
+    /** As many edges of an opening are folded round, seen from both sides. */
+    private static final int EDGES = 16;
+
     private final Elevation elevation;
     /** Many pieces fold round the same edges of an opening. */
-    private final Map<Corner, Hinge> hinges = new ConcurrentHashMap<>();
+    private final Map<Corner, Hinge> hinges;
 
     private record Corner(Surface here, Surface there) {}
 
     Folding(Elevation elevation) {
         this.elevation = elevation;
+        hinges = new ConcurrentHashMap<>(EDGES * elevation.openings().size());
     }
 
     List<Face> facesOf(int number, Piece piece) {

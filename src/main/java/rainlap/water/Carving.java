@@ -3,7 +3,6 @@ package rainlap.water;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -45,9 +44,7 @@ final class Carving {
     }
 
     private Rim.Cut cut(Crew crew) {
-        for (Map.Entry<Integer, List<Region>> e : ground.pieces().entrySet()) {
-            e.getValue().forEach(r -> all.add(new Owned(e.getKey(), r)));
-        }
+        ground.laid().forEach(l -> l.regions().forEach(r -> all.add(new Owned(l.number(), r))));
         Rim.Cut made = bands(crew);
         ground.cells.addAll(made.cells());
         return made;
@@ -132,7 +129,7 @@ final class Carving {
         }
         Sweep.cuts(ground.extent()).forEach(breaks::add);
         long[] at = breaks.build().filter(x -> x >= ground.extent().minX() && x <= ground.extent().maxX()).sorted().distinct().toArray();
-        return new Sweep(ground, new Pile.Source(order), borders, at, bottom, top).run();
+        return new Sweep(ground, new Pile.Source(order, members.size()), borders, at, bottom, top).run();
     }
 
     private static void addBreaks(Region r, int k, long bottom, long top, LongStream.Builder breaks) {

@@ -2,8 +2,8 @@ package rainlap.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
@@ -25,7 +25,7 @@ final class Ground {
     private final long left;
     private Coat coat;
     private final boolean isFine;
-    private final TreeMap<Integer, List<Region>> pieces = new TreeMap<>();
+    private final List<Laid> laid = new ArrayList<>();
     final List<Cell> cells = new ArrayList<>();
     /** Which rain is followed: its cells forget what came with the one before. */
     int turn;
@@ -101,22 +101,44 @@ final class Ground {
 
     /** Lays the pieces of a stack on it; parts of one that overlap are made one. */
     void lay(Stack stack) {
-        for (Face f : stack.on(surface)) {
-            pieces.computeIfAbsent(f.number(), n -> new ArrayList<>(1)).add(turned(f.region()));
+        List<Face> faces = stack.on(surface);
+        for (int i = 0, next; i < faces.size(); i = next) {
+            int number = faces.get(i).number();
+            List<Region> parts = List.of(turned(faces.get(i).region()));
+            for (next = i + 1; next < faces.size() && faces.get(next).number() == number; next++) {
+                parts = Stream.concat(parts.stream(), Stream.of(turned(faces.get(next).region()))).toList();
+            }
+            laid.add(new Laid(number, parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts));
         }
-        pieces.replaceAll((n, parts) -> parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts);
     }
+
+    /** What of a piece lies here, by its number. */
+    record Laid(int number, List<Region> regions) {}
 
     /** Gives back the room of what was cut and what lay here; nobody asks for it, or for what the trace asks of pieces, any more. */
     void letGo() {
         cells.clear();
-        pieces.clear();
+        laid.clear();
         coat = null;
     }
 
-    /** The regions of each piece here, by its number. */
-    TreeMap<Integer, List<Region>> pieces() {
-        return pieces;
+    /** What of each piece lies here, in laying order. */
+    List<Laid> laid() {
+        return laid;
+    }
+
+    /** What of one piece lies here. */
+    List<Region> regionsOf(int piece) {
+        int low = 0, high = laid.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (laid.get(mid).number < piece) {
+                low = mid + 1;
+            } else {
+                high = mid;
+            }
+        }
+        return low < laid.size() && laid.get(low).number == piece ? laid.get(low).regions : List.of();
     }
 
     boolean isFine() {

@@ -11,11 +11,13 @@ final class Pile {
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
         private final Ordered order;
-        private final Map<Key, Pile> known = new HashMap<>();
+        private final Map<Key, Pile> known;
         private final Pile empty = new Pile(new int[0]);
 
-        Source(Ordered order) {
+        /** @param pieces how many there are: there will be some more piles */
+        Source(Ordered order, int pieces) {
             this.order = order;
+            known = new HashMap<>(2 * pieces);
         }
 
         Pile empty() {

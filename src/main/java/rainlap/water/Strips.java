@@ -17,7 +17,7 @@ final class Strips {
 
     static final Comparator<Cell> FROM_ABOVE = Comparator.comparingInt(c -> c.number);
 
-    private final List<List<Cell>> cells = new ArrayList<>();
+    private final List<List<Cell>> cells;
     private final List<List<Cell>> asked = new ArrayList<>();
     private final Box wall;
     private final long width;
@@ -32,27 +32,39 @@ final class Strips {
     Strips(List<Ground> grounds, long width, Crew crew) {
         this.width = width;
         wall = grounds.get(0).extent();
-        for (int i = 0; i <= stripAt(wall.maxX() - 1); i++) {
-            cells.add(new ArrayList<>());
-            asked.add(new ArrayList<>());
-        }
+        Cell[][] strips = given(grounds, stripAt(wall.maxX() - 1) + 1);
+        reach = new long[strips.length];
+        tallest = new double[strips.length];
+        cells = crew.all(IntStream.range(0, strips.length).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i, strips[i])).toList());
+    }
+
+    private Cell[][] given(List<Ground> grounds, int count) {
+        int[] sizes = new int[count];
         for (Ground g : grounds) {
             for (Cell c : g.cells) {
                 c.strip = stripAt(g.isWall() ? c.x0 : g.left());
-                cells.get(c.strip).add(c);
+                sizes[c.strip]++;
             }
         }
-        reach = new long[cells.size()];
-        tallest = new double[cells.size()];
-        crew.all(IntStream.range(0, cells.size()).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i)).toList());
+        Cell[][] strips = new Cell[count][];
+        for (int i = 0; i < count; i++) {
+            strips[i] = new Cell[sizes[i]];
+            asked.add(new ArrayList<>());
+        }
+        int[] filled = new int[count];
+        for (Ground g : grounds) {
+            for (Cell c : g.cells) {
+                strips[c.strip][filled[c.strip]++] = c;
+            }
+        }
+        return strips;
     }
 
     private int stripAt(long x) {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
-    private List<Cell> numbered(int number) {
-        List<Cell> strip = cells.get(number);
+    private List<Cell> numbered(int number, Cell[] strip) {
         reach[number] = wall.minX();
         for (Cell c : strip) {
             c.freeze();
@@ -65,17 +77,21 @@ final class Strips {
         for (int i = 0; i < sorted.length; i++) {
             sorted[i].number = i;
         }
-        return cells.set(number, Arrays.asList(sorted));
+        return Arrays.asList(sorted);
     }
 
     /** Of one height in the order in which they were cut. */
-    private static Cell[] fromTheTop(List<Cell> strip) {
-        long[] keys = new long[strip.size()];
+    private static Cell[] fromTheTop(Cell[] strip) {
+        long[] keys = new long[strip.length];
         for (int i = 0; i < keys.length; i++) {
-            keys[i] = -((long) strip.get(i).height) << Integer.SIZE | i;
+            keys[i] = -((long) strip[i].height) << Integer.SIZE | i;
         }
         Arrays.sort(keys);
-        return Arrays.stream(keys).mapToObj(k -> strip.get((int) k)).toArray(Cell[]::new);
+        Cell[] sorted = new Cell[strip.length];
+        for (int i = 0; i < keys.length; i++) {
+            sorted[i] = strip[(int) keys[i]];
+        }
+        return sorted;
     }
 
     /** The wall's cells that share an area with a box of it, by strips and from the top down. */

@@ -59,7 +59,7 @@ final class Underlay {
     }
 
     private void read(int sheet, boolean sideways, int sign) {
-        for (Region r : cell.ground.pieces().getOrDefault(sheet, List.of())) {
+        for (Region r : cell.ground.regionsOf(sheet)) {
             for (int k = 0; k < r.edgeCount(); k++) {
                 double[] e = sideways ? new double[] {r.ay(k), sign * r.ax(k), r.by(k), sign * r.bx(k)} : new double[] {r.ax(k), r.ay(k), r.bx(k), r.by(k)};
                 if (Math.min(e[0], e[2]) < to && Math.max(e[0], e[2]) > from && e[0] != e[2]) {

@@ -32,7 +32,7 @@ record CornerBeads(Face bead, Intervals along, List<Crossing> under, Intervals o
     static List<CornerBeads> of(Evidence e, BuildingCorner c) {
         EdgeFrame fold = CornerStretch.frame(c);
         Box near = c.edge().line().box().grow(NEAR);
-        return e.stack().meeting(Surface.WALL, near).stream().filter(f -> f.piece().material().kind() == MaterialKind.SEALANT && runsAlong(fold, f))
+        return e.stack().meeting(Surface.WALL, near).stream().filter(f -> f.kind() == MaterialKind.SEALANT && runsAlong(fold, f))
                 .map(f -> of(e, fold, f)).filter(b -> !b.along.isEmpty()).toList();
     }
 

@@ -55,7 +55,7 @@ public record CornerStrip(Evidence evidence, Box fold, Box onWall, List<Face> be
     }
 
     private static Stream<Face> membranes(Evidence e, Box at) {
-        return e.stack().meeting(Surface.WALL, at).stream().filter(f -> f.piece().material().kind() == MaterialKind.MEMBRANE && isOver(f, at));
+        return e.stack().meeting(Surface.WALL, at).stream().filter(f -> f.kind() == MaterialKind.MEMBRANE && isOver(f, at));
     }
 
     private static boolean isOver(Face f, Box at) {
@@ -94,11 +94,11 @@ public record CornerStrip(Evidence evidence, Box fold, Box onWall, List<Face> be
     }
 
     private static boolean isTape(Face f) {
-        return f.piece().material().kind() == MaterialKind.TAPE;
+        return f.kind() == MaterialKind.TAPE;
     }
 
     private static boolean isBead(Face f) {
-        return f.piece().material().kind() == MaterialKind.SEALANT;
+        return f.kind() == MaterialKind.SEALANT;
     }
 
     /** The membranes it is laid over, in laying order. */

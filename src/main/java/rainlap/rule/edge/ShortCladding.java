@@ -25,7 +25,7 @@ public final class ShortCladding implements Rule {
     static final RuleInfo INFO = RuleInfo.of("short-cladding", "cladding ends too high", RuleInfo.Theme.EDGES, Limit.CLADDING_BELOW_FRAME);
     /** Cladding that ends up to 300 mm above the base was meant to reach it. Our own choice: common practice, no source. */
     private static final double NEAR = 30_000;
-    static final Predicate<Face> CLADDING = f -> f.piece().material().kind() == MaterialKind.CLADDING;
+    static final Predicate<Face> CLADDING = f -> f.kind() == MaterialKind.CLADDING;
 
     @Override
     public RuleInfo info() {

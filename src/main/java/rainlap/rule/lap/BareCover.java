@@ -35,7 +35,7 @@ public record BareCover(Evidence evidence, Box whole, List<String> parting, Opti
         for (Bare b : e.bare()) {
             Optional<Box> between = between(b.region().box(), place);
             List<Face> there = between.map(g -> over(e, g)).orElse(List.of());
-            if (!there.isEmpty() && there.stream().allMatch(f -> Sheets.isStrip(f) && f.piece().material().kind() == MaterialKind.TAPE)) {
+            if (!there.isEmpty() && there.stream().allMatch(f -> Sheets.isStrip(f) && f.kind() == MaterialKind.TAPE)) {
                 whole = whole.join(b.region().box());
                 there.stream().map(f -> f.piece().id()).filter(id -> !parting.contains(id)).forEach(parting::add);
             }
@@ -115,7 +115,7 @@ public record BareCover(Evidence evidence, Box whole, List<String> parting, Opti
     List<String> jambTapes(Opening o) {
         Box jamb = isLeft(o) ? new Box(o.rect().maxX(), whole.minY(), Math.max(whole.minX(), o.rect().maxX() + 1), whole.maxY())
                 : new Box(Math.min(whole.maxX(), o.rect().minX() - 1), whole.minY(), o.rect().minX(), whole.maxY());
-        return over(evidence, jamb).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && Sheets.isStrip(f))
+        return over(evidence, jamb).stream().filter(f -> f.kind() == MaterialKind.TAPE && Sheets.isStrip(f))
                 .filter(f -> 2 * (Math.min(f.box().maxY(), jamb.maxY()) - Math.max(f.box().minY(), jamb.minY())) >= jamb.height()).map(f -> f.piece().id()).distinct().toList();
     }
 }

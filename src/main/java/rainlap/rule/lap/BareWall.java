@@ -45,7 +45,7 @@ public final class BareWall implements Rule {
 
     private static boolean isClad(Evidence e, Bare bare) {
         return e.stack().meeting(Surface.WALL, bare.region().box()).stream()
-                .anyMatch(f -> f.piece().material().kind() == MaterialKind.CLADDING && f.region().overlaps(bare.region()));
+                .anyMatch(f -> f.kind() == MaterialKind.CLADDING && f.region().overlaps(bare.region()));
     }
 
     /** Ids of what borders it, in laying order. */

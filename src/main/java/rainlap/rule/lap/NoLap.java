@@ -40,7 +40,7 @@ final class NoLap {
 
     Stream<Outcome> check(Evidence e) {
         List<Joint> joints = e.jointsHere().stream()
-                .filter(j -> j.outer().piece().material().kind() != MaterialKind.CLADDING).toList();
+                .filter(j -> j.outer().kind() != MaterialKind.CLADDING).toList();
         if (joints.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no two sheets meet"));
         }

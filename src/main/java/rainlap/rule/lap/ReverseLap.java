@@ -53,12 +53,12 @@ public final class ReverseLap implements Rule {
     }
 
     private static boolean isCladding(Joint j) {
-        return j.outer().piece().material().kind() == MaterialKind.CLADDING;
+        return j.outer().kind() == MaterialKind.CLADDING;
     }
 
     /** A flashing on the battens stands off the wrap, and what runs down the wrap goes on behind it. */
     private static boolean isOnBattens(Evidence e, Joint j) {
-        return j.outer().piece().material().kind() == MaterialKind.FLASHING && Cladding.isOnBatten(e, j.outer());
+        return j.outer().kind() == MaterialKind.FLASHING && Cladding.isOnBatten(e, j.outer());
     }
 
     private static Stream<Outcome> judge(Evidence e, Joint j) {
@@ -134,7 +134,7 @@ public final class ReverseLap implements Rule {
         String outer = j.outer().piece().id(), inner = j.inner().piece().id();
         Place where = Place.line(e.elevation(), j.surface(), s.line());
         String cover = e.practice().get(Limit.TAPE_COVER).number();
-        boolean strip = j.outer().piece().material().kind() == MaterialKind.TAPE;
+        boolean strip = j.outer().kind() == MaterialKind.TAPE;
         String mend = strip ? "Stick " + outer + " down over its whole face, or cover its upper edge with a tape "
                 : "Tuck the upper edge of " + outer + " in behind " + inner + " by "
                         + e.practice().get(Limit.COURSE_LAP).number() + ", or cover the whole of it with a tape ";

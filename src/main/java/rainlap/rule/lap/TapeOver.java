@@ -24,7 +24,7 @@ record TapeOver(List<String> along, List<String> across) {
         Box line = Box.of(s.line());
         boolean level = line.width() >= line.height();
         Region near = Region.of(line.grow(1));
-        List<Face> over = e.stack().meeting(j.surface(), line.grow(1)).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && Sheets.isStrip(f))
+        List<Face> over = e.stack().meeting(j.surface(), line.grow(1)).stream().filter(f -> f.kind() == MaterialKind.TAPE && Sheets.isStrip(f))
                 .filter(f -> f.region().overlaps(near) && e.stack().isOutside(f, j.outer())).toList();
         List<String> along = ids(over.stream().filter(f -> level == f.box().width() >= f.box().height()));
         return new TapeOver(along, ids(over.stream()).stream().filter(id -> !along.contains(id)).toList());

@@ -116,7 +116,7 @@ final class Contacts {
     /** Whether a piece of the face lies on battens, and so clear of the wrap. */
     private static boolean standsOff(Stack stack, Face outer, Face inner) {
         return outer.piece().material().layer() == Layer.FACE && inner.piece().material().layer() == Layer.WRAP
-                && stack.meeting(outer.surface(), outer.box()).stream().anyMatch(f -> f.piece().material().kind() == MaterialKind.BATTEN
+                && stack.meeting(outer.surface(), outer.box()).stream().anyMatch(f -> f.kind() == MaterialKind.BATTEN
                         && f.box().overlaps(outer.box()) && stack.isOutside(outer, f));
     }
 

@@ -49,7 +49,7 @@ public final class ClosedSill implements Rule {
     private static List<Face> flanges(Evidence e, Opening o) {
         Box r = o.rect();
         return e.stack().meeting(Surface.WALL, new Box(r.minX(), r.minY() - NEAR, r.maxX(), r.minY())).stream()
-                .filter(f -> f.piece().material().kind() == MaterialKind.FRAME && f.box().minY() < r.minY() && f.box().minY() >= r.minY() - NEAR
+                .filter(f -> f.kind() == MaterialKind.FRAME && f.box().minY() < r.minY() && f.box().minY() >= r.minY() - NEAR
                         && f.box().minX() < r.maxX() && r.minX() < f.box().maxX()).toList();
     }
 
@@ -63,7 +63,7 @@ public final class ClosedSill implements Rule {
         Intervals open = Intervals.of(0, edge.length());
         List<String> closing = new ArrayList<>();
         for (Face f : e.stack().meeting(Surface.WALL, foot.box().grow(3))) {
-            boolean closes = Sheets.isStrip(f) && e.stack().isOutside(f, flange) || f.piece().material().kind() == MaterialKind.SEALANT;
+            boolean closes = Sheets.isStrip(f) && e.stack().isOutside(f, flange) || f.kind() == MaterialKind.SEALANT;
             Intervals here = closes ? f.across(edge, 0, edge.length()) : Intervals.NONE;
             if (!here.isEmpty()) {
                 open = open.minus(here);

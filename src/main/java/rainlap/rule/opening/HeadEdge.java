@@ -52,7 +52,7 @@ final class HeadEdge {
             }
             if (Sheets.isStrip(f) && outside) {
                 strips.add(f);
-            } else if (f.piece().material().kind() == MaterialKind.MEMBRANE) {
+            } else if (f.kind() == MaterialKind.MEMBRANE) {
                 (outside ? over : behind).add(f);
             }
         }

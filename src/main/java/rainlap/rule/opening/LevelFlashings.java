@@ -35,9 +35,9 @@ final class LevelFlashings {
     /** Judges each once, in laying order; without any, one answer that there is none. */
     static Stream<Outcome> each(Evidence e, Function<Piece, Outcome> judge) {
         Map<String, Piece> found = new LinkedHashMap<>();
-        for (Face f : e.stack().on(Surface.WALL)) {
+        for (Face f : e.onWall(MaterialKind.FLASHING)) {
             Piece p = f.piece();
-            if (p.material().kind() == MaterialKind.FLASHING && isLevel(p) && !Cappings.isCapping(e.elevation(), f)) {
+            if (isLevel(p) && !Cappings.isCapping(e.elevation(), f)) {
                 found.putIfAbsent(p.id(), p);
             }
         }

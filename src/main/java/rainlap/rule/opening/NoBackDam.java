@@ -35,7 +35,7 @@ public final class NoBackDam implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         return Openings.withReveal(e, e.elevation().openings().stream().filter(o -> o.reveal() > 0).flatMap(o -> {
-            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.piece().material().kind() == MaterialKind.FLASHING).toList();
+            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.kind() == MaterialKind.FLASHING).toList();
             return pans.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id())) : pans.stream().map(f -> judge(e, o, f));
         }));
     }

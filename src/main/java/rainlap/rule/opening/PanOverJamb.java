@@ -35,7 +35,7 @@ public final class PanOverJamb implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         return Openings.withReveal(e, e.elevation().openings().stream().filter(o -> o.reveal() > 0).flatMap(o -> {
-            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.piece().material().kind() == MaterialKind.FLASHING).toList();
+            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.kind() == MaterialKind.FLASHING).toList();
             return pans.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id()))
                     : pans.stream().flatMap(pan -> Stream.of(Side.LEFT, Side.RIGHT).map(jamb -> judge(e, new End(o, pan, jamb))));
         }));
@@ -73,7 +73,7 @@ public final class PanOverJamb implements Rule {
 
         /** Tapes that run along at least half of the jamb and come down to behind or in front of the turned-up end. */
         List<Face> strips(Evidence e, long high) {
-            return e.stack().on(surface()).stream().filter(f -> f.piece().material().kind() == MaterialKind.TAPE && Sheets.isStrip(f) && f.number() != pan.number()
+            return e.stack().on(surface()).stream().filter(f -> f.kind() == MaterialKind.TAPE && Sheets.isStrip(f) && f.number() != pan.number()
                     && 2 * f.box().width() >= opening.along(jamb) && f.box().minX() < high && f.box().minY() < pan.box().maxY()).toList();
         }
     }

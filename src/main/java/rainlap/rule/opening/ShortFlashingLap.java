@@ -47,12 +47,12 @@ public final class ShortFlashingLap implements Rule {
     }
 
     private static boolean isFlashing(Evidence e, Face f) {
-        return f.piece().material().kind() == MaterialKind.FLASHING && !Cappings.isCapping(e.elevation(), f);
+        return f.kind() == MaterialKind.FLASHING && !Cappings.isCapping(e.elevation(), f);
     }
 
     /** Flashings that end beside one another: under a sheet those make no joint of their own. */
     private static Stream<Outcome> meeting(Evidence e) {
-        return e.stack().on(Surface.WALL).stream().filter(f -> isLevel(e, f)).flatMap(left -> {
+        return e.onWall(MaterialKind.FLASHING).stream().filter(f -> isLevel(e, f)).flatMap(left -> {
             Box end = left.box();
             List<Face> near = e.stack().meeting(Surface.WALL, new Box(end.maxX(), end.minY(), end.maxX() + WIDEST, end.maxY())).stream()
                     .filter(f -> isLevel(e, f) && isLevelWith(f.box(), end)).toList();
@@ -102,7 +102,7 @@ public final class ShortFlashingLap implements Rule {
     /** A bead that crosses the whole joint, between the flashings or along their edge. */
     private static boolean hasSealant(Evidence e, Joint j) {
         Box edge = Box.of(j.line());
-        return e.stack().meeting(j.surface(), edge.grow(j.lap())).stream().filter(f -> f.piece().material().kind() == MaterialKind.SEALANT)
+        return e.stack().meeting(j.surface(), edge.grow(j.lap())).stream().filter(f -> f.kind() == MaterialKind.SEALANT)
                 .anyMatch(f -> f.box().minY() <= edge.minY() && f.box().maxY() >= edge.maxY());
     }
 

@@ -32,7 +32,7 @@ final class SillFlashings {
     }
 
     private static boolean isFlashing(Face f) {
-        return f.piece().material().kind() == MaterialKind.FLASHING;
+        return f.kind() == MaterialKind.FLASHING;
     }
 
     private static boolean isBelow(Box f, Box r) {

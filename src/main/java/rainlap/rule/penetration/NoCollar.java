@@ -57,7 +57,7 @@ public final class NoCollar implements Rule {
 
     /** A collar is made to lie close to the pipe; anything else must stick. */
     private static boolean closes(Face f) {
-        MaterialKind kind = f.piece().material().kind();
+        MaterialKind kind = f.kind();
         return kind == MaterialKind.COLLAR || Sheets.isStrip(f) || kind == MaterialKind.MEMBRANE && f.piece().bond().isFull();
     }
 
@@ -67,7 +67,7 @@ public final class NoCollar implements Rule {
 
     private static Outcome broken(Evidence e, Penetration p, List<Face> beside, long openShare) {
         boolean none = beside.stream().noneMatch(NoCollar::closes);
-        List<String> sheets = ids(beside.stream().filter(f -> closes(f) || f.piece().material().kind() == MaterialKind.MEMBRANE).toList());
+        List<String> sheets = ids(beside.stream().filter(f -> closes(f) || f.kind() == MaterialKind.MEMBRANE).toList());
         String name = p.id() + " (" + p.kind() + ")", by = sheets.isEmpty() ? "the wall" : PieceWords.list(sheets);
         String drawn = none ? "no collar" : "open over " + openShare + " in 100";
         return Finding.of(INFO, Place.area(e.elevation(), Surface.WALL, List.of(p.region())), sheets).source(SOURCE)

@@ -86,7 +86,7 @@ final class OpeningStrips {
     }
 
     private static void add(Face f, Map<Integer, List<Face>> byPiece) {
-        if (Sheets.isStrip(f) && f.piece().material().kind() == MaterialKind.TAPE) {
+        if (Sheets.isStrip(f) && f.kind() == MaterialKind.TAPE) {
             byPiece.computeIfAbsent(f.number(), n -> new ArrayList<>()).add(f);
         }
     }
