@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import rainlap.practice.Practice;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.JointRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.stack.Crew;
@@ -44,9 +45,7 @@ public final class Checker {
 
     static CheckResult check(Evidence evidence, List<Rule> rules, Crew crew) {
         Checker run = new Checker();
-        List<Supplier<Judged>> all = new ArrayList<>();
-        rules.stream().sorted(Comparator.comparing(r -> r.info().id())).forEach(r -> all.add(() -> judge(r, evidence)));
-        Found<List<Judged>> judged = new Found<>(() -> crew.all(all));
+        Found<List<Judged>> judged = new Found<>(() -> judged(rules, evidence, crew));
         crew.all(List.of(judged, new Found<>(evidence.trace()::packed)));
         judged.found().forEach(run::take);
         OnePlace.Merged merged = OnePlace.merged(evidence, run.findings, crew);
@@ -55,32 +54,19 @@ public final class Checker {
         return new CheckResult(told, ranked(merged.findings()), run.held, run.notApplicable, run.unchecked, run.crashes);
     }
 
-    /** What one rule answered, and of how many places that they are as asked; where it failed, nothing but how. */
-    private record Judged(String rule, List<Outcome> outcomes, int held, Optional<Crash> crash) {}
-
-    private static Judged judge(Rule rule, Evidence evidence) {
-        String id = rule.info().id();
-        try {
-            List<Outcome> told = new ArrayList<>();
-            int[] held = {0};
-            rule.check(evidence).forEach(o -> {
-                if (o instanceof Outcome.Holds) {
-                    held[0]++;
-                } else {
-                    told.add(o);
-                }
-            });
-            return new Judged(id, told, held[0], Optional.empty());
-        } catch (RuntimeException e) {
-            return new Judged(id, List.of(), 0, Optional.of(new Crash(id, e.getClass().getSimpleName() + ": " + e.getMessage())));
-        }
+    private static List<Judged> judged(List<Rule> rules, Evidence e, Crew crew) {
+        Map<Boolean, List<Rule>> ofJoints = rules.stream().collect(Collectors.partitioningBy(r -> r instanceof JointRule));
+        List<Supplier<List<Judged>>> all = new ArrayList<>();
+        all.add(() -> Judged.jointByJoint(ofJoints.get(true).stream().map(JointRule.class::cast).toList(), e, crew));
+        ofJoints.get(false).forEach(r -> all.add(() -> List.of(Judged.by(r, e))));
+        return crew.all(all).stream().flatMap(List::stream).sorted(Comparator.comparing(Judged::rule)).toList();
     }
 
     private void take(Judged judged) {
-        judged.crash.ifPresent(crashes::add);
-        judged.outcomes.forEach(o -> take(judged.rule, o));
-        if (judged.held > 0) {
-            held.put(judged.rule, judged.held);
+        judged.crash().ifPresent(crashes::add);
+        judged.outcomes().forEach(o -> take(judged.rule(), o));
+        if (judged.held() > 0) {
+            held.put(judged.rule(), judged.held());
         }
     }
 

@@ -30,12 +30,17 @@ public final class MembraneJoints {
     }
 
     static List<Joint> among(List<Joint> joints) {
-        return joints.stream().filter(j -> isMembrane(j.outer()) && isMembrane(j.inner())).toList();
+        return joints.stream().filter(MembraneJoints::is).toList();
     }
 
-    /** Those that lap the right way: course laps and end laps. */
-    public static Stream<Joint> laps(Evidence e) {
-        return of(e).filter(j -> j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.END_LAP);
+    /** Whether a joint is one of membrane with membrane. */
+    public static boolean is(Joint j) {
+        return isMembrane(j.outer()) && isMembrane(j.inner());
+    }
+
+    /** Whether it is one that laps the right way: a course lap or an end lap. */
+    public static boolean isLap(Joint j) {
+        return (j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.END_LAP) && is(j);
     }
 
     public static boolean isMembrane(Face f) {

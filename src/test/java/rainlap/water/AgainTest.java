@@ -129,7 +129,7 @@ class AgainTest {
         Waters followed = new Waters(stack, DRIVE, Crew.ALONE);
         assertTrue(followed.grounds().stream().anyMatch(g -> !g.cells.isEmpty()));
         new Again(stack, DRIVE, followed).letGo();
-        assertTrue(followed.grounds().stream().allMatch(g -> g.cells.isEmpty() && g.pieces().isEmpty()));
+        assertTrue(followed.grounds().stream().allMatch(g -> g.cells.isEmpty() && g.laid().isEmpty()));
     }
 
     private static Again again(Stack stack) {

@@ -37,7 +37,7 @@ public final class EndLapNearOpening implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         List<Opening> openings = e.elevation().openings();
-        List<Joint> ends = EndLaps.onWall(e).toList();
+        List<Joint> ends = EndLaps.onWall(e);
         if (openings.isEmpty() || ends.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply(openings.isEmpty() ? "the wall has no openings" : "no course has an end lap"));
         }

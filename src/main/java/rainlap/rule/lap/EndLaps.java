@@ -1,7 +1,7 @@
 package rainlap.rule.lap;
 
 import java.util.Comparator;
-import java.util.stream.Stream;
+import java.util.List;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -22,9 +22,9 @@ final class EndLaps {
      * sheet's course and is left out; so is what lies wholly beneath a further sheet, and where the side of an upper sheet lies on the
      * course below.
      */
-    static Stream<Joint> onWall(Evidence e) {
-        return MembraneJoints.of(e).filter(j -> j.kind() == JointKind.END_LAP && j.surface().isWall() && !isPatch(j) && !isHidden(j)
-                && isOneCourse(j));
+    static List<Joint> onWall(Evidence e) {
+        return e.shared().of(EndLaps.class, () -> MembraneJoints.of(e)
+                .filter(j -> j.kind() == JointKind.END_LAP && j.surface().isWall() && !isPatch(j) && !isHidden(j) && isOneCourse(j)).toList());
     }
 
     /** Whether the two stand side by side: more than half as high together as the lesser of them. */

@@ -33,7 +33,7 @@ public final class LapTowardsTravel implements Rule {
         if (x.leading().isEmpty() || !travels(e)) {
             return Stream.of(new Outcome.DoesNotApply("no side of this elevation travels first"));
         }
-        List<Joint> ends = EndLaps.onWall(e).toList();
+        List<Joint> ends = EndLaps.onWall(e);
         if (ends.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no course has an end lap"));
         }
@@ -46,7 +46,7 @@ public final class LapTowardsTravel implements Rule {
 
     /** Whether an end lap opens the way the building travels, and so must be turned round whatever else is wrong with it. */
     public static boolean isOpen(Evidence e, Joint j) {
-        return travels(e) && EndLaps.onWall(e).anyMatch(o -> o.id().equals(j.id())) && e.elevation().exposure().leading().filter(l -> !facing(e, j, l).isEmpty()).isPresent();
+        return travels(e) && EndLaps.onWall(e).stream().anyMatch(o -> o.id().equals(j.id())) && e.elevation().exposure().leading().filter(l -> !facing(e, j, l).isEmpty()).isPresent();
     }
 
     private static List<Joint.Stretch> facing(Evidence e, Joint j, Exposure.From leading) {

@@ -31,7 +31,7 @@ public final class LapTowardsWind implements Rule {
         if (wind.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("wind_from states no side of this elevation"));
         }
-        List<Joint> ends = EndLaps.onWall(e).toList();
+        List<Joint> ends = EndLaps.onWall(e);
         return ends.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no course has an end lap")) : ends.stream().flatMap(j -> judge(e, j, wind.get()));
     }
 

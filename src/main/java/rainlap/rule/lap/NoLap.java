@@ -1,7 +1,7 @@
 package rainlap.rule.lap;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
@@ -18,6 +18,7 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
@@ -29,7 +30,7 @@ import rainlap.rule.RuleInfo;
  * a head flashing, over which a flap is to lap, is left to the rules of openings; a butt at the fold of a building corner, where nothing
  * goes round, to the rules of corners.
  */
-final class NoLap {
+abstract class NoLap implements JointRule {
     private final RuleInfo info;
     private final JointKind kind;
 
@@ -38,24 +39,34 @@ final class NoLap {
         this.kind = kind;
     }
 
-    Stream<Outcome> check(Evidence e) {
-        List<Joint> joints = e.jointsHere().stream()
-                .filter(j -> j.outer().kind() != MaterialKind.CLADDING).toList();
-        if (joints.isEmpty()) {
-            return Stream.of(new Outcome.DoesNotApply("no two sheets meet"));
+    @Override
+    public RuleInfo info() {
+        return info;
+    }
+
+    @Override
+    public String none() {
+        return "no two sheets meet, or only where other rules judge them";
+    }
+
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        if (j.kind() == kind && j.outer().kind() != MaterialKind.CLADDING) {
+            open(e, j, tell);
+        } else if (j.outer().kind() != MaterialKind.CLADDING) {
+            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
         }
-        return joints.stream().flatMap(j -> j.kind() == kind ? judge(e, j)
-                : Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())));
     }
 
     /** A joint that turns a corner is judged side by side: each asks for its own lap and is mended in its own way. */
-    private Stream<Outcome> judge(Evidence e, Joint j) {
+    private void open(Evidence e, Joint j, Consumer<Outcome> tell) {
         boolean outer = HeadFlashings.findOpening(e.elevation(), j.outer()).isPresent();
         boolean inner = HeadFlashings.findOpening(e.elevation(), j.inner()).isPresent();
-        return Stream.of(Facing.values()).flatMap(facing -> MembraneJoints.parts(e, j, r -> facing != Facing.of(r)
-                || outer && r.faces().facesUp() || inner && r.faces().facesDown()
-                || kind == JointKind.BUTT && isAtCorner(e, r) ? Intervals.NONE : Intervals.of(0, r.length()))
-                .stream().map(s -> broken(e, j, facing, s)));
+        for (Facing facing : Facing.values()) {
+            MembraneJoints.parts(e, j, r -> facing != Facing.of(r) || outer && r.faces().facesUp() || inner && r.faces().facesDown()
+                    || kind == JointKind.BUTT && isAtCorner(e, r) ? Intervals.NONE : Intervals.of(0, r.length()))
+                    .forEach(s -> tell.accept(broken(e, j, facing, s)));
+        }
     }
 
     /** Which way the outer piece's edge mostly faces. */

@@ -1,7 +1,7 @@
 package rainlap.rule.lap;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
@@ -13,18 +13,18 @@ import rainlap.rule.Cladding;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.source.Known;
 import rainlap.source.Source;
 import rainlap.stack.Face;
 
 /** The upper edge of an outer piece lies open on an inner one: water that runs down the inner one goes in behind the edge. */
-public final class ReverseLap implements Rule {
+public final class ReverseLap implements JointRule {
     static final RuleInfo INFO = RuleInfo.of("reverse-lap", "reverse lap", RuleInfo.Theme.LAPS);
     private static final Source SOURCE = new Source("FEMA P-499, Fact Sheet 1.9", "12/10", "page 2", Known.PUBLISHED);
     private static final String WHY = "Laps must never turn an open seam towards water that runs down ("
@@ -36,15 +36,18 @@ public final class ReverseLap implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        List<Joint> upper = e.jointsHere().stream()
-                .filter(j -> j.kind() == JointKind.REVERSE_LAP && !isHeadFlashing(e, j) && !isCladding(j) && !isOnBattens(e, j)).toList();
-        List<Outcome> sound = MembraneJoints.laps(e).filter(j -> j.kind() == JointKind.COURSE_LAP)
-                .map(j -> (Outcome) Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())).toList();
-        if (upper.isEmpty() && sound.isEmpty()) {
-            return Stream.of(new Outcome.DoesNotApply("no piece laps another up or down the wall"));
+    public String none() {
+        return "no piece laps another up or down the wall";
+    }
+
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        boolean upper = j.kind() == JointKind.REVERSE_LAP && !isHeadFlashing(e, j) && !isCladding(j) && !isOnBattens(e, j);
+        List<Outcome> open = upper ? open(e, j) : List.of();
+        open.forEach(tell);
+        if (upper && open.isEmpty() || j.kind() == JointKind.COURSE_LAP && MembraneJoints.is(j)) {
+            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
         }
-        return Stream.concat(sound.stream(), upper.stream().flatMap(j -> judge(e, j)));
     }
 
     /** A head flashing in front of the membrane is the business of the rules of openings. */
@@ -61,11 +64,10 @@ public final class ReverseLap implements Rule {
         return j.outer().kind() == MaterialKind.FLASHING && Cladding.isOnBatten(e, j.outer());
     }
 
-    private static Stream<Outcome> judge(Evidence e, Joint j) {
+    private static List<Outcome> open(Evidence e, Joint j) {
         boolean membrane = MembraneJoints.isMembrane(j.outer());
-        List<Joint.Stretch> open = MembraneJoints.parts(e, j, r -> membrane ? exposed(r) : r.uncovered());
-        return open.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
-                : open.stream().map(s -> membrane ? membrane(e, j, s) : openTop(e, j, s));
+        return MembraneJoints.parts(e, j, r -> membrane ? exposed(r) : r.uncovered()).stream()
+                .map(s -> membrane ? membrane(e, j, s) : openTop(e, j, s)).toList();
     }
 
     /** What lies beneath a further sheet meets no water that runs down. */

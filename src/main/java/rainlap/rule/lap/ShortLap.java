@@ -1,7 +1,7 @@
 package rainlap.rule.lap;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.Run;
@@ -11,6 +11,7 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
@@ -18,7 +19,7 @@ import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
 
 /** What the two rules of short laps share: every stretch below the limit is a finding with its own ends and its own least lap. */
-final class ShortLap {
+abstract class ShortLap implements JointRule {
     private final RuleInfo info;
     private final Limit limit;
     private final Remedy remedy;
@@ -34,25 +35,37 @@ final class ShortLap {
         this.remedy = remedy;
     }
 
-    Stream<Outcome> check(Evidence e) {
-        LimitValue required = e.practice().get(limit);
-        List<Joint> asked = MembraneJoints.laps(e).filter(j -> j.runs().stream().anyMatch(r -> isAsked(r))).toList();
-        if (asked.isEmpty()) {
-            return Stream.of(new Outcome.DoesNotApply("no membrane has " + (limit == Limit.COURSE_LAP ? "a course lap"
-                    : "an end lap") + " over another"));
+    @Override
+    public RuleInfo info() {
+        return info;
+    }
+
+    @Override
+    public String none() {
+        return "no membrane has " + (limit == Limit.COURSE_LAP ? "a course lap" : "an end lap") + " over another";
+    }
+
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        if (!MembraneJoints.isLap(j) || !isAsked(j)) {
+            return;
         }
-        return asked.stream().flatMap(j -> judge(e, j, required));
-    }
-
-    private boolean isAsked(Run r) {
-        return limit == Limit.COURSE_LAP ? r.faces().facesDown() : r.faces().facesSideways();
-    }
-
-    private Stream<Outcome> judge(Evidence e, Joint j, LimitValue required) {
+        LimitValue required = e.practice().get(limit);
         boolean tapeInstead = required.orTaped() && (j.sealed() || j.tapedAlong());
         List<Joint.Stretch> low = tapeInstead ? List.of() : MembraneJoints.parts(e, j, r -> below(r, required));
-        return low.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
-                : low.stream().map(s -> broken(e, j, s, required));
+        if (low.isEmpty()) {
+            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+        }
+        low.forEach(s -> tell.accept(broken(e, j, s, required)));
+    }
+
+    private boolean isAsked(Joint j) {
+        for (Run r : j.runs()) {
+            if (limit == Limit.COURSE_LAP ? r.faces().facesDown() : r.faces().facesSideways()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Intervals below(Run r, LimitValue required) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -17,14 +18,14 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
 /** A tape covers its joint by less than is asked to one side, or to both. */
-public final class NarrowTapeCover implements Rule {
+public final class NarrowTapeCover implements JointRule {
     static final RuleInfo INFO = RuleInfo.of("narrow-tape-cover", "tape cover too narrow", RuleInfo.Theme.TAPE, Limit.TAPE_COVER,
             Limit.TAPE_FREE_LAP);
 
@@ -34,9 +35,19 @@ public final class NarrowTapeCover implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = e.jointsHere().stream().filter(j -> isTapeNeeded(e, j) && j.tapedAlong()).toList();
-        return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
+    public String none() {
+        return "no joint is taped";
+    }
+
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        if (j.tapedAlong() && isTapeNeeded(e, j)) {
+            List<Outcome> narrow = narrow(e, j);
+            narrow.forEach(tell);
+            if (narrow.isEmpty()) {
+                tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            }
+        }
     }
 
     /** Joints of membranes but reverse laps, and open upper edges of other pieces, which tape may close. */
@@ -46,7 +57,7 @@ public final class NarrowTapeCover implements Rule {
                 : reverse && HeadFlashings.findOpening(e.elevation(), j.outer()).isEmpty();
     }
 
-    private static Stream<Outcome> judge(Evidence e, Joint j) {
+    private static List<Outcome> narrow(Evidence e, Joint j) {
         LimitValue limit = e.practice().get(Limit.TAPE_COVER);
         Map<Run, Low> low = new IdentityHashMap<>();
         j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
@@ -62,7 +73,7 @@ public final class NarrowTapeCover implements Rule {
             out.add(broken(e, j, a.least() <= b.least() ? a : b,
                     oneSide(j, a, true, limit) + " and " + oneSide(j, b, false, limit), limit));
         }
-        return out.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())) : out.stream();
+        return out;
     }
 
     /** Where a run is covered by too little: on the outer piece alone, on the inner one alone, on both. */

@@ -1,7 +1,7 @@
 package rainlap.rule.tape;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.joint.Joint;
 import rainlap.joint.JointKind;
 import rainlap.measure.LengthText;
@@ -10,14 +10,14 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
 /** A joint is taped, but the tape leaves a stretch of it uncovered. */
-public final class TapeMissed implements Rule {
+public final class TapeMissed implements JointRule {
     static final RuleInfo INFO = RuleInfo.of("tape-missed", "stretch without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP);
 
     @Override
@@ -26,17 +26,21 @@ public final class TapeMissed implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        List<Joint> taped = MembraneJoints.of(e).filter(j -> j.kind() != JointKind.REVERSE_LAP)
-                .filter(Joint::tapedAlong).toList();
-        return taped.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no joint is taped")) : taped.stream().flatMap(j -> judge(e, j));
+    public String none() {
+        return "no joint is taped";
     }
 
-    private static Stream<Outcome> judge(Evidence e, Joint j) {
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        if (j.kind() == JointKind.REVERSE_LAP || !j.tapedAlong() || !MembraneJoints.is(j)) {
+            return;
+        }
         List<Joint.Stretch> missed =
                 MembraneJoints.parts(e, j, r -> MembraneJoints.tapeAsked(j, r, e.practice()).minus(r.cover().taped()));
-        return missed.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
-                : missed.stream().map(s -> broken(e, j, s));
+        if (missed.isEmpty()) {
+            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+        }
+        missed.forEach(s -> tell.accept(broken(e, j, s)));
     }
 
     private static Outcome broken(Evidence e, Joint j, Joint.Stretch s) {

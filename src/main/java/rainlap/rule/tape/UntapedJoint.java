@@ -1,7 +1,7 @@
 package rainlap.rule.tape;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Intervals;
 import rainlap.joint.Joint;
 import rainlap.joint.Run;
@@ -10,15 +10,15 @@ import rainlap.practice.LimitValue;
 import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.JointRule;
 import rainlap.rule.MembraneJoints;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 
 /** A lap that is to be taped has no tape laid along it. */
-public final class UntapedJoint implements Rule {
+public final class UntapedJoint implements JointRule {
     static final RuleInfo INFO = RuleInfo.of("untaped-joint", "joint without tape", RuleInfo.Theme.TAPE, Limit.TAPE_FREE_LAP);
 
     @Override
@@ -27,22 +27,21 @@ public final class UntapedJoint implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        List<Outcome> out = MembraneJoints.laps(e).flatMap(j -> judge(e, j)).toList();
-        return out.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no lap that tape is asked for whatever its width")) : out.stream();
+    public String none() {
+        return "no lap that tape is asked for whatever its width";
     }
 
-    private static Stream<Outcome> judge(Evidence e, Joint j) {
-        if (!j.tapedAlong()) {
-            List<Joint.Stretch> bare = MembraneJoints.parts(e, j, r -> asked(e, j, r));
-            if (!bare.isEmpty()) {
-                return bare.stream().map(s -> broken(e, j, s));
-            }
-            if (j.runs().stream().anyMatch(r -> !MembraneJoints.tapeAsked(j, r, e.practice()).isEmpty())) {
-                return Stream.empty(); // too short for a practice that asks for lap or tape: the rule of the lap says so
-            }
+    @Override
+    public void judge(Evidence e, Joint j, Consumer<Outcome> tell) {
+        if (!MembraneJoints.isLap(j)) {
+            return;
         }
-        return Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+        List<Joint.Stretch> bare = j.tapedAlong() ? List.of() : MembraneJoints.parts(e, j, r -> asked(e, j, r));
+        bare.forEach(s -> tell.accept(broken(e, j, s)));
+        // else too short for a practice that asks for lap or tape: the rule of the lap says so
+        if (bare.isEmpty() && (j.tapedAlong() || j.runs().stream().allMatch(r -> MembraneJoints.tapeAsked(j, r, e.practice()).isEmpty()))) {
+            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+        }
     }
 
     private static Intervals asked(Evidence e, Joint j, Run r) {
