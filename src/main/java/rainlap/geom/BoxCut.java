@@ -1,7 +1,10 @@
 package rainlap.geom;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Exact cuts with boxes, without an overlay: what most sheets and openings need. */
 public final class BoxCut {
@@ -22,6 +25,30 @@ public final class BoxCut {
                     right ? null : new Box(b.maxX(), a.minY(), a.maxX(), a.maxY()));
         }
         return List.of(notched(a, b, left, right, low, high));
+    }
+
+    /** What is left of a box without others that cut notches into its lower and upper side; empty where one of them does anything else, or two touch. */
+    public static Optional<Region> notched(Box a, List<Box> others) {
+        List<Box> fromLeft = others.stream().sorted(Comparator.comparingLong(Box::minX)).toList();
+        List<Point> up = new ArrayList<>(List.of(new Point(a.minX(), a.minY()))), back = new ArrayList<>(List.of(new Point(a.minX(), a.maxY())));
+        long end = a.minX();
+        for (Box b : fromLeft) {
+            boolean low = b.minY() <= a.minY() && b.maxY() < a.maxY(), high = b.maxY() >= a.maxY() && b.minY() > a.minY();
+            if (b.minX() <= end || b.maxX() >= a.maxX() || !low && !high) {
+                return Optional.empty();
+            }
+            if (low) {
+                side(up, true, new Point(b.minX(), a.minY()), new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY()), new Point(b.maxX(), a.minY()));
+            } else {
+                side(back, true, new Point(b.minX(), a.maxY()), new Point(b.minX(), b.minY()), new Point(b.maxX(), b.minY()), new Point(b.maxX(), a.maxY()));
+            }
+            end = b.maxX();
+        }
+        up.add(new Point(a.maxX(), a.minY()));
+        back.add(new Point(a.maxX(), a.maxY()));
+        Collections.reverse(back);
+        up.addAll(back);
+        return Optional.of(Region.of(up));
     }
 
     private static List<Region> strips(Box one, Box two) {

@@ -11,12 +11,16 @@ public final class Sheets {
 
     /** An adhered strip: it covers joints and closes gaps, and forms no joints itself. */
     public static boolean isStrip(Face f) {
-        return isStrip(f.piece());
+        return mayBeStrip(f.kind()) && f.piece().bond().isFull();
     }
 
     /** The same of a piece, wherever it lies. */
     public static boolean isStrip(Piece p) {
-        return p.bond().isFull() && switch (p.material().kind()) {
+        return mayBeStrip(p.material().kind()) && p.bond().isFull();
+    }
+
+    private static boolean mayBeStrip(MaterialKind kind) {
+        return switch (kind) {
             case TAPE, CORNER_PIECE, COLLAR -> true;
             case MEMBRANE, FLASHING, BATTEN, CLADDING, TRIM, SEALANT, FRAME -> false;
         };

@@ -75,8 +75,14 @@ final class Folding {
         return r.box().overlaps(opening) && (!r.isUpright() || r.edgeCount() > FEW || r.overlaps(Region.of(opening)));
     }
 
-    /** Cuts out one opening after the other as long as boxes are left, the rest all at once. */
+    /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them. */
     private static List<Region> without(List<Region> shape, List<Opening> openings) {
+        if (openings.size() > 1 && shape.size() == 1 && shape.get(0).isBox()) {
+            Optional<Region> notched = BoxCut.notched(shape.get(0).box(), openings.stream().map(Opening::rect).toList());
+            if (notched.isPresent()) {
+                return List.of(notched.get());
+            }
+        }
         List<Region> left = shape;
         for (int i = 0; i < openings.size(); i++) {
             if (!left.stream().allMatch(Region::isBox)) {

@@ -3,9 +3,9 @@ package rainlap.stack;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
@@ -20,9 +20,14 @@ public final class Stack {
     private final Elevation elevation;
     private final Stage stage;
     private final LayingOrder order;
-    private final Map<Surface, Layer> surfaces = new TreeMap<>();
+    /** In order: a wall has many, and is asked for one by another. */
+    private final Map<Surface, Layer> surfaces = new LinkedHashMap<>();
 
-    private record Layer(List<Face> faces, BoxTree tree) {}
+    private record Layer(List<Face> faces, BoxTree tree) {
+        static Layer of(List<Face> faces) {
+            return new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()));
+        }
+    }
 
     private Stack(Elevation elevation, Stage stage) {
         this.elevation = elevation;
@@ -46,8 +51,7 @@ public final class Stack {
         if (!wall.isEmpty()) {
             bySurface.put(Surface.WALL, wall);
         }
-        bySurface.forEach((s, faces) -> stack.surfaces.put(s,
-                new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()))));
+        bySurface.keySet().stream().sorted().forEach(s -> stack.surfaces.put(s, Layer.of(bySurface.get(s))));
         return stack;
     }
 

@@ -1,7 +1,7 @@
 package rainlap.rule.lap;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +36,13 @@ public final class UnstaggeredLaps implements Rule {
         }
     }
 
+    /** An end lap and where its exposed edge begins and ends. */
+    private record End(Joint joint, Point foot, Point top) {
+        static End of(Joint j) {
+            return new End(j, EndLaps.foot(j), EndLaps.top(j));
+        }
+    }
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -52,32 +59,29 @@ public final class UnstaggeredLaps implements Rule {
     }
 
     private static Set<Pair> pairs(Evidence e) {
-        Map<Face, List<Joint>> ends = new LinkedHashMap<>();
-        EndLaps.onWall(e).forEach(j -> List.of(j.outer(), j.inner())
-                .forEach(f -> ends.computeIfAbsent(f, k -> new ArrayList<>()).add(j)));
+        Map<Face, List<End>> ends = new HashMap<>();
+        EndLaps.onWall(e).stream().map(End::of).forEach(end -> {
+            ends.computeIfAbsent(end.joint.outer(), k -> new ArrayList<>(2)).add(end);
+            ends.computeIfAbsent(end.joint.inner(), k -> new ArrayList<>(2)).add(end);
+        });
         Set<Pair> pairs = new LinkedHashSet<>();
         MembraneJoints.of(e).filter(j -> j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.REVERSE_LAP).forEach(c -> {
-            for (Joint a : ends.getOrDefault(c.outer(), List.of())) {
-                for (Joint b : ends.getOrDefault(c.inner(), List.of())) {
-                    ordered(a, b).filter(UnstaggeredLaps::meet).ifPresent(pairs::add);
+            for (End a : ends.getOrDefault(c.outer(), List.of())) {
+                for (End b : ends.getOrDefault(c.inner(), List.of())) {
+                    add(a, b, pairs);
                 }
             }
         });
         return pairs;
     }
 
-    /** The two as upper and lower; empty for two of one course. */
-    private static java.util.Optional<Pair> ordered(Joint a, Joint b) {
-        long feet = Long.compare(EndLaps.foot(a).y(), EndLaps.foot(b).y()), tops = Long.compare(EndLaps.top(a).y(), EndLaps.top(b).y());
-        if (a == b || feet + tops == 0) {
-            return java.util.Optional.empty();
+    /** Adds the two as upper and lower, unless they are of one course or the upper one begins higher than where the lower one ends. */
+    private static void add(End a, End b, Set<Pair> pairs) {
+        int higher = Long.compare(a.foot.y(), b.foot.y()) + Long.compare(a.top.y(), b.top.y());
+        End upper = higher > 0 ? a : b, lower = higher > 0 ? b : a;
+        if (a.joint != b.joint && higher != 0 && upper.foot.y() <= lower.top.y()) {
+            pairs.add(new Pair(upper.joint, lower.joint));
         }
-        return java.util.Optional.of(feet + tops > 0 ? new Pair(a, b) : new Pair(b, a));
-    }
-
-    /** Whether the upper one begins no higher than where the lower one ends. */
-    private static boolean meet(Pair p) {
-        return EndLaps.foot(p.upper).y() <= EndLaps.top(p.lower).y();
     }
 
     private static List<String> pieces(Pair p) {

@@ -3,6 +3,7 @@ package rainlap.rule.material;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.joint.Sheets;
 import rainlap.material.Layer;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.stack.Face;
@@ -77,8 +79,14 @@ final class Contacts {
     }
 
     private static Map<Kind, Piece> kinds(Stack stack) {
+        Map<Material, Boolean> loose = new IdentityHashMap<>(), stuck = new IdentityHashMap<>();
         Map<Kind, Piece> kinds = new HashMap<>();
-        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> kinds.putIfAbsent(Kind.of(f), f.piece())));
+        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> {
+            Piece p = f.piece();
+            if ((isStuck(p) ? stuck : loose).put(p.material(), true) == null) {
+                kinds.putIfAbsent(Kind.of(f), p);
+            }
+        }));
         return kinds;
     }
 
