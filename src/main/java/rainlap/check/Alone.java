@@ -23,7 +23,7 @@ import rainlap.water.Arrival;
 final class Alone {
     /**
      * So much of the wall is looked at to each side and above, and so much below, by how many failures it took: ways to the frame that lead further are not told. What comes in
-     * for nothing is followed far; after two failures water gets nearly everywhere. Where it rains on all of the wall, a second failure is followed as far as what comes in for one.
+     * for nothing is followed far; after two failures water gets nearly everywhere. Where it rains on all of the wall, a second failure is followed as far to each side as what comes in for one.
      */
     private static final long[] BESIDE = {3_000 * Grid.MM, 1_500 * Grid.MM, 500 * Grid.MM}, BELOW = {9_000 * Grid.MM, 3_000 * Grid.MM, 1_000 * Grid.MM};
     /** It rains so far to both sides of the place: what is stuck over it ends within that, and lets water in by its edges. */
@@ -64,7 +64,7 @@ final class Alone {
         few = passed(all, evidence.trace().arrivals().stream().filter(a -> a.defences() <= 1).toList(), crew);
         worstOfFew = crew.inRuns(all, run -> run.stream().map(i -> few.through(i, findings.get(i))).toList()).stream().flatMap(List::stream).toList();
         List<Integer> open = all.stream().filter(i -> worstOfFew.get(i).filter(Passing.Worst::named).isEmpty()).toList();
-        List<Box> near = open.stream().map(i -> round(findings.get(i).where().box(), BESIDE[2], BELOW[2])).toList();
+        List<Box> near = open.stream().map(i -> round(findings.get(i).where().box(), BESIDE[1], BELOW[2])).toList();
         ofTwoFailures = near.isEmpty() ? List.of() : evidence.trace().ofTwoFailures(near, crew);
         two = passed(open, ofTwoFailures, crew);
     }
