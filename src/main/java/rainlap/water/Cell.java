@@ -136,8 +136,8 @@ final class Cell extends Pool {
 
     /** Forgets what came with another rain than the one that is followed now. */
     void freshen() {
-        if (turn != ground.turn) {
-            turn = ground.turn;
+        if (turn != ground.turn.now) {
+            turn = ground.turn.now;
             onFrame = 0;
             empty();
             forgetDrives();

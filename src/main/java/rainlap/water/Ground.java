@@ -28,7 +28,7 @@ final class Ground {
     private final List<Laid> laid = new ArrayList<>();
     final List<Cell> cells = new ArrayList<>();
     /** Which rain is followed: its cells forget what came with the one before. */
-    int turn;
+    Turn turn = new Turn();
 
     /** @param level what is added to heights here to compare them with those of other surfaces, so that water goes from higher to lower */
     private Ground(Surface surface, Box ownExtent, double level, long left, Coat coat, boolean isFine) {

@@ -34,6 +34,7 @@ final class Waters {
     private Flows flows;
     private final Coat coat;
     private final Elevation elevation;
+    private final Turn turn = new Turn();
 
     /** With rain on every surface. */
     Waters(Stack stack, Drive drive, Crew crew) {
@@ -81,6 +82,7 @@ final class Waters {
         Ground wall = Ground.ofWall(elevation.outline().box(), coat, isFine);
         grounds.add(wall);
         elevation.openings().stream().filter(o -> o.reveal() > 0).forEach(o -> grounds.addAll(Glue.reveals(o, coat, isFine)));
+        grounds.forEach(g -> g.turn = turn);
         List<Ground> all = grounds.subList(1, grounds.size());
         reveals = all.stream().collect(Collectors.groupingBy(g -> g.surface().opening()));
         List<Rim.Cut> cuts = crew.inRuns(all, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
@@ -145,7 +147,7 @@ final class Waters {
     }
 
     private void nextTurn() {
-        grounds.forEach(g -> g.turn++);
+        turn.now++;
     }
 
     /** The worst way by which water comes onto the frame that comes in at one place alone; see {@link Trace#worstFrom}. */
