@@ -1,6 +1,7 @@
 package rainlap.geom;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,31 @@ class BoxCutTest {
                 assertEquals(0, area(Overlay.difference(ours, jts)), 1e-9, a + " minus " + b);
             }
         }
+    }
+
+    @Test
+    void boxWithNotches() {
+        int notched = 0;
+        for (int k = 0; k < 5000; k++) {
+            Box a = new Box(0, 0, 20, 6);
+            List<Box> apart = new ArrayList<>();
+            for (int i = 1 + random.nextInt(4); i > 0; i--) {
+                long x = random.nextInt(22) - 1, y = random.nextInt(8) - 2;
+                Box b = new Box(x, y, x + 1 + random.nextInt(5), y + 1 + random.nextInt(7));
+                if (b.overlaps(a) && apart.stream().noneMatch(b::overlaps)) {
+                    apart.add(b);
+                }
+            }
+            List<Region> ours = BoxCut.notched(a, apart).stream().toList();
+            List<Region> jts = Overlay.difference(List.of(Region.of(a)), apart.stream().map(Region::of).toList());
+            notched += ours.size();
+            if (!ours.isEmpty()) {
+                assertEquals(1, jts.size(), a + " minus " + apart);
+                assertEquals(area(jts), area(ours), 1e-9, a + " minus " + apart);
+                assertEquals(0, area(Overlay.difference(ours, jts)), 1e-9, a + " minus " + apart);
+            }
+        }
+        assertTrue(notched > 1000, "too few of them are notches: " + notched);
     }
 
     @Test
