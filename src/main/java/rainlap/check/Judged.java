@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import rainlap.joint.Joint;
 import rainlap.rule.Evidence;
 import rainlap.rule.JointRule;
 import rainlap.rule.Outcome;
@@ -45,23 +46,26 @@ final class Judged {
 
     /** By rules that judge each joint for itself, one joint after the other. */
     static List<Judged> jointByJoint(List<JointRule> rules, Evidence e, Crew crew) {
-        List<Judged> all = rules.stream().map(Judged::new).toList();
-        for (List<Judged> run : crew.inRuns(e.jointsHere(), joints -> {
-            List<Judged> here = rules.stream().map(Judged::new).toList();
-            joints.forEach(j -> {
-                for (int i = 0; i < rules.size(); i++) {
-                    JointRule rule = rules.get(i);
-                    here.get(i).ask(tell -> rule.judge(e, j, tell));
-                }
-            });
-            return here;
-        })) {
-            for (int i = 0; i < rules.size(); i++) {
-                all.get(i).add(run.get(i));
-            }
-        }
+        List<List<Judged>> runs = crew.inRuns(e.jointsHere(), joints -> asked(rules, e, joints));
+        List<Judged> all = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {
-            all.get(i).closed(rules.get(i).none());
+            Judged whole = new Judged(rules.get(i));
+            for (List<Judged> run : runs) {
+                whole.add(run.get(i));
+            }
+            whole.closed(rules.get(i).none());
+            all.add(whole);
+        }
+        return all;
+    }
+
+    private static List<Judged> asked(List<JointRule> rules, Evidence e, List<Joint> joints) {
+        List<Judged> all = rules.stream().map(Judged::new).toList();
+        for (Joint j : joints) {
+            for (int i = 0; i < rules.size(); i++) {
+                JointRule rule = rules.get(i);
+                all.get(i).ask(tell -> rule.judge(e, j, tell));
+            }
         }
         return all;
     }
