@@ -38,9 +38,9 @@ public final class BoxCut {
                 return Optional.empty();
             }
             if (low) {
-                side(up, true, new Point(b.minX(), a.minY()), new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY()), new Point(b.maxX(), a.minY()));
+                up.addAll(List.of(new Point(b.minX(), a.minY()), new Point(b.minX(), b.maxY()), new Point(b.maxX(), b.maxY()), new Point(b.maxX(), a.minY())));
             } else {
-                side(back, true, new Point(b.minX(), a.maxY()), new Point(b.minX(), b.minY()), new Point(b.maxX(), b.minY()), new Point(b.maxX(), a.maxY()));
+                back.addAll(List.of(new Point(b.minX(), a.maxY()), new Point(b.minX(), b.minY()), new Point(b.maxX(), b.minY()), new Point(b.maxX(), a.maxY())));
             }
             end = b.maxX();
         }

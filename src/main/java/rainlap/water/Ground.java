@@ -1,9 +1,10 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
@@ -101,15 +102,13 @@ final class Ground {
 
     /** Lays the pieces of a stack on it; parts of one that overlap are made one. */
     void lay(Stack stack) {
-        List<Face> faces = stack.on(surface);
-        for (int i = 0, next; i < faces.size(); i = next) {
-            int number = faces.get(i).number();
-            List<Region> parts = List.of(turned(faces.get(i).region()));
-            for (next = i + 1; next < faces.size() && faces.get(next).number() == number; next++) {
-                parts = Stream.concat(parts.stream(), Stream.of(turned(faces.get(next).region()))).toList();
+        for (Face f : stack.on(surface)) {
+            if (laid.isEmpty() || laid.get(laid.size() - 1).number != f.number()) {
+                laid.add(new Laid(f.number(), new ArrayList<>(1)));
             }
-            laid.add(new Laid(number, parts.size() > 1 && anyOverlap(parts) ? Overlay.union(parts) : parts));
+            laid.get(laid.size() - 1).regions.add(turned(f.region()));
         }
+        laid.replaceAll(l -> l.regions.size() > 1 && anyOverlap(l.regions) ? new Laid(l.number, Overlay.union(l.regions)) : l);
     }
 
     /** What of a piece lies here, by its number. */
@@ -129,16 +128,8 @@ final class Ground {
 
     /** What of one piece lies here. */
     List<Region> regionsOf(int piece) {
-        int low = 0, high = laid.size();
-        while (low < high) {
-            int mid = (low + high) >>> 1;
-            if (laid.get(mid).number < piece) {
-                low = mid + 1;
-            } else {
-                high = mid;
-            }
-        }
-        return low < laid.size() && laid.get(low).number == piece ? laid.get(low).regions : List.of();
+        int i = Collections.binarySearch(laid, new Laid(piece, List.of()), Comparator.comparingInt(Laid::number));
+        return i < 0 ? List.of() : laid.get(i).regions;
     }
 
     boolean isFine() {
