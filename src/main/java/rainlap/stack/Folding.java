@@ -29,18 +29,13 @@ final class Folding {
     /** Whether a region of more edges than this overlaps another takes longer to tell than to cut it: that grows with their square. */
     private static final int FEW = 16;
 
-    /** As many edges of an opening are folded round, seen from both sides. */
-    private static final int EDGES = 16;
-
     private final Elevation elevation;
-    /** Many pieces fold round the same edges of an opening. */
-    private final Map<Corner, Hinge> hinges;
-
-    private record Corner(Surface here, Surface there) {}
+    /** By opening: many pieces fold round the same edges of one. */
+    private final Map<String, Hinges> hinges;
 
     Folding(Elevation elevation) {
         this.elevation = elevation;
-        hinges = new ConcurrentHashMap<>(EDGES * elevation.openings().size());
+        hinges = new ConcurrentHashMap<>(2 * elevation.openings().size());
     }
 
     List<Face> facesOf(int number, Piece piece) {
@@ -75,13 +70,11 @@ final class Folding {
         return r.box().overlaps(opening) && (!r.isUpright() || r.edgeCount() > FEW || r.overlaps(Region.of(opening)));
     }
 
-    /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them. */
+    /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them, or bitten by one. */
     private static List<Region> without(List<Region> shape, List<Opening> openings) {
-        if (openings.size() > 1 && shape.size() == 1 && shape.get(0).isBox()) {
-            Optional<Region> notched = BoxCut.notched(shape.get(0).box(), openings.stream().map(Opening::rect).toList());
-            if (notched.isPresent()) {
-                return List.of(notched.get());
-            }
+        Optional<Region> cut = shape.size() == 1 ? cutAtTheBorder(shape.get(0), openings.stream().map(Opening::rect).toList()) : Optional.empty();
+        if (cut.isPresent()) {
+            return List.of(cut.get());
         }
         List<Region> left = shape;
         for (int i = 0; i < openings.size(); i++) {
@@ -92,6 +85,13 @@ final class Folding {
             left = left.stream().flatMap(r -> r.box().overlaps(rect) ? BoxCut.minus(r.box(), rect).stream() : Stream.of(r)).toList();
         }
         return left;
+    }
+
+    private static Optional<Region> cutAtTheBorder(Region shape, List<Box> openings) {
+        if (shape.isBox()) {
+            return openings.size() > 1 ? BoxCut.notched(shape.box(), openings) : Optional.empty();
+        }
+        return openings.size() == 1 ? BoxCut.bitten(shape, openings.get(0)) : Optional.empty();
     }
 
     private static Optional<Cut> cutAt(Piece piece, Opening o) {
@@ -112,28 +112,32 @@ final class Folding {
 
     private void joinAtFolds(List<Face> faces) {
         for (int i = 0; i < faces.size(); i++) {
-            for (int j = 0; j < faces.size(); j++) {
-                if (i != j) {
-                    joinOver(faces.get(i), faces.get(j));
+            for (int j = i + 1; j < faces.size(); j++) {
+                if (Hinges.share(faces.get(i).surface(), faces.get(j).surface())) {
+                    join(faces.get(i), faces.get(j));
                 }
             }
         }
     }
 
-    /** Marks on face a the stretches along which face b takes over. */
-    private void joinOver(Face a, Face b) {
-        if (!Hinge.isBetween(a.surface(), b.surface())) {
-            return;
-        }
-        Hinge hinge = hinges.computeIfAbsent(new Corner(a.surface(), b.surface()), c -> Hinge.between(c.here, c.there, elevation));
-        List<Segment> mine = hinge.edgesOn(a.region());
-        if (mine.isEmpty()) {
-            return;
-        }
-        List<Segment> theirs = hinge.edgesOnceFlat(b.region());
-        for (Segment m : mine) {
-            for (Segment t : theirs) {
-                long from = hinge.from(m, t), to = hinge.to(m, t);
+    /** Marks on each of two faces the stretches along which the other takes over. */
+    private void join(Face a, Face b) {
+        Hinges all = hingesOf(a.surface().isWall() ? b.surface() : a.surface());
+        Hinge there = all.between(a.surface().side(), b.surface().side()), back = all.between(b.surface().side(), a.surface().side());
+        List<Segment> onA = there.edgesOn(a.region()), onB = onA.isEmpty() ? onA : back.edgesOn(b.region());
+        join(there, a, onA, b, onB);
+        join(back, b, onB, a, onA);
+    }
+
+    private Hinges hingesOf(Surface reveal) {
+        return hinges.computeIfAbsent(reveal.opening(), o -> new Hinges(elevation.findOpening(o).orElseThrow()));
+    }
+
+    private static void join(Hinge hinge, Face a, List<Segment> onA, Face b, List<Segment> onB) {
+        for (Segment m : onA) {
+            for (Segment t : onB) {
+                Segment flat = hinge.laidFlat(t);
+                long from = hinge.from(m, flat), to = hinge.to(m, flat);
                 if (from < to) {
                     a.fold(new Face.Link(hinge, Math.toIntExact(from), Math.toIntExact(to), b));
                 }

@@ -7,10 +7,8 @@ import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
-import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
-import rainlap.wall.Surface;
 
 /**
  * The line two surfaces share, seen from the first of them.
@@ -52,20 +50,6 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
         return out;
     }
 
-    /** Those edges of a region on the second surface that lie on the line, once folded flat. */
-    List<Segment> edgesOnceFlat(Region r) {
-        boolean level = line.isLevel();
-        long at = level ? line.a().y() : line.a().x();
-        List<Segment> out = new ArrayList<>(1);
-        for (int i = 0; i < r.edgeCount(); i++) {
-            Point a = flat.apply(new Point(r.ax(i), r.ay(i))), b = flat.apply(new Point(r.bx(i), r.by(i)));
-            if (level ? a.y() == at && b.y() == at : a.x() == at && b.x() == at) {
-                out.add(new Segment(a, b));
-            }
-        }
-        return out;
-    }
-
     /** Where along the line the stretch begins that two edges on it share; it ends at {@link #to}, and there is none if that is no further. */
     long from(Segment a, Segment b) {
         boolean level = line.isLevel();
@@ -87,20 +71,13 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
         return level ? p.x() : p.y();
     }
 
-    /** Whether two surfaces share a line. */
-    static boolean isBetween(Surface here, Surface there) {
-        return here.isWall() != there.isWall() || !here.isWall() && here.opening().equals(there.opening()) && here.side().isJamb() != there.side().isJamb();
-    }
-
-    /** Of two surfaces that share a line. */
-    static Hinge between(Surface here, Surface there, Elevation elevation) {
-        Opening o = elevation.findOpening(here.isWall() ? there.opening() : here.opening()).orElseThrow();
-        if (here.isWall() == there.isWall()) {
-            return acrossCorner(o, here.side(), there.side());
+    /** Of two sides of an opening, or one and the wall, that share a line. */
+    static Hinge between(Opening o, Side here, Side there) {
+        if (here == Side.WALL) {
+            return new Hinge(o.edge(there), p -> o.toWall(there, p));
         }
-        Side side = here.isWall() ? there.side() : here.side();
-        Segment alongFront = new Segment(new Point(0, 0), new Point(o.along(side), 0));
-        return here.isWall() ? new Hinge(o.edge(side), p -> o.toWall(side, p)) : new Hinge(alongFront, p -> o.toSurface(side, p));
+        return there != Side.WALL ? acrossCorner(o, here, there)
+                : new Hinge(new Segment(new Point(0, 0), new Point(o.along(here), 0)), p -> o.toSurface(here, p));
     }
 
     /** A sill or head against a jamb, or the reverse: both run v inwards, so only u changes. */
