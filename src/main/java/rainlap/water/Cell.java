@@ -38,6 +38,8 @@ final class Cell extends Pool {
     boolean leads;
     /** Whether somebody asks for ways of most failures here. */
     boolean isAsked;
+    /** Whether water begins anew here, once it leads where it did not before. */
+    boolean beginsAgain;
     Seam[] up = Neighbours.NO_SEAMS;
     Seam[] down = Neighbours.NO_SEAMS;
     /** Where a jamb stands on it. */

@@ -1,10 +1,9 @@
 package rainlap.water;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
@@ -76,15 +75,23 @@ final class Flows {
 
     /** Where somebody asks though it did not lead on before, and all from which water may get there, by strips and from the top down. */
     private List<List<Cell>> again() {
-        List<Set<Cell>> all = IntStream.range(0, flows.length).<Set<Cell>>mapToObj(i -> new HashSet<>()).toList();
+        List<List<Cell>> all = IntStream.range(0, flows.length).<List<Cell>>mapToObj(i -> new ArrayList<>()).toList();
         for (int i = 0; i < flows.length; i++) {
             strips.asked(i).stream().filter(c -> !c.leads && !c.isOpen()).forEach(c -> {
                 c.leads = true;
-                all.get(c.strip).add(c);
-                c.eachCrossing(x -> x.eachBeyond(b -> all.get(b.strip).add(b)));
+                beginAgain(c, all);
+                c.eachCrossing(x -> x.eachBeyond(b -> beginAgain(b, all)));
             });
         }
-        return all.stream().map(some -> some.stream().sorted(Strips.FROM_ABOVE).toList()).toList();
+        all.forEach(some -> some.sort(Strips.FROM_ABOVE));
+        return all;
+    }
+
+    private static void beginAgain(Cell c, List<List<Cell>> all) {
+        if (!c.beginsAgain) {
+            c.beginsAgain = true;
+            all.get(c.strip).add(c);
+        }
     }
 
     /** Rain on a few cells, higher ones first; it goes no further until it is settled. */
@@ -106,6 +113,11 @@ final class Flows {
             s.sent().clear();
             sent.forEach(d -> strip(d.cell().strip).expect(d));
         }
+    }
+
+    /** How often water came onto the frame. */
+    int entryCount() {
+        return wet().mapToInt(f -> f.entries().size()).sum();
     }
 
     List<Trapped> trapped() {

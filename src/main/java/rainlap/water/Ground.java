@@ -153,7 +153,7 @@ final class Ground {
     }
 
     private Region turned(Region r) {
-        return surface.isWall() || isSill() ? r : mapped(r, this::turned);
+        return surface.isWall() || isSill() ? r : r.isBox() ? Region.of(turned(r.box())) : mapped(r, this::turned);
     }
 
     static Region mapped(Region r, UnaryOperator<Point> to) {
@@ -161,6 +161,10 @@ final class Ground {
     }
 
     private static Ring mapped(Ring ring, UnaryOperator<Point> to) {
-        return Ring.of(ring.points().stream().map(to).toList());
+        List<Point> out = new ArrayList<>(ring.size());
+        for (int i = 0; i < ring.size(); i++) {
+            out.add(to.apply(ring.point(i)));
+        }
+        return Ring.of(out);
     }
 }

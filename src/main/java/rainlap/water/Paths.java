@@ -21,7 +21,12 @@ final class Paths {
     private final Words words;
 
     Paths(Coat coat) {
-        this(coat, new Words());
+        this(coat, 0);
+    }
+
+    /** @param ways about how many will be told */
+    Paths(Coat coat, int ways) {
+        this(coat, new Words(ways));
     }
 
     private Paths(Coat coat, Words words) {
@@ -56,8 +61,12 @@ final class Paths {
 
     /** Numbers for what is said: which is which depends on who comes first, whether two are the same does not. */
     private static final class Words {
-        private final Map<Said, Integer> numbers = new ConcurrentHashMap<>();
+        private final Map<Said, Integer> numbers;
         private final AtomicInteger next = new AtomicInteger();
+
+        Words(int ways) {
+            numbers = new ConcurrentHashMap<>(ways);
+        }
 
         int number(Said s) {
             return numbers.computeIfAbsent(s, k -> next.getAndIncrement());

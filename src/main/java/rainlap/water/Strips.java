@@ -32,29 +32,24 @@ final class Strips {
     Strips(List<Ground> grounds, long width, Crew crew) {
         this.width = width;
         wall = grounds.get(0).extent();
-        Cell[][] strips = given(grounds, stripAt(wall.maxX() - 1) + 1);
-        reach = new long[strips.length];
-        tallest = new double[strips.length];
-        cells = crew.all(IntStream.range(0, strips.length).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i, strips[i])).toList());
+        List<List<Cell>> strips = given(grounds, stripAt(wall.maxX() - 1) + 1);
+        reach = new long[strips.size()];
+        tallest = new double[strips.size()];
+        cells = crew.all(IntStream.range(0, strips.size()).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i, strips.get(i))).toList());
     }
 
-    private Cell[][] given(List<Ground> grounds, int count) {
-        int[] sizes = new int[count];
+    /** Each cell is looked at but once: a wall has more of them than are at hand. */
+    private List<List<Cell>> given(List<Ground> grounds, int count) {
+        int all = grounds.stream().mapToInt(g -> g.cells.size()).sum();
+        List<List<Cell>> strips = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            strips.add(new ArrayList<>(all / count + all / count / 4));
+            asked.add(new ArrayList<>());
+        }
         for (Ground g : grounds) {
             for (Cell c : g.cells) {
                 c.strip = stripAt(g.isWall() ? c.x0 : g.left());
-                sizes[c.strip]++;
-            }
-        }
-        Cell[][] strips = new Cell[count][];
-        for (int i = 0; i < count; i++) {
-            strips[i] = new Cell[sizes[i]];
-            asked.add(new ArrayList<>());
-        }
-        int[] filled = new int[count];
-        for (Ground g : grounds) {
-            for (Cell c : g.cells) {
-                strips[c.strip][filled[c.strip]++] = c;
+                strips.get(c.strip).add(c);
             }
         }
         return strips;
@@ -64,7 +59,7 @@ final class Strips {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
-    private List<Cell> numbered(int number, Cell[] strip) {
+    private List<Cell> numbered(int number, List<Cell> strip) {
         reach[number] = wall.minX();
         for (Cell c : strip) {
             c.freeze();
@@ -81,15 +76,15 @@ final class Strips {
     }
 
     /** Of one height in the order in which they were cut. */
-    private static Cell[] fromTheTop(Cell[] strip) {
-        long[] keys = new long[strip.length];
+    private static Cell[] fromTheTop(List<Cell> strip) {
+        long[] keys = new long[strip.size()];
         for (int i = 0; i < keys.length; i++) {
-            keys[i] = -((long) strip[i].height) << Integer.SIZE | i;
+            keys[i] = -((long) strip.get(i).height) << Integer.SIZE | i;
         }
         Arrays.sort(keys);
-        Cell[] sorted = new Cell[strip.length];
+        Cell[] sorted = new Cell[keys.length];
         for (int i = 0; i < keys.length; i++) {
-            sorted[i] = strip[(int) keys[i]];
+            sorted[i] = strip.get((int) keys[i]);
         }
         return sorted;
     }

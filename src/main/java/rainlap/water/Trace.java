@@ -123,7 +123,7 @@ public final class Trace {
 
         @Override
         public Object get() {
-            Paths paths = new Paths(waters.coat());
+            Paths paths = new Paths(waters.coat(), waters.flows().entryCount());
             arrivals = Arrivals.of(waters.flows(), w -> w.cost() < Flow.MOST, paths, crew);
             trapped = waters.flows().trapped().stream().filter(t -> t.water().cost() == 0).map(t -> standing(t, paths)).toList();
             runoff = rain.map(r -> waters.runoff(drive.creep(), r.litresPerM2Hour()));
