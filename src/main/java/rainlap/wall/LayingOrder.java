@@ -1,23 +1,20 @@
 package rainlap.wall;
 
-import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 
 /** Which of two pieces lies outside the other. Pieces are named by their number in the file's order, from 0. */
 public final class LayingOrder {
     private final List<Piece> pieces;
-    private final Set<Long> tucked = new HashSet<>();
-    /** By number: whether a piece is tucked under any other. */
-    private final BitSet isTucked = new BitSet();
+    /** By number: under which earlier pieces a piece is tucked; null for most. */
+    private final int[][] over;
 
     public LayingOrder(List<Piece> pieces) {
         this.pieces = List.copyOf(pieces);
@@ -25,22 +22,27 @@ public final class LayingOrder {
         for (int i = 0; i < pieces.size(); i++) {
             number.put(pieces.get(i).id(), i);
         }
+        over = new int[pieces.size()][];
         for (int i = 0; i < pieces.size(); i++) {
-            for (String over : pieces.get(i).under()) {
-                tucked.add(pair(number.get(over), i));
-                isTucked.set(i);
-            }
+            List<String> under = pieces.get(i).under();
+            over[i] = under.isEmpty() ? null : under.stream().mapToInt(number::get).toArray();
         }
-    }
-
-    private static long pair(int earlier, int later) {
-        return ((long) earlier << 32) | later;
     }
 
     /** Whether piece a lies outside piece b where they overlap. */
     public boolean isOutside(int a, int b) {
-        int last = Math.max(a, b);
-        return isTucked.get(last) && tucked.contains(pair(Math.min(a, b), last)) ? a < b : a > b;
+        return isTucked(Math.min(a, b), Math.max(a, b)) ? a < b : a > b;
+    }
+
+    private boolean isTucked(int earlier, int later) {
+        if (over[later] != null) {
+            for (int o : over[later]) {
+                if (o == earlier) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Three pieces that would each lie outside the next at one and the same point: inner, tucked piece's cover, and the third. */
@@ -52,17 +54,21 @@ public final class LayingOrder {
      * @param neighbours the numbers of the pieces whose boxes meet a given piece's
      */
     public Optional<Knot> findKnot(Function<Integer, List<Integer>> neighbours) {
-        List<Long> pairs = new ArrayList<>(tucked);
-        pairs.sort(null);
-        for (long p : pairs) {
-            int over = (int) (p >> 32), in = (int) p;
-            for (int third : neighbours.apply(in)) {
-                if (third != over && third != in && goesRound(over, in, third) && meetAtOnePoint(over, in, third)) {
-                    return Optional.of(new Knot(pieces.get(in), pieces.get(over), pieces.get(third)));
+        for (Tuck t : tucks()) {
+            for (int third : neighbours.apply(t.in)) {
+                if (third != t.over && third != t.in && goesRound(t.over, t.in, third) && meetAtOnePoint(t.over, t.in, third)) {
+                    return Optional.of(new Knot(pieces.get(t.in), pieces.get(t.over), pieces.get(third)));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private record Tuck(int over, int in) {}
+
+    private List<Tuck> tucks() {
+        return IntStream.range(0, over.length).filter(in -> over[in] != null).boxed().flatMap(in -> IntStream.of(over[in]).mapToObj(o -> new Tuck(o, in)))
+                .sorted(Comparator.comparingInt(Tuck::over).thenComparingInt(Tuck::in)).toList();
     }
 
     /** Over lies outside in; the three go round when in lies outside the third and the third outside over. */

@@ -24,6 +24,17 @@ public record Surface(String opening, Side side) implements Comparable<Surface> 
     }
 
     @Override
+    public boolean equals(Object o) {
+        return o instanceof Surface s && side == s.side && opening.equals(s.opening);
+    }
+
+    /** Spread: the ids of openings are often alike but for a number, and surfaces are looked up at every turn. */
+    @Override
+    public int hashCode() {
+        return (5 * opening.hashCode() + side.ordinal()) * 0x9E3779B9;
+    }
+
+    @Override
     public int compareTo(Surface o) {
         int byOpening = opening.compareTo(o.opening);
         return byOpening != 0 ? byOpening : side.compareTo(o.side);

@@ -159,6 +159,11 @@ final class Cell extends Pool {
         return this;
     }
 
+    /** Whether its frame is wet, however many failures that takes; a bare one is. */
+    boolean hasWetFrame() {
+        return isOnFrame() && (isOpen() || onFrame != 0 && turn == ground.turn.now);
+    }
+
     /** Whether any water has settled on the frame at just this cost. */
     boolean isWetAt(int cost) {
         freshen();

@@ -19,6 +19,7 @@ final class Flow {
     private final Pipes pipes;
     private final Sills sills;
     private final List<Cell> cells;
+    private final List<Cell> open;
     private Bounds bounds;
     /** On their way from one line to another, for one failure, into cells that do not lead on: they cannot be begun again. */
     private List<Driven> putOff = new ArrayList<>();
@@ -29,14 +30,17 @@ final class Flow {
     /** What has come from other strips. */
     private final List<Coming> expected = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
+    /** Cells whose frame is bare or wet, once all is followed. */
+    private final List<Cell> wetFrame = new ArrayList<>();
 
     /**
-     * @param cells of the strip, in the order of their numbers
+     * @param strip the number of that which it follows
      * @param beyond what is known of lines beyond their strips
      */
-    Flow(int strip, List<Cell> cells, Coat coat, Drive drive, Bounds bounds, Map<Ways.Step, List<Exit>> beyond) {
+    Flow(int strip, Strips strips, Coat coat, Drive drive, Bounds bounds, Map<Ways.Step, List<Exit>> beyond) {
         this.strip = strip;
-        this.cells = cells;
+        this.cells = strips.cells(strip);
+        this.open = strips.open(strip);
         this.bounds = bounds;
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
@@ -50,7 +54,7 @@ final class Flow {
     }
 
     boolean rain(Rain rain) {
-        for (Cell c : cells) {
+        for (Cell c : open) {
             Optional<Wet> wet = rain.on(c);
             (wet.isPresent() ? wet : rain.beside(c).map(Cell::rain)).ifPresent(this::moves);
         }
@@ -142,10 +146,20 @@ final class Flow {
 
     /** Itself, without what is remembered of drives and of ways along lines: that takes much room, and most is settled. */
     Flow settled() {
-        cells.forEach(Cell::forgetDrives);
+        for (Cell c : cells) {
+            c.forgetDrives();
+            if (c.hasWetFrame()) {
+                wetFrame.add(c);
+            }
+        }
         ways.forget();
         runs.forget();
         return this;
+    }
+
+    /** Cells whose frame is bare or wet, once all is followed. */
+    List<Cell> wetFrame() {
+        return wetFrame;
     }
 
     List<Trapped> trapped() {

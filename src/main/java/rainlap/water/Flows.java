@@ -35,7 +35,7 @@ final class Flows {
 
     private Flow strip(int i) {
         if (flows[i] == null) {
-            flows[i] = new Flow(i, strips.cells(i), coat, drive, bounds, beyond);
+            flows[i] = new Flow(i, strips, coat, drive, bounds, beyond);
         }
         return flows[i];
     }

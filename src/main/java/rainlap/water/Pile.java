@@ -6,12 +6,7 @@ import java.util.Map;
 
 /** The pieces over one another at a place, by number, from the frame outwards. Equal piles of one source are one object. */
 final class Pile {
-    private static final int NONE = -1;
-
     private final int[] pieces;
-    /** The piece that was added or taken away last, and what came of it: slab after slab asks the same. */
-    private int toggled = NONE;
-    private Pile turned;
 
     /** Makes piles: knows who lies outside whom. */
     static final class Source {
@@ -31,11 +26,7 @@ final class Pile {
 
         /** The pile with a piece added, or taken away if it is there. */
         Pile toggle(Pile pile, int piece) {
-            if (pile.toggled != piece) {
-                pile.turned = of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
-                pile.toggled = piece;
-            }
-            return pile.turned;
+            return of(pile.holds(piece) ? pile.without(piece) : with(pile.pieces, piece));
         }
 
         private Pile of(int[] pieces) {

@@ -1,9 +1,10 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
-import rainlap.stack.Crew;
 
 /** The wet frame: kept as patches, made into polygons when somebody asks for them. */
 final class Reaches {
@@ -11,28 +12,15 @@ final class Reaches {
     private final int most;
     private List<Reach> made;
 
-    /** Of one surface, as several threads found them. */
-    private record Part(Ground ground, List<Patches> wet) {
-        List<Patch> at(int defences) {
-            return wet.stream().flatMap(p -> p.at(defences).stream()).toList();
-        }
-    }
+    private record Part(Ground ground, Patches wet) {}
 
     /** @param most so many failures at most */
-    Reaches(List<Ground> grounds, int most, Crew crew) {
+    Reaches(Waters waters, int most) {
         this.most = most;
-        Ground wall = grounds.get(0);
-        parts.add(new Part(wall, crew.inRuns(wall.cells, this::patches)));
-        parts.addAll(crew.inRuns(grounds.subList(1, grounds.size()), run -> run.stream().map(g -> new Part(g, List.of(patches(g.cells)))).toList())
-                .stream().flatMap(List::stream).toList());
-        parts.removeIf(p -> p.wet.stream().allMatch(Patches::isEmpty));
-    }
-
-    private Patches patches(List<Cell> cells) {
-        Patches wet = new Patches();
-        cells.stream().filter(Cell::isOnFrame).forEach(c -> add(c, wet));
-        wet.trim();
-        return wet;
+        Map<Ground, Patches> wet = new IdentityHashMap<>();
+        waters.flows().wet().flatMap(f -> f.wetFrame().stream()).forEach(c -> add(c, wet.computeIfAbsent(c.ground, g -> new Patches())));
+        waters.grounds().stream().filter(g -> wet.containsKey(g) && !wet.get(g).isEmpty()).forEach(g -> parts.add(new Part(g, wet.get(g))));
+        parts.forEach(p -> p.wet.trim());
     }
 
     /** For each number of defences and surface, where it is not dry. */
@@ -47,7 +35,7 @@ final class Reaches {
 
     private static Reach reach(int defences, Part p) {
         return new Reach(defences, p.ground.surface(),
-                Patchwork.regions(p.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
+                Patchwork.regions(p.wet.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
     }
 
     /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */

@@ -17,7 +17,7 @@ final class Strips {
 
     static final Comparator<Cell> FROM_ABOVE = Comparator.comparingInt(c -> c.number);
 
-    private final List<List<Cell>> cells;
+    private final List<Strip> strips;
     private final List<List<Cell>> asked = new ArrayList<>();
     private final Box wall;
     private final long width;
@@ -26,19 +26,27 @@ final class Strips {
     private final double[] tallest;
 
     /**
+     * One of them. What is looked for in all of its cells is found once: a wall has more of them than are at hand.
+     *
+     * @param cells from the top down
+     * @param open those in the open, from the top down
+     * @param atFrame those from which water comes onto the frame, or may, whatever they border on; see {@link Upstream}
+     */
+    private record Strip(List<Cell> cells, List<Cell> open, List<Cell> atFrame) {}
+
+    /**
      * @param grounds the first is the wall, the others the reveals
      * @param width of a strip
      */
     Strips(List<Ground> grounds, long width, Crew crew) {
         this.width = width;
         wall = grounds.get(0).extent();
-        List<List<Cell>> strips = given(grounds, stripAt(wall.maxX() - 1) + 1);
-        reach = new long[strips.size()];
-        tallest = new double[strips.size()];
-        cells = crew.all(IntStream.range(0, strips.size()).<Supplier<List<Cell>>>mapToObj(i -> () -> numbered(i, strips.get(i))).toList());
+        List<List<Cell>> given = given(grounds, stripAt(wall.maxX() - 1) + 1);
+        reach = new long[given.size()];
+        tallest = new double[given.size()];
+        strips = crew.all(IntStream.range(0, given.size()).<Supplier<Strip>>mapToObj(i -> () -> numbered(i, given.get(i))).toList());
     }
 
-    /** Each cell is looked at but once: a wall has more of them than are at hand. */
     private List<List<Cell>> given(List<Ground> grounds, int count) {
         int all = grounds.stream().mapToInt(g -> g.cells.size()).sum();
         List<List<Cell>> strips = new ArrayList<>(count);
@@ -59,20 +67,27 @@ final class Strips {
         return (int) (Math.max(0, Math.min(x, wall.maxX() - 1) - wall.minX()) / width);
     }
 
-    private List<Cell> numbered(int number, List<Cell> strip) {
+    private Strip numbered(int number, List<Cell> cells) {
         reach[number] = wall.minX();
-        for (Cell c : strip) {
+        List<Cell> atFrame = new ArrayList<>(cells.size() / 2), open = new ArrayList<>(cells.size() / 2);
+        for (Cell c : cells) {
             c.freeze();
             if (c.ground.isWall()) {
                 reach[number] = Math.max(reach[number], c.x1);
                 tallest[number] = Math.max(tallest[number], c.height - Math.min(c.lower.at(c.x0), c.lower.at(c.x1)));
             }
+            if (Upstream.isAtFrame(c)) {
+                atFrame.add(c);
+            }
         }
-        Cell[] sorted = fromTheTop(strip);
+        Cell[] sorted = fromTheTop(cells);
         for (int i = 0; i < sorted.length; i++) {
             sorted[i].number = i;
+            if (sorted[i].isOpen()) {
+                open.add(sorted[i]);
+            }
         }
-        return Arrays.asList(sorted);
+        return new Strip(Arrays.asList(sorted), open, atFrame);
     }
 
     /** Of one height in the order in which they were cut. */
@@ -127,7 +142,7 @@ final class Strips {
     private void eachNear(Box place, Consumer<Cell> each) {
         for (int i = 0; i <= stripAt(place.maxX()); i++) {
             if (reach[i] > place.minX()) {
-                List<Cell> strip = cells.get(i);
+                List<Cell> strip = cells(i);
                 int k = firstBelow(strip, place.maxY() + tallest[i]);
                 for (; k < strip.size() && strip.get(k).height > place.minY(); k++) {
                     each.accept(strip.get(k));
@@ -151,10 +166,19 @@ final class Strips {
     }
 
     int count() {
-        return cells.size();
+        return strips.size();
     }
 
     List<Cell> cells(int strip) {
-        return cells.get(strip);
+        return strips.get(strip).cells;
+    }
+
+    /** Those in the open, from the top down. */
+    List<Cell> open(int strip) {
+        return strips.get(strip).open;
+    }
+
+    List<Cell> atFrame(int strip) {
+        return strips.get(strip).atFrame;
     }
 }

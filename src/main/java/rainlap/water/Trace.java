@@ -38,7 +38,7 @@ public final class Trace {
         this.rain = rain;
         this.drive = drive;
         Told told = new Told(waters, drive, rain, crew);
-        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters.grounds(), 0, crew));
+        Found<Reaches> reaches = new Found<>(() -> new Reaches(waters, 0));
         crew.all(List.of(told, reaches));
         this.stack = stack;
         this.unfolded = Optional.empty();
@@ -158,7 +158,7 @@ public final class Trace {
 
     /** By defences, then surface; what is in none of them has three defences or more. For this all water is followed once more, through two failures everywhere. */
     public List<Reach> reach() {
-        return unfolded.map(u -> u.wall.reaches(u.flat.reach())).orElseGet(() -> new Reaches(new Waters(stack, drive, Crew.ALONE).grounds(), Flow.MOST, Crew.ALONE).all());
+        return unfolded.map(u -> u.wall.reaches(u.flat.reach())).orElseGet(() -> new Reaches(new Waters(stack, drive, Crew.ALONE), Flow.MOST).all());
     }
 
     /**

@@ -36,7 +36,7 @@ final class Upstream {
     /** Lets each cell know whether it leads to the frame. */
     static void find(Strips strips, Drive drive, Crew crew) {
         List<Upstream> all = IntStream.range(0, strips.count()).mapToObj(i -> new Upstream(i, drive)).toList();
-        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(strips.cells(u.strip))).toList());
+        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(strips.atFrame(u.strip))).toList());
         List<Cell> crossed = all.stream().flatMap(Upstream::crossed).toList();
         while (!crossed.isEmpty()) {
             crossed.forEach(c -> all.get(c.strip).reached(c));
@@ -45,12 +45,13 @@ final class Upstream {
         }
     }
 
-    private boolean begin(List<Cell> cells) {
-        for (Cell c : cells) {
-            if (c.isOnFrame() || c.pipe >= 0 || c.hasOddSide) {
-                reached(c);
-            }
-        }
+    /** Whether it leads to the frame whatever it borders on. */
+    static boolean isAtFrame(Cell c) {
+        return c.isOnFrame() || c.pipe >= 0 || c.hasOddSide;
+    }
+
+    private boolean begin(List<Cell> atFrame) {
+        atFrame.forEach(this::reached);
         return goOn();
     }
 

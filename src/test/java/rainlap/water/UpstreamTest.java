@@ -42,7 +42,7 @@ class UpstreamTest {
     }
 
     private static List<Reach> reach(Waters w) {
-        return new Reaches(w.grounds(), Flow.MOST - 1, Crew.ALONE).all();
+        return new Reaches(w, Flow.MOST - 1).all();
     }
 
     private static double area(Reach r) {
