@@ -22,7 +22,7 @@ class FlowsTest {
     private static final double SLOPED_MM2 = 20;
 
     private static List<Reach> reach(Stack stack, Crew crew, long strip) {
-        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip, false).grounds(), Flow.MOST, Crew.ALONE).all();
+        return new Reaches(new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, strip, false), Flow.MOST).all();
     }
 
     private static void areSame(String wall, double mm2, List<Reach> whole, List<Reach> parts) {
@@ -55,7 +55,7 @@ class FlowsTest {
     }
 
     private static List<Reach> fine(Stack stack) {
-        return new Reaches(new Waters(stack, DRIVE, Crew.ALONE, Rain.EVERYWHERE, Strips.WIDE, true).grounds(), Flow.MOST, Crew.ALONE).all();
+        return new Reaches(new Waters(stack, DRIVE, Crew.ALONE, Rain.EVERYWHERE, Strips.WIDE, true), Flow.MOST).all();
     }
 
     @Test void threadsChangeNothing() {
@@ -69,6 +69,6 @@ class FlowsTest {
         Waters w = new Waters(stack, DRIVE, crew, Rain.EVERYWHERE, NARROW, false);
         List<Arrival> arrivals = Arrivals.of(w.flows(), any -> true, new Paths(w.coat()), crew);
         assertTrue(w.grounds().get(0).cells.stream().mapToInt(c -> c.strip).distinct().count() > 3, "cut into strips");
-        return arrivals + "\n" + new Reaches(w.grounds(), Flow.MOST, crew).all();
+        return arrivals + "\n" + new Reaches(w, Flow.MOST).all();
     }
 }

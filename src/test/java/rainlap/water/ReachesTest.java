@@ -27,7 +27,7 @@ class ReachesTest {
             Waters waters = new Waters(RandomWall.of(seed).stack(), DRIVE, Crew.ALONE);
             List<Point> places = places(waters, new Random(seed));
             List<Integer> cells = places.stream().map(p -> settled(waters, p)).toList();
-            List<Reach> reach = new Reaches(waters.grounds(), Flow.MOST, Crew.ALONE).all();
+            List<Reach> reach = new Reaches(waters, Flow.MOST).all();
             for (int i = 0; i < places.size(); i++) {
                 if (cells.get(i) >= 0) {
                     assertEquals(cells.get(i), defences(reach, places.get(i)), "seed " + seed + " at " + places.get(i));
