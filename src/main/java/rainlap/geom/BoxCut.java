@@ -51,11 +51,6 @@ public final class BoxCut {
         return Optional.of(Region.of(up));
     }
 
-    /** What is left of a convex region out of which a box cuts one piece at its border; empty where it does anything else, or where an overlay has to round what is left to the grid. */
-    public static Optional<Region> bitten(Region a, Box b) {
-        return a.isConvex() ? Bight.cut(a.shell(), b) : Optional.empty();
-    }
-
     private static List<Region> strips(Box one, Box two) {
         List<Region> out = new ArrayList<>();
         for (Box b : new Box[] {one, two}) {

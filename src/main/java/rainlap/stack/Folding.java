@@ -65,16 +65,18 @@ final class Folding {
         without(shape.regions(), met).forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
     }
 
-    /** False where a piece with few edges certainly covers nothing of an opening, as a corner piece that is laid round its corner; for others the cut itself tells. */
+    /** False where a convex piece, or one with few level and plumb edges, covers nothing of an opening, as a corner piece that is laid round its corner; for others the cut itself tells. */
     private static boolean mayCover(Region r, Box opening) {
-        return r.box().overlaps(opening) && (!r.isUpright() || r.edgeCount() > FEW || r.overlaps(Region.of(opening)));
+        return r.box().overlaps(opening) && (!r.isConvex() && (!r.isUpright() || r.edgeCount() > FEW) || r.overlaps(Region.of(opening)));
     }
 
-    /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them, or bitten by one. */
+    /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them. */
     private static List<Region> without(List<Region> shape, List<Opening> openings) {
-        Optional<Region> cut = shape.size() == 1 ? cutAtTheBorder(shape.get(0), openings.stream().map(Opening::rect).toList()) : Optional.empty();
-        if (cut.isPresent()) {
-            return List.of(cut.get());
+        if (openings.size() > 1 && shape.size() == 1 && shape.get(0).isBox()) {
+            Optional<Region> notched = BoxCut.notched(shape.get(0).box(), openings.stream().map(Opening::rect).toList());
+            if (notched.isPresent()) {
+                return List.of(notched.get());
+            }
         }
         List<Region> left = shape;
         for (int i = 0; i < openings.size(); i++) {
@@ -85,13 +87,6 @@ final class Folding {
             left = left.stream().flatMap(r -> r.box().overlaps(rect) ? BoxCut.minus(r.box(), rect).stream() : Stream.of(r)).toList();
         }
         return left;
-    }
-
-    private static Optional<Region> cutAtTheBorder(Region shape, List<Box> openings) {
-        if (shape.isBox()) {
-            return openings.size() > 1 ? BoxCut.notched(shape.box(), openings) : Optional.empty();
-        }
-        return openings.size() == 1 ? BoxCut.bitten(shape, openings.get(0)) : Optional.empty();
     }
 
     private static Optional<Cut> cutAt(Piece piece, Opening o) {

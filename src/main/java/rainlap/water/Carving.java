@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import rainlap.geom.Box;
 import rainlap.geom.Region;
 import rainlap.stack.Crew;
@@ -113,7 +112,7 @@ final class Carving {
 
     private Rim.Cut sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
-        LongStream.Builder breaks = LongStream.builder();
+        Breaks breaks = new Breaks();
         for (Owned o : members) {
             Region r = o.region();
             for (int k = 0; k < r.edgeCount(); k++) {
@@ -128,17 +127,20 @@ final class Carving {
             }
         }
         Sweep.cuts(ground.extent()).forEach(breaks::add);
-        long[] at = breaks.build().filter(x -> x >= ground.extent().minX() && x <= ground.extent().maxX()).sorted().distinct().toArray();
+        long[] at = breaks.within(ground.extent().minX(), ground.extent().maxX());
         return new Sweep(ground, new Pile.Source(order, members.size()), borders, at, bottom, top).run();
     }
 
-    private static void addBreaks(Region r, int k, long bottom, long top, LongStream.Builder breaks) {
+    private static void addBreaks(Region r, int k, long bottom, long top, Breaks breaks) {
         breaks.add(r.ax(k));
         breaks.add(r.bx(k));
-        for (long y : new long[] {bottom, top}) {
-            if (r.ay(k) != r.by(k) && (r.ay(k) - y) * (double) (r.by(k) - y) < 0) {
-                breaks.add(Math.round(r.ax(k) + (double) (y - r.ay(k)) * (r.bx(k) - r.ax(k)) / (r.by(k) - r.ay(k))));
-            }
+        addCrossing(r, k, bottom, breaks);
+        addCrossing(r, k, top, breaks);
+    }
+
+    private static void addCrossing(Region r, int k, long y, Breaks breaks) {
+        if (r.ay(k) != r.by(k) && (r.ay(k) - y) * (double) (r.by(k) - y) < 0) {
+            breaks.add(Math.round(r.ax(k) + (double) (y - r.ay(k)) * (r.bx(k) - r.ax(k)) / (r.by(k) - r.ay(k))));
         }
     }
 

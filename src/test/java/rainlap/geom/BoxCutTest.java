@@ -57,53 +57,6 @@ class BoxCutTest {
     }
 
     @Test
-    void convexWithABoxBittenOut() {
-        int bitten = 0;
-        for (int k = 0; k < 20000; k++) {
-            Region a = octagon();
-            Box b = far(box(24));
-            List<Region> ours = BoxCut.bitten(a, b).stream().toList();
-            if (!ours.isEmpty()) {
-                bitten++;
-                List<Region> jts = Overlay.difference(List.of(a), List.of(Region.of(b)));
-                assertEquals(1, jts.size(), a + " minus " + b);
-                assertEquals(area(jts), area(ours), 1e-9, a + " minus " + b);
-                assertEquals(0, area(Overlay.difference(ours, jts)), 1e-9, a + " minus " + b);
-            }
-        }
-        assertTrue(bitten > 2000, "too few of them are bitten: " + bitten);
-    }
-
-    @Test
-    void aSlopeThatMayMeetABoxOffTheGridIsLeftToTheOverlay() {
-        Region slope = Region.of(List.of(new Point(0, 0), new Point(30, 0), new Point(0, 17)));
-        assertTrue(BoxCut.bitten(slope, new Box(5, 5, 40, 40)).isEmpty());
-        assertTrue(BoxCut.bitten(slope, new Box(5, -5, 8, 4)).isPresent(), "meets only its level side");
-    }
-
-    /** Ten times as large: the overlay snaps to corners that are nearer than a grid unit. */
-    private static Box far(Box b) {
-        return new Box(10 * b.minX(), 10 * b.minY(), 10 * b.maxX(), 10 * b.maxY());
-    }
-
-    /** A box with some of its corners cut off at 45 degrees, some of them as far as a side reaches: so strips aslant and triangles too. */
-    private Region octagon() {
-        Box b = far(box(24));
-        int most = (int) Math.min(b.width(), b.height());
-        long[] c = {random.nextInt(most + 1) / 10 * 10, random.nextInt(most + 1) / 10 * 10, random.nextInt(most + 1) / 10 * 10, random.nextInt(most + 1) / 10 * 10};
-        c[2] = Math.min(c[2], Math.min(b.height() - c[1], b.width()));
-        c[1] = Math.min(c[1], b.width() - c[0]);
-        c[3] = Math.max(0, Math.min(Math.min(c[3], b.width() - c[2]), b.height() - c[0]));
-        List<Point> p = List.of(new Point(b.minX() + c[0], b.minY()), new Point(b.maxX() - c[1], b.minY()), new Point(b.maxX(), b.minY() + c[1]), new Point(b.maxX(), b.maxY() - c[2]),
-                new Point(b.maxX() - c[2], b.maxY()), new Point(b.minX() + c[3], b.maxY()), new Point(b.minX(), b.maxY() - c[3]), new Point(b.minX(), b.minY() + c[0]));
-        try {
-            return Region.of(p);
-        } catch (IllegalArgumentException nothingLeft) {
-            return Region.of(b);
-        }
-    }
-
-    @Test
     void trapezoidWithinBox() {
         for (int k = 0; k < 5000; k++) {
             long w = 2 + 2 * random.nextInt(20), d = 1 + random.nextInt((int) w / 2);
