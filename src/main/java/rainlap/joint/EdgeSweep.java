@@ -19,8 +19,9 @@ final class EdgeSweep {
     private final Face p;
     private final EdgeFrame frame;
     private final Direction faces;
+    private final Box box;
+    private final JointFinder.Near near;
     private final List<Beside> sheets = new ArrayList<>();
-    private final List<Face> strips = new ArrayList<>();
 
     /** A sheet with the stretches where it lies just inside and just outside the edge. */
     private record Beside(Face face, Intervals in, Intervals out) {}
@@ -30,19 +31,15 @@ final class EdgeSweep {
         void beside(EdgeSweep sweep, Intervals stretch, Chain chain);
     }
 
-    EdgeSweep(Stack stack, Face p, Segment edge, List<Face> near) {
+    EdgeSweep(Stack stack, Face p, Segment edge, JointFinder.Near near) {
         this.stack = stack;
         this.p = p;
         this.frame = EdgeFrame.of(edge);
         this.faces = Direction.of(frame, p.surface().side());
-        Box box = edge.box().grow(3);
-        for (Face q : near) {
-            if (q.number() == p.number() || !q.box().meets(box)) {
-                continue;
-            }
-            if (Sheets.isStrip(q)) {
-                strips.add(q);
-            } else if (Sheets.isSheet(q) && Sheets.sameBarrier(p, q)) {
+        this.box = edge.box().grow(3);
+        this.near = near;
+        for (Face q : near.sheets()) {
+            if (q.box().meets(box)) {
                 Intervals in = frame.inside(q.region(), frame.side()), out = frame.inside(q.region(), -frame.side());
                 if (!in.isEmpty() || !out.isEmpty()) {
                     sheets.add(new Beside(q, in, out));
@@ -63,8 +60,15 @@ final class EdgeSweep {
         return faces;
     }
 
+    /** The strips that lie outside the piece and may lie over the edge. */
     List<Face> strips() {
-        return strips;
+        List<Face> out = new ArrayList<>(near.strips().size());
+        for (Face t : near.strips()) {
+            if (stack.isOutside(t, p) && t.box().meets(box)) {
+                out.add(t);
+            }
+        }
+        return out;
     }
 
     /** Hands the stretches that lie on a sheet to the chain, and the others, unless a further sheet hides them, to {@code nothing}. */
@@ -101,17 +105,15 @@ final class EdgeSweep {
     }
 
     private double[] cuts() {
-        double[] all = new double[2 + sheets.stream().mapToInt(b -> 2 * (b.in.count() + b.out.count())).sum()];
-        int n = 0;
-        all[n++] = 0;
-        all[n++] = frame.length();
+        int ends = 2;
         for (Beside b : sheets) {
-            for (Intervals i : List.of(b.in, b.out)) {
-                for (int k = 0; k < i.count(); k++) {
-                    all[n++] = i.from(k);
-                    all[n++] = i.to(k);
-                }
-            }
+            ends += 2 * (b.in.count() + b.out.count());
+        }
+        double[] all = new double[ends];
+        all[1] = frame.length();
+        int n = 2;
+        for (Beside b : sheets) {
+            n = append(b.out, all, append(b.in, all, n));
         }
         Arrays.sort(all);
         int kept = 1;
@@ -122,6 +124,15 @@ final class EdgeSweep {
         }
         all[kept - 1] = Math.max(all[kept - 1], frame.length());
         return Arrays.copyOf(all, kept);
+    }
+
+    /** Adds the ends of stretches behind the first n; hands back how many there are then. */
+    private static int append(Intervals stretches, double[] ends, int n) {
+        for (int k = 0; k < stretches.count(); k++) {
+            ends[n + 2 * k] = stretches.from(k);
+            ends[n + 2 * k + 1] = stretches.to(k);
+        }
+        return n + 2 * stretches.count();
     }
 
     /** What lies at a place of the edge: the sheet it lies on, or none; and whether a further sheet lies over it. */

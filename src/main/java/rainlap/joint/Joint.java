@@ -23,6 +23,15 @@ public record Joint(String id, JointKind kind, Face outer, Face inner, boolean s
         runs = List.copyOf(runs);
     }
 
+    Joint named(String other) {
+        return new Joint(other, kind, outer, inner, sealed, runs, tapedAlong);
+    }
+
+    /** The same, where a strip was laid along it. */
+    Joint taped() {
+        return new Joint(id, kind, outer, inner, sealed, runs, true);
+    }
+
     public Surface surface() {
         return outer.surface();
     }

@@ -21,15 +21,8 @@ final class JointFinder {
 
     private final Stack stack;
     private final Ground ground;
-    private final List<Found> chains = new ArrayList<>();
+    private final List<Joint> joints = new ArrayList<>();
     private final List<Joints.Open> open = new ArrayList<>();
-
-    /** A joint before it has a name: the runs between an outer piece and what it lies on or beside. */
-    record Found(Face outer, Chain.Link link, List<Run> runs, boolean tapedAlong) {
-        Found(Face outer, Chain.Link link, List<Run> runs) {
-            this(outer, link, runs, TapedAlong.is(new Joint("", link.kind(), outer, link.inner(), link.sealed(), runs, false)));
-        }
-    }
 
     JointFinder(Stack stack, Ground ground) {
         this.stack = stack;
@@ -42,8 +35,9 @@ final class JointFinder {
         return this;
     }
 
-    List<Found> chains() {
-        return chains;
+    /** What was found; several may have one name. */
+    List<Joint> joints() {
+        return joints;
     }
 
     List<Joints.Open> open() {
@@ -51,12 +45,32 @@ final class JointFinder {
     }
 
     private void walk(Face p) {
-        List<Face> near = stack.meeting(p.surface(), p.box().grow(BESIDE));
-        Chain chain = new Chain(p, (outer, link, runs) -> chains.add(new Found(outer, link, runs)));
+        Near near = Near.of(p, stack.meeting(p.surface(), p.box().grow(BESIDE)));
+        Chain chain = new Chain();
         for (Segment e : p.freeEdges()) {
             new EdgeSweep(stack, p, e, near).laps(chain, this::lookOut);
         }
-        chain.close();
+        chain.close((link, runs) -> joints.add(joint(p, link, runs)));
+    }
+
+    private static Joint joint(Face outer, Chain.Link link, List<Run> runs) {
+        Joint j = new Joint(Naming.name(outer, link, runs), link.kind(), outer, link.inner(), link.sealed(), runs, false);
+        return TapedAlong.is(j) ? j.taped() : j;
+    }
+
+    /** What lies beside a sheet and has to do with its joints: other sheets of its barrier, and strips; both in laying order. */
+    record Near(List<Face> sheets, List<Face> strips) {
+        static Near of(Face p, List<Face> all) {
+            List<Face> sheets = new ArrayList<>(all.size()), strips = new ArrayList<>(all.size());
+            for (Face q : all) {
+                if (q.number() != p.number() && Sheets.isStrip(q)) {
+                    strips.add(q);
+                } else if (q.number() != p.number() && Sheets.isSheet(q) && Sheets.sameBarrier(p, q)) {
+                    sheets.add(q);
+                }
+            }
+            return new Near(sheets, strips);
+        }
     }
 
     /** Beside a stretch of an edge lies nothing: is there a facing edge, or is it open? */

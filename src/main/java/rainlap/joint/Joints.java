@@ -35,13 +35,13 @@ public final class Joints {
 
     public static Joints of(Stack stack, Crew crew) {
         Ground ground = new Ground(stack.elevation());
-        Naming naming = new Naming();
+        List<Joint> joints = new ArrayList<>();
         List<Open> open = new ArrayList<>();
         for (JointFinder f : crew.inRuns(sheets(stack), run -> new JointFinder(stack, ground).find(run))) {
-            f.chains().forEach(naming::add);
+            joints.addAll(f.joints());
             open.addAll(f.open());
         }
-        return new Joints(naming.joints(), open);
+        return new Joints(Naming.apart(joints), open);
     }
 
     /** Every face that may end over, under or beside another, surface by surface in laying order. */

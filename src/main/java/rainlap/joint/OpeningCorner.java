@@ -69,7 +69,7 @@ public record OpeningCorner(Opening opening, Side level, Side jamb, List<Region>
     }
 
     private static List<Face> coverers(Stack stack, Surface s, Box square) {
-        return stack.meeting(s, square).stream().filter(Sheets::covers).filter(f -> f.box().overlaps(square)).toList();
+        return stack.on(s).stream().filter(f -> f.box().overlaps(square) && Sheets.covers(f)).toList();
     }
 
     private static List<Region> bare(Box square, List<Face> coverers) {

@@ -40,7 +40,7 @@ final class TapeCover {
     Cover over(double from, double to) {
         List<Lying> lying = new ArrayList<>();
         for (Face t : sweep.strips()) {
-            if (stack.isOutside(t, sweep.piece()) && stack.isOutside(t, inner)) {
+            if (stack.isOutside(t, inner)) {
                 add(t, from, to, lying);
             }
         }
