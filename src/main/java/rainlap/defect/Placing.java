@@ -75,7 +75,7 @@ final class Placing {
     }
 
     private void aboveHead(Opening o) {
-        List<Face> flashings = HeadFlashings.of(evidence.stack(), o);
+        List<Face> flashings = HeadFlashings.of(evidence, o);
         if (flashings.isEmpty()) {
             not(Hole.Kind.HEAD_FLASHING, o.id(), "it has no head flashing");
         }

@@ -1,7 +1,9 @@
 package rainlap.rule;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.material.MaterialKind;
@@ -21,8 +23,14 @@ public final class HeadFlashings {
 
     private HeadFlashings() {}
 
-    /** The head flashings of one opening, in laying order. */
-    public static List<Face> of(Stack stack, Opening o) {
+    /** The head flashings of one opening of the wall, in laying order. */
+    public static List<Face> of(Evidence e, Opening o) {
+        Map<String, List<Face>> all = e.shared().of(HeadFlashings.class,
+                () -> e.elevation().openings().stream().collect(Collectors.toMap(Opening::id, p -> of(e.stack(), p))));
+        return all.get(o.id());
+    }
+
+    static List<Face> of(Stack stack, Opening o) {
         Box r = o.rect();
         Box around = new Box(r.minX(), r.maxY() - NEAR_HEAD, r.maxX(), r.maxY() + NEAR_HEAD);
         return stack.meeting(Surface.WALL, around).stream().filter(f -> isAbove(f, o)).toList();

@@ -22,7 +22,7 @@ final class HeadClearance {
     private HeadClearance() {}
 
     static Stream<Outcome> judge(Evidence e, Foot foot) {
-        return e.elevation().openings().stream().flatMap(o -> HeadFlashings.of(e.stack(), o).stream()
+        return e.elevation().openings().stream().flatMap(o -> HeadFlashings.of(e, o).stream()
                 .filter(h -> isAt(foot, o, h) && isBehind(e, foot, h) && !over(foot, o, h).isEmpty()).map(h -> judge(e, foot, o, h)));
     }
 

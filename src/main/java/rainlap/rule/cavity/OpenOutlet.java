@@ -54,7 +54,7 @@ public final class OpenOutlet implements Rule {
     /** Where the gap above a head flashing is itself no more than a slot. */
     private static Intervals slots(Evidence e, Foot foot) {
         List<Intervals> out = new ArrayList<>();
-        e.elevation().openings().forEach(o -> HeadFlashings.of(e.stack(), o).stream()
+        e.elevation().openings().forEach(o -> HeadFlashings.of(e, o).stream()
                 .filter(h -> HeadClearance.isAt(foot, o, h) && HeadClearance.clear(foot, h) <= SLOT)
                 .forEach(h -> out.add(Intervals.of(h.box().minX(), h.box().maxX()))));
         return Intervals.unionOf(out);

@@ -1,10 +1,12 @@
 package rainlap.rule.opening;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.geom.Cuts;
 import rainlap.geom.EdgeFrame;
@@ -38,6 +40,8 @@ final class HeadEdge {
     private final List<Face> over = new ArrayList<>();
     private final List<Face> behind = new ArrayList<>();
     private final List<Face> strips = new ArrayList<>();
+    private final Intervals lapped;
+    private final Intervals reachedBehind;
     private final Profile lap;
 
     private HeadEdge(Stack stack, Opening opening, List<Face> shapes, Segment edge) {
@@ -56,6 +60,8 @@ final class HeadEdge {
                 (outside ? over : behind).add(f);
             }
         }
+        this.lapped = crossing(over);
+        this.reachedBehind = crossing(behind);
         this.lap = lapOver(shapes);
     }
 
@@ -65,20 +71,13 @@ final class HeadEdge {
     }
 
     private static List<HeadEdge> all(Evidence e) {
-        Map<Integer, Opening> found = new LinkedHashMap<>();
-        Map<Integer, Face> first = new LinkedHashMap<>();
-        for (Opening o : e.elevation().openings()) {
-            for (Face f : HeadFlashings.of(e.stack(), o)) {
-                found.putIfAbsent(f.number(), o);
-                first.putIfAbsent(f.number(), f);
-            }
-        }
-        return first.values().stream().flatMap(f -> of(e.stack(), found.get(f.number()), f)).toList();
+        Map<Integer, List<Face>> shapes = e.onWall(MaterialKind.FLASHING).stream().collect(Collectors.groupingBy(Face::number));
+        Set<Integer> found = new HashSet<>();
+        return e.elevation().openings().stream().flatMap(o -> HeadFlashings.of(e, o).stream().filter(f -> found.add(f.number()))
+                .flatMap(f -> of(e.stack(), o, shapes.get(f.number())))).toList();
     }
 
-    private static Stream<HeadEdge> of(Stack stack, Opening o, Face flashing) {
-        List<Face> shapes = stack.meeting(Surface.WALL, flashing.piece().wallBox().orElseThrow()).stream()
-                .filter(f -> f.number() == flashing.number()).toList();
+    private static Stream<HeadEdge> of(Stack stack, Opening o, List<Face> shapes) {
         return Overlay.union(shapes.stream().map(Face::region).toList()).stream().flatMap(r -> r.edges().stream())
                 .filter(s -> EdgeFrame.of(s).ux() < -LEVEL_ENOUGH).map(s -> new HeadEdge(stack, o, shapes, s));
     }
@@ -102,17 +101,17 @@ final class HeadEdge {
 
     /** Where a membrane that lies outside the flashing crosses the edge. */
     Intervals lapped() {
-        return crossing(over);
+        return lapped;
     }
 
     /** Where none lies over the edge but one lies behind the flashing. */
     Intervals inFront() {
-        return crossing(behind).minus(crossing(over));
+        return reachedBehind.minus(lapped);
     }
 
     /** Where no membrane crosses the edge. */
     Intervals withoutFlap() {
-        return onWall.minus(crossing(over)).minus(crossing(behind));
+        return onWall.minus(lapped).minus(reachedBehind);
     }
 
     /** Whether adhered strips lie over all of a stretch. */

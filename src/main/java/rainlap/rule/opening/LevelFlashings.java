@@ -24,16 +24,29 @@ import rainlap.wall.Surface;
 
 /** The flashings that lie across the wall: at heads, sills and the base, not those that cap a parapet. Those that stand upright, beside a jamb, shed water along themselves. */
 final class LevelFlashings {
+    /** What rules share: each once, in laying order, and the ids of those at the sills of openings. */
+    private record Found(List<Piece> all, Set<String> atSills) {
+        static Found of(Evidence e) {
+            return e.shared().of(Found.class, () -> new Found(across(e), e.elevation().openings().stream()
+                    .flatMap(o -> SillFlashings.of(e, o).stream()).map(f -> f.piece().id()).collect(Collectors.toSet())));
+        }
+    }
+
     private LevelFlashings() {}
 
     /** Judges each once, in laying order, at the sill of an opening by the one limit and elsewhere by the other. */
     static Stream<Outcome> each(Evidence e, Limit atSill, Limit elsewhere, BiFunction<Piece, LimitValue, Outcome> judge) {
-        Set<String> sills = e.elevation().openings().stream().flatMap(o -> SillFlashings.of(e.stack(), o).stream()).map(f -> f.piece().id()).collect(Collectors.toSet());
+        Set<String> sills = Found.of(e).atSills;
         return each(e, p -> judge.apply(p, e.practice().get(sills.contains(p.id()) ? atSill : elsewhere)));
     }
 
     /** Judges each once, in laying order; without any, one answer that there is none. */
     static Stream<Outcome> each(Evidence e, Function<Piece, Outcome> judge) {
+        List<Piece> found = Found.of(e).all;
+        return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flashing lies across the wall")) : found.stream().map(judge);
+    }
+
+    private static List<Piece> across(Evidence e) {
         Map<String, Piece> found = new LinkedHashMap<>();
         for (Face f : e.onWall(MaterialKind.FLASHING)) {
             Piece p = f.piece();
@@ -41,7 +54,7 @@ final class LevelFlashings {
                 found.putIfAbsent(p.id(), p);
             }
         }
-        return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flashing lies across the wall")) : found.values().stream().map(judge);
+        return List.copyOf(found.values());
     }
 
     private static boolean isLevel(Piece p) {

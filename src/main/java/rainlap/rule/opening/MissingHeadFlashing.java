@@ -42,7 +42,7 @@ public final class MissingHeadFlashing implements Rule {
         if (o.kind() != Opening.Kind.WINDOW && o.kind() != Opening.Kind.DOOR) {
             return new Outcome.DoesNotApply(o.id() + " is neither a window nor a door");
         }
-        List<String> there = HeadFlashings.of(e.stack(), o).stream().map(f -> f.piece().id()).distinct().toList();
+        List<String> there = HeadFlashings.of(e, o).stream().map(f -> f.piece().id()).distinct().toList();
         if (!there.isEmpty()) {
             return new Outcome.Holds(there);
         }

@@ -39,7 +39,7 @@ public final class NoEndDam implements Rule {
     public Stream<Outcome> check(Evidence e) {
         Map<String, Piece> found = new LinkedHashMap<>();
         for (Opening o : e.elevation().openings()) {
-            Stream.concat(HeadFlashings.of(e.stack(), o).stream(), SillFlashings.of(e.stack(), o).stream().filter(f -> f.surface().isWall()))
+            Stream.concat(HeadFlashings.of(e, o).stream(), SillFlashings.of(e, o).stream().filter(f -> f.surface().isWall()))
                     .forEach(f -> found.putIfAbsent(f.piece().id(), f.piece()));
         }
         return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply("the wall has no flashing at a head or sill"))

@@ -33,7 +33,7 @@ public final class ShortFlashing implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         return Openings.each(e, o -> {
-            List<Face> found = HeadFlashings.of(e.stack(), o);
+            List<Face> found = HeadFlashings.of(e, o);
             return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply(o.id() + " has no head flashing"))
                     : Stream.of(end(e, o, found, true), end(e, o, found, false));
         });

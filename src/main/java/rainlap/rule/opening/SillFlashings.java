@@ -1,9 +1,12 @@
 package rainlap.rule.opening;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
 import rainlap.rule.HeadFlashings;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
@@ -22,7 +25,13 @@ final class SillFlashings {
     private SillFlashings() {}
 
     /** Their faces on the wall and on the sill, in laying order. */
-    static List<Face> of(Stack stack, Opening o) {
+    static List<Face> of(Evidence e, Opening o) {
+        Map<String, List<Face>> all = e.shared().of(SillFlashings.class,
+                () -> e.elevation().openings().stream().collect(Collectors.toMap(Opening::id, p -> of(e.stack(), p))));
+        return all.get(o.id());
+    }
+
+    private static List<Face> of(Stack stack, Opening o) {
         Box r = o.rect();
         Box around = new Box(r.minX(), r.minY() - NEAR_SILL, r.maxX(), r.minY() + NEAR_SILL);
         Stream<Face> wall = stack.meeting(Surface.WALL, around).stream().filter(f -> isFlashing(f) && isBelow(f.box(), r)
