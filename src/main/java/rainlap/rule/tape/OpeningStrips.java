@@ -77,7 +77,11 @@ final class OpeningStrips {
         List<Strip> out = new ArrayList<>();
         for (List<Face> faces : byPiece.values()) {
             Set<Level> levels = new TreeSet<>();
-            SIDES.stream().filter(s -> 2 * along(o, s, faces) >= o.along(s)).map(Level::of).forEach(levels::add);
+            for (Side s : SIDES) {
+                if (2 * reach(o, s, faces) >= o.along(s) && 2 * along(o, s, faces) >= o.along(s)) {
+                    levels.add(Level.of(s));
+                }
+            }
             if (!levels.isEmpty()) {
                 out.add(new Strip(faces, levels));
             }
@@ -89,6 +93,20 @@ final class OpeningStrips {
         if (Sheets.isStrip(f) && f.kind() == MaterialKind.TAPE) {
             byPiece.computeIfAbsent(f.number(), n -> new ArrayList<>()).add(f);
         }
+    }
+
+    /** No less than how much of a side's length these faces accompany: as much of it as they lie beside, near or far. */
+    private static long reach(Opening o, Side side, List<Face> faces) {
+        long out = 0;
+        for (Face f : faces) {
+            Box b = f.box(), r = o.rect();
+            if (f.surface().side() == side) {
+                out += b.width();
+            } else if (f.surface().isWall()) {
+                out += Math.max(0, side.isJamb() ? Math.min(b.maxY(), r.maxY()) - Math.max(b.minY(), r.minY()) : Math.min(b.maxX(), r.maxX()) - Math.max(b.minX(), r.minX()));
+            }
+        }
+        return out;
     }
 
     /** How much of a side's length these faces accompany, grid units. */
