@@ -61,6 +61,9 @@ public final class NarrowTapeCover implements JointRule {
         LimitValue limit = e.practice().get(Limit.TAPE_COVER);
         Map<Run, Low> low = new IdentityHashMap<>();
         j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
+        if (low.values().stream().allMatch(Low::isNothing)) {
+            return List.of();
+        }
         List<Outcome> out = new ArrayList<>();
         MembraneJoints.parts(e, j, r -> low.get(r).outer, r -> r.cover().onOuter())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
@@ -78,13 +81,21 @@ public final class NarrowTapeCover implements JointRule {
 
     /** Where a run is covered by too little: on the outer piece alone, on the inner one alone, on both. */
     private record Low(Intervals outer, Intervals inner, Intervals both) {
+        private static final Low NOTHING = new Low(Intervals.NONE, Intervals.NONE, Intervals.NONE);
+
         static Low of(Evidence e, Joint j, Run r, LimitValue limit) {
+            Intervals lowOuter = r.cover().onOuter().below(limit.hundredths()), lowInner = r.cover().onInner().below(limit.hundredths());
+            if (lowOuter.isEmpty() && lowInner.isEmpty()) {
+                return NOTHING;
+            }
             Intervals asked = j.kind() == JointKind.REVERSE_LAP ? Intervals.of(0, r.length()).minus(r.hidden())
                     : MembraneJoints.tapeAsked(j, r, e.practice());
-            Intervals outer = r.cover().onOuter().below(limit.hundredths()).intersect(asked);
-            Intervals inner = r.cover().onInner().below(limit.hundredths()).intersect(asked);
-            Intervals both = outer.intersect(inner);
+            Intervals outer = lowOuter.intersect(asked), inner = lowInner.intersect(asked), both = outer.intersect(inner);
             return new Low(outer.minus(both), inner.minus(both), both);
+        }
+
+        boolean isNothing() {
+            return outer.isEmpty() && inner.isEmpty() && both.isEmpty();
         }
     }
 
