@@ -19,7 +19,8 @@ public final class Sheets {
         return mayBeStrip(p.material().kind()) && p.bond().isFull();
     }
 
-    private static boolean mayBeStrip(MaterialKind kind) {
+    /** Whether pieces of a kind are strips where they are stuck over their whole face. */
+    public static boolean mayBeStrip(MaterialKind kind) {
         return switch (kind) {
             case TAPE, CORNER_PIECE, COLLAR -> true;
             case MEMBRANE, FLASHING, BATTEN, CLADDING, TRIM, SEALANT, FRAME -> false;

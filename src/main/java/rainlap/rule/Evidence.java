@@ -1,9 +1,13 @@
 package rainlap.rule;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainlap.building.Unfolded;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Point;
@@ -15,6 +19,7 @@ import rainlap.joint.Joint;
 import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Practice;
 import rainlap.stack.Crew;
@@ -22,6 +27,7 @@ import rainlap.stack.Face;
 import rainlap.stack.Found;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
+import rainlap.wall.Piece;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 import rainlap.water.Drive;
@@ -108,6 +114,19 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
     public List<Face> onWall(MaterialKind kind) {
         Map<MaterialKind, List<Face>> faces = shared.of(MaterialKind.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.kind())));
         return faces.getOrDefault(kind, List.of());
+    }
+
+    /** The pieces that are looked at at this stage, those of one material together; in laying order. */
+    public Collection<List<Piece>> byMaterial() {
+        Map<String, List<Piece>> pieces = shared.of(Material.class, () -> elevation().pieces().stream().filter(p -> stage().sees(p.material().layer()))
+                .collect(Collectors.groupingBy(p -> p.material().id(), LinkedHashMap::new, Collectors.toList())));
+        return pieces.values();
+    }
+
+    /** Those of some kinds that are looked at at this stage, material by material. */
+    public Stream<Piece> pieces(MaterialKind... kinds) {
+        Set<MaterialKind> wanted = Set.of(kinds);
+        return byMaterial().stream().filter(all -> wanted.contains(all.get(0).material().kind())).flatMap(List::stream);
     }
 
     /** The same wall under another practice, the water driven as before. */

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
+import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
@@ -36,7 +37,7 @@ public final class LowCladding implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Face> cladding = e.stack().on(Surface.WALL).stream().filter(ShortCladding.CLADDING).toList();
+        List<Face> cladding = e.onWall(MaterialKind.CLADDING);
         if (cladding.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no cladding is drawn at this stage"));
         }

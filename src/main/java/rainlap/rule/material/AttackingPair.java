@@ -41,7 +41,7 @@ public final class AttackingPair implements Rule {
             told.add(List.of(c.outer(), c.inner()));
             out.add(judge(e, c));
         }
-        for (RunOff.Drain d : RunOff.of(e.stack(), (a, b) -> !draining(a, b).isEmpty())) {
+        for (RunOff.Drain d : RunOff.of(e, (a, b) -> !draining(a, b).isEmpty())) {
             if (!told.contains(List.of(d.above(), d.below())) && !told.contains(List.of(d.below(), d.above()))) {
                 out.add(judge(e, d));
             }

@@ -1,9 +1,6 @@
 package rainlap.rule.material;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
@@ -26,11 +23,12 @@ record Batch(Material material, List<Piece> pieces) {
     }
 
     /** Those of a caller's choice at this stage, material by material in laying order. */
-    static List<Batch> of(Evidence e, Predicate<Piece> wanted) {
-        Map<String, List<Piece>> out = new LinkedHashMap<>();
-        e.elevation().pieces().stream().filter(p -> e.stage().sees(p.material().layer()) && wanted.test(p))
-                .forEach(p -> out.computeIfAbsent(p.material().id(), k -> new ArrayList<>()).add(p));
-        return out.values().stream().map(all -> new Batch(all.get(0).material(), all)).toList();
+    static List<Batch> of(Evidence e, Predicate<Material> wanted) {
+        return e.byMaterial().stream().filter(all -> wanted.test(all.get(0).material())).map(all -> new Batch(all.get(0).material(), all)).toList();
+    }
+
+    Batch only(Predicate<Piece> wanted) {
+        return new Batch(material, pieces.stream().filter(wanted).toList());
     }
 
     Durability wear() {

@@ -3,17 +3,16 @@ package rainlap.rule.material;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.stream.Stream;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.joint.Sheets;
 import rainlap.material.Layer;
-import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.stack.Face;
@@ -39,8 +38,8 @@ final class Contacts {
 
     /** What of a piece a choice depends on: a wall has many pieces and few materials. */
     private record Kind(String material, boolean stuck) {
-        static Kind of(Face f) {
-            return new Kind(f.piece().material().id(), isStuck(f.piece()));
+        static Kind of(Piece p) {
+            return new Kind(p.material().id(), isStuck(p));
         }
     }
 
@@ -55,9 +54,9 @@ final class Contacts {
         Map<Pair, Contact> out = new LinkedHashMap<>();
         for (Surface s : wanted.isEmpty() ? List.<Surface>of() : stack.surfaces()) {
             for (Face a : stack.on(s)) {
-                Set<Kind> inner = wanted.getOrDefault(Kind.of(a), Set.of());
+                Set<Kind> inner = wanted.getOrDefault(Kind.of(a.piece()), Set.of());
                 for (Face b : inner.isEmpty() ? List.<Face>of() : stack.meeting(s, a.box())) {
-                    if (a.number() != b.number() && stack.isOutside(a, b) && inner.contains(Kind.of(b)) && !standsOff(stack, a, b)) {
+                    if (a.number() != b.number() && stack.isOutside(a, b) && inner.contains(Kind.of(b.piece())) && !standsOff(stack, a, b)) {
                         add(stack, a, b, out);
                     }
                 }
@@ -68,7 +67,7 @@ final class Contacts {
 
     /** Which kinds are chosen beneath which, of those on this wall; kinds with none are left out. */
     private static Map<Kind, Set<Kind>> wanted(Evidence e, BiPredicate<Piece, Piece> choice) {
-        Map<Kind, Piece> kinds = e.shared().of(Kind.class, () -> kinds(e.stack()));
+        Map<Kind, Piece> kinds = e.shared().of(Kind.class, () -> kinds(e));
         Map<Kind, Set<Kind>> out = new HashMap<>();
         kinds.forEach((a, outer) -> kinds.forEach((b, inner) -> {
             if (choice.test(outer, inner)) {
@@ -78,15 +77,12 @@ final class Contacts {
         return out;
     }
 
-    private static Map<Kind, Piece> kinds(Stack stack) {
-        Map<Material, Boolean> loose = new IdentityHashMap<>(), stuck = new IdentityHashMap<>();
+    private static Map<Kind, Piece> kinds(Evidence e) {
         Map<Kind, Piece> kinds = new HashMap<>();
-        stack.surfaces().forEach(s -> stack.on(s).forEach(f -> {
-            Piece p = f.piece();
-            if ((isStuck(p) ? stuck : loose).put(p.material(), true) == null) {
-                kinds.putIfAbsent(Kind.of(f), p);
-            }
-        }));
+        for (List<Piece> all : e.byMaterial()) {
+            List<Piece> unlike = mayBeStuck(all.get(0).material().kind()) ? all : all.subList(0, 1);
+            Stream.of(true, false).forEach(stuck -> unlike.stream().filter(p -> isStuck(p) == stuck).findFirst().ifPresent(p -> kinds.put(Kind.of(p), p)));
+        }
         return kinds;
     }
 
@@ -126,6 +122,11 @@ final class Contacts {
         return outer.piece().material().layer() == Layer.FACE && inner.piece().material().layer() == Layer.WRAP
                 && stack.meeting(outer.surface(), outer.box()).stream().anyMatch(f -> f.kind() == MaterialKind.BATTEN
                         && f.box().overlaps(outer.box()) && stack.isOutside(outer, f));
+    }
+
+    /** Whether a piece of a kind may be stuck; all others are loose. */
+    static boolean mayBeStuck(MaterialKind kind) {
+        return Sheets.mayBeStrip(kind) || kind == MaterialKind.SEALANT;
     }
 
     /** Whether it is stuck down over its whole face, so that its adhesive and not its facing touches what is beneath. */

@@ -21,7 +21,7 @@ public final class CorrodesWhereWet implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Batch> batches = Batch.of(e, p -> p.material().durability().metal().isPresent());
+        List<Batch> batches = Batch.of(e, m -> m.durability().metal().isPresent());
         if (batches.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no part of metal is drawn at this stage"));
         }

@@ -3,13 +3,13 @@ package rainlap.rule.material;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
-import rainlap.wall.Piece;
 
 /** A batten or another part behind the cladding rots when it stays wet, and the exposure is wet. */
 public final class RotsWhereWet implements Rule {
@@ -30,10 +30,10 @@ public final class RotsWhereWet implements Rule {
     }
 
     /** Battens, and other parts that say they rot. Sheets and boards that rot are laid so that they dry: that is what laps and cavity are for. */
-    private static boolean isLookedAt(Piece p) {
-        MaterialKind kind = p.material().kind();
+    private static boolean isLookedAt(Material m) {
+        MaterialKind kind = m.kind();
         boolean sheds = kind == MaterialKind.MEMBRANE || kind == MaterialKind.CLADDING;
-        return kind == MaterialKind.BATTEN || !sheds && p.material().durability().rots().filter(r -> r).isPresent();
+        return kind == MaterialKind.BATTEN || !sheds && m.durability().rots().filter(r -> r).isPresent();
     }
 
     private static Outcome judge(Evidence e, Batch b) {

@@ -1,6 +1,7 @@
 package rainlap.rule.material;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,13 +10,17 @@ import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
+import rainlap.material.MaterialKind;
+import rainlap.rule.Evidence;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Piece;
-import rainlap.wall.Surface;
 
 /** Which pieces on the wall drain on to which. */
 final class RunOff {
+    /** What is still in the rain on the finished wall; membranes and tapes are behind it. */
+    private static final List<MaterialKind> BARE = List.of(MaterialKind.FLASHING, MaterialKind.TRIM, MaterialKind.CLADDING, MaterialKind.FRAME);
+
     private RunOff() {}
 
     /** A piece whose water runs on to another, and where on that one. */
@@ -32,15 +37,15 @@ final class RunOff {
      *
      * @param wanted by nothing but their materials: a wall has many pieces and few materials
      */
-    static List<Drain> of(Stack stack, BiPredicate<Piece, Piece> wanted) {
+    static List<Drain> of(Evidence e, BiPredicate<Piece, Piece> wanted) {
         Map<String, List<Face>> bare = new LinkedHashMap<>();
-        stack.on(Surface.WALL).stream().filter(f -> staysBare(f.piece()))
+        BARE.stream().flatMap(kind -> e.onWall(kind).stream()).sorted(Comparator.comparingInt(Face::number))
                 .forEach(f -> bare.computeIfAbsent(f.piece().material().id(), k -> new ArrayList<>()).add(f));
         Map<Pair, Drain> out = new LinkedHashMap<>();
         for (List<Face> above : bare.values()) {
             for (List<Face> below : bare.values()) {
                 if (wanted.test(above.get(0).piece(), below.get(0).piece())) {
-                    drains(stack, above, below, out);
+                    drains(e.stack(), above, below, out);
                 }
             }
         }
@@ -64,14 +69,6 @@ final class RunOff {
         List<Region> both = new ArrayList<>(x.where);
         both.addAll(y.where);
         return new Drain(x.above, x.below, both);
-    }
-
-    /** What is still in the rain on the finished wall; membranes and tapes are behind it. */
-    private static boolean staysBare(Piece p) {
-        return switch (p.material().kind()) {
-            case FLASHING, TRIM, CLADDING, FRAME -> true;
-            case MEMBRANE, TAPE, BATTEN, SEALANT, COLLAR, CORNER_PIECE -> false;
-        };
     }
 
     private static boolean mayReach(Face above, Face below) {

@@ -12,7 +12,6 @@ import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.wall.Exposure;
-import rainlap.wall.Piece;
 
 /** A tape, or something else that is stuck on, gets colder or hotter than it works. */
 public final class TapeOutOfService implements Rule {
@@ -26,7 +25,7 @@ public final class TapeOutOfService implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Batch> batches = Batch.of(e, TapeOutOfService::isStuckOn);
+        List<Batch> batches = stuckOn(e);
         if (batches.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("nothing that is stuck on is drawn"));
         }
@@ -37,8 +36,10 @@ public final class TapeOutOfService implements Rule {
         return batches.stream().flatMap(b -> judge(e, b, stated.get()));
     }
 
-    private static boolean isStuckOn(Piece p) {
-        return p.material().kind() == MaterialKind.TAPE || Contacts.isStuck(p);
+    /** Every tape, and what else is stuck. */
+    private static List<Batch> stuckOn(Evidence e) {
+        return Batch.of(e, m -> Contacts.mayBeStuck(m.kind())).stream().map(b -> b.material().kind() == MaterialKind.TAPE ? b : b.only(Contacts::isStuck))
+                .filter(b -> !b.pieces().isEmpty()).toList();
     }
 
     private static Stream<Outcome> judge(Evidence e, Batch b, Exposure.Span stated) {

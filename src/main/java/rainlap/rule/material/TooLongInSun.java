@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rainlap.material.Layer;
+import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
-import rainlap.wall.Piece;
 
 /** A membrane stands in the sun for longer than its maker allows before the cladding covers it. */
 public final class TooLongInSun implements Rule {
@@ -38,9 +38,9 @@ public final class TooLongInSun implements Rule {
     }
 
     /** Every membrane; other parts of the wrap only where they state a figure. */
-    private static boolean isLookedAt(Piece p) {
-        return p.material().kind() == MaterialKind.MEMBRANE
-                || p.material().layer() == Layer.WRAP && p.material().durability().uvDays().isPresent();
+    private static boolean isLookedAt(Material m) {
+        return m.kind() == MaterialKind.MEMBRANE
+                || m.layer() == Layer.WRAP && m.durability().uvDays().isPresent();
     }
 
     private static Outcome judge(Evidence e, Batch b, double days) {

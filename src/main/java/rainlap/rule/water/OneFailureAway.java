@@ -24,8 +24,6 @@ public final class OneFailureAway implements Rule {
     static final RuleInfo INFO = RuleInfo.of("one-failure-away", "one failure away", RuleInfo.Theme.WATER);
     /** 200 mm: as far as the strips in a corner of an opening, or round a pipe, commonly reach. Our own choice. */
     private static final long AROUND = 20_000;
-    /** Where these are laid, one strip is what practice asks. */
-    private static final Set<MaterialKind> ALONE = Set.of(MaterialKind.CORNER_PIECE, MaterialKind.COLLAR);
 
     @Override
     public RuleInfo info() {
@@ -35,7 +33,7 @@ public final class OneFailureAway implements Rule {
     @Override
     public Stream<Outcome> check(Evidence e) {
         List<Way> ways = Ways.of(e, 1).stream().filter(w -> !w.leavesALedge()).toList();
-        Set<String> alone = e.elevation().pieces().stream().filter(p -> ALONE.contains(p.material().kind())).map(Piece::id).collect(Collectors.toSet());
+        Set<String> alone = e.pieces(MaterialKind.CORNER_PIECE, MaterialKind.COLLAR).map(Piece::id).collect(Collectors.toSet());
         return ways.isEmpty() ? Stream.of(Outcome.Holds.of())
                 : ways.stream().map(w -> isAllThatIsAsked(e, w, alone) ? new Outcome.Holds(w.pieces()) : broken(e, w));
     }

@@ -32,8 +32,7 @@ public final class WaterOnBatten implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Piece> battens = e.elevation().pieces().stream()
-                .filter(p -> p.material().kind() == MaterialKind.BATTEN && e.stage().sees(p.material().layer())).toList();
+        List<Piece> battens = e.pieces(MaterialKind.BATTEN).toList();
         if (battens.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no batten is drawn at this stage"));
         }

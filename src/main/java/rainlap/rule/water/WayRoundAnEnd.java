@@ -26,7 +26,7 @@ public final class WayRoundAnEnd implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        List<Piece> ledges = e.elevation().pieces().stream().filter(p -> e.stage().sees(p.material().layer()) && isLedge(p)).toList();
+        List<Piece> ledges = e.pieces(MaterialKind.BATTEN, MaterialKind.FLASHING).filter(WayRoundAnEnd::isLedge).toList();
         if (ledges.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no batten and no flashing with an upstand is drawn at this stage"));
         }
@@ -35,7 +35,7 @@ public final class WayRoundAnEnd implements Rule {
     }
 
     private static boolean isLedge(Piece p) {
-        return p.material().kind() == MaterialKind.BATTEN || p.material().kind() == MaterialKind.FLASHING && p.material().profile().upstandMm().isPresent();
+        return p.material().kind() == MaterialKind.BATTEN || p.material().profile().upstandMm().isPresent();
     }
 
     private static Outcome broken(Evidence e, Way w) {
