@@ -2,14 +2,12 @@ package rainlap.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import rainlap.geom.EdgeFrame;
+import rainlap.geom.Box;
 import rainlap.geom.Intervals;
-import rainlap.geom.Point;
 import rainlap.geom.Profile;
 import rainlap.geom.Segment;
 import rainlap.geom.Slabs;
 import rainlap.stack.Face;
-import rainlap.stack.Stack;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
@@ -33,36 +31,34 @@ public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> 
         return new Surface(opening.id(), side);
     }
 
-    /** All edges of all openings with a reveal: sill, left, right, head of each in the file's order. */
-    public static List<OpeningEdge> of(Stack stack) {
-        List<OpeningEdge> out = new ArrayList<>();
-        for (Opening o : stack.elevation().openings()) {
-            for (Side side : List.of(Side.SILL, Side.LEFT, Side.RIGHT, Side.HEAD)) {
-                if (o.reveal() > 0) {
-                    out.add(of(stack, o, side));
-                }
+    static OpeningEdge of(Reveals.One reveal, Side side) {
+        Opening o = reveal.opening();
+        Intervals whole = Intervals.of(0, o.along(side)), turned = Intervals.NONE;
+        List<Turn> turns = new ArrayList<>();
+        for (Face f : reveal.on(side)) {
+            Intervals where = turned(f, whole);
+            if (!where.isEmpty()) {
+                turns.add(new Turn(f, where));
+                turned = turned.union(where);
             }
         }
-        return out;
+        return new OpeningEdge(o, side, whereTurned(covered(reveal, side), turned, o.along(side)), turns);
     }
 
-    private static OpeningEdge of(Stack stack, Opening o, Side side) {
-        List<Face> faces = stack.on(new Surface(o.id(), side)).stream().filter(Sheets::covers).toList();
-        EdgeFrame front = EdgeFrame.of(new Segment(new Point(0, 0), new Point(o.along(side), 0)));
-        List<Turn> turns = faces.stream().map(f -> new Turn(f, turned(f, front))).filter(t -> !t.where.isEmpty()).toList();
-        Intervals turned = turns.stream().map(Turn::where).reduce(Intervals.NONE, Intervals::union);
-        Profile covered = new Slabs(o.surface(side), faces.stream().map(Face::region).toList()).coveredFromBelow();
-        return new OpeningEdge(o, side, whereTurned(covered, turned, front.length()), turns);
+    private static Profile covered(Reveals.One reveal, Side side) {
+        Box surface = reveal.opening().surface(side);
+        return reveal.isWhole(side, surface) ? Profile.constant(0, surface.width(), surface.height())
+                : new Slabs(surface, reveal.on(side).stream().map(Face::region).toList()).coveredFromBelow();
     }
 
-    private static Intervals turned(Face f, EdgeFrame front) {
+    private static Intervals turned(Face f, Intervals whole) {
         Intervals out = Intervals.NONE;
         for (Segment s : f.folds()) {
             if (s.a().y() == 0 && s.b().y() == 0) {
                 out = out.union(Intervals.of(Math.min(s.a().x(), s.b().x()), Math.max(s.a().x(), s.b().x())));
             }
         }
-        return out.intersect(Intervals.of(0, front.length()));
+        return out.intersect(whole);
     }
 
     /** The covered depth where the edge is turned, nothing elsewhere. */

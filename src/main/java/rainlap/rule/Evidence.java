@@ -19,6 +19,7 @@ import rainlap.joint.Joint;
 import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
+import rainlap.joint.Reveals;
 import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Practice;
@@ -27,6 +28,7 @@ import rainlap.stack.Face;
 import rainlap.stack.Found;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
+import rainlap.wall.Opening;
 import rainlap.wall.Piece;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
@@ -70,11 +72,11 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         Stack stack = Stack.of(elevation, stage, crew);
         Found<Joined> joined = new Found<>(() -> Joined.of(stack, crew));
         Found<Trace> trace = new Found<>(() -> Trace.of(stack, Drive.of(elevation.exposure(), practice, stage), DrivingRain.of(elevation.exposure()), crew));
-        Found<List<OpeningEdge>> edges = new Found<>(() -> OpeningEdge.of(stack));
-        Found<List<OpeningCorner>> corners = new Found<>(() -> OpeningCorner.of(stack));
-        crew.all(List.of(trace, joined, edges, corners));
+        Found<Reveals> reveals = new Found<>(() -> Reveals.of(stack));
+        crew.all(List.of(trace, joined, reveals));
         Joined j = joined.found();
-        return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), edges.found(), corners.found(), BuildingCorner.of(stack), j.bare,
+        Reveals r = reveals.found();
+        return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), r.edges(), r.corners(), BuildingCorner.of(stack), j.bare,
                 trace.found(), practice);
     }
 
@@ -114,6 +116,18 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
     public List<Face> onWall(MaterialKind kind) {
         Map<MaterialKind, List<Face>> faces = shared.of(MaterialKind.class, () -> stack.on(Surface.WALL).stream().collect(Collectors.groupingBy(f -> f.kind())));
         return faces.getOrDefault(kind, List.of());
+    }
+
+    /** The edges of one opening: sill, left, right, head; none where it has no reveal. */
+    public List<OpeningEdge> edges(Opening o) {
+        Map<String, List<OpeningEdge>> edges = shared.of(OpeningEdge.class, () -> openingEdges.stream().collect(Collectors.groupingBy(x -> x.opening().id())));
+        return edges.getOrDefault(o.id(), List.of());
+    }
+
+    /** The corners of one opening: lower left, lower right, upper left, upper right; none where it has no reveal. */
+    public List<OpeningCorner> corners(Opening o) {
+        Map<String, List<OpeningCorner>> corners = shared.of(OpeningCorner.class, () -> openingCorners.stream().collect(Collectors.groupingBy(c -> c.opening().id())));
+        return corners.getOrDefault(o.id(), List.of());
     }
 
     /** The pieces that are looked at at this stage, those of one material together; in laying order. */

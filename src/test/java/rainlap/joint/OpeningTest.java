@@ -63,7 +63,7 @@ class OpeningTest {
 
     @Test
     void diagonalCutLeavesABareTriangleOnEachFaceOfEachCorner() {
-        List<OpeningCorner> corners = OpeningCorner.of(diagonal(90).stack());
+        List<OpeningCorner> corners = Reveals.of(diagonal(90).stack()).corners();
         assertEquals(4, corners.size());
         for (OpeningCorner c : corners) {
             assertEquals(90 * 90 / 2.0, c.onLevel().get(0).areaMm2(), 1e-9, c.inWords());
@@ -78,17 +78,17 @@ class OpeningTest {
         Drawn d = diagonal(90).piece("K", MaterialKind.CORNER_PIECE,
                 new Shape(Surface.WALL, List.of(Drawn.region(425, 425, 600, 425, 600, 500, 500, 500, 500, 600, 425, 600))),
                 on("W", Side.SILL, 0, 0, 100, 0, 100, 90, 0, 90), on("W", Side.LEFT, 0, 0, 100, 0, 100, 90, 0, 90));
-        OpeningCorner c = OpeningCorner.of(d.stack()).get(0);
+        OpeningCorner c = Reveals.of(d.stack()).corners().get(0);
         assertTrue(!c.isBare(), c::toString);
         assertEquals(List.of("M", "K"), c.pieces());
-        OpeningEdge sill = OpeningEdge.of(d.stack()).get(0);
+        OpeningEdge sill = Reveals.of(d.stack()).edges().get(0);
         assertEquals(9000, sill.depth().leastWithin(0, 9000), 1e-6);
         assertEquals(0, sill.depth().leastWithin(99000, 100000), 1e-6);
     }
 
     @Test
     void returnDepthAlongEachEdge() {
-        List<OpeningEdge> edges = OpeningEdge.of(diagonal(40).stack());
+        List<OpeningEdge> edges = Reveals.of(diagonal(40).stack()).edges();
         for (OpeningEdge e : edges) {
             assertEquals(4000, e.depth().leastWithin(4000, e.opening().along(e.side()) - 4000), 1e-6, e.side().word());
             assertEquals(0, e.depth().least(), 1e-6);
@@ -99,9 +99,9 @@ class OpeningTest {
 
     @Test
     void aSeparateSillPieceThatDoesNotReachTheWallTurnsNothing() {
-        OpeningEdge sill = OpeningEdge.of(wall().window("W", 500, 500, 1000, 800, 90)
+        OpeningEdge sill = Reveals.of(wall().window("W", 500, 500, 1000, 800, 90)
                 .cutSheet("M", 0, 0, 2000, 2000, "W", CutPattern.I, 90)
-                .piece("S", MaterialKind.TAPE, on("W", Side.SILL, 0, 0, 1000, 0, 1000, 90, 0, 90)).stack()).get(0);
+                .piece("S", MaterialKind.TAPE, on("W", Side.SILL, 0, 0, 1000, 0, 1000, 90, 0, 90)).stack()).edges().get(0);
         assertEquals(0, sill.depth().greatest(), 1e-6);
         assertTrue(sill.turns().isEmpty());
     }
