@@ -47,7 +47,7 @@ public final class ReversedTapeLap implements Rule {
     }
 
     private static boolean stands(Face f) {
-        return Sheets.isStrip(f) && f.box().height() > f.box().width();
+        return f.box().height() > f.box().width() && Sheets.isStrip(f);
     }
 
     /** Whether one ends on the other and goes on beyond it. */
