@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import rainlap.practice.Practice;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.JointRule;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.stack.Crew;
@@ -55,11 +55,15 @@ public final class Checker {
     }
 
     private static List<Judged> judged(List<Rule> rules, Evidence e, Crew crew) {
-        Map<Boolean, List<Rule>> ofJoints = rules.stream().collect(Collectors.partitioningBy(r -> r instanceof JointRule));
         List<Supplier<List<Judged>>> all = new ArrayList<>();
-        all.add(() -> Judged.jointByJoint(ofJoints.get(true).stream().map(JointRule.class::cast).toList(), e, crew));
-        ofJoints.get(false).forEach(r -> all.add(() -> List.of(Judged.by(r, e))));
+        all.add(() -> Judged.placeByPlace(only(JointRule.class, rules), e.jointsHere(), e, crew));
+        all.add(() -> Judged.placeByPlace(only(OpeningRule.class, rules), e.elevation().openings(), e, crew));
+        rules.stream().filter(r -> !(r instanceof JointRule || r instanceof OpeningRule)).forEach(r -> all.add(() -> List.of(Judged.by(r, e))));
         return crew.all(all).stream().flatMap(List::stream).sorted(Comparator.comparing(Judged::rule)).toList();
+    }
+
+    private static <R extends Rule> List<R> only(Class<R> sort, List<Rule> rules) {
+        return rules.stream().filter(sort::isInstance).map(sort::cast).toList();
     }
 
     private void take(Judged judged) {

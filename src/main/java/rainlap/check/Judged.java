@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import rainlap.joint.Joint;
 import rainlap.rule.Evidence;
-import rainlap.rule.JointRule;
 import rainlap.rule.Outcome;
+import rainlap.rule.PlaceRule;
 import rainlap.rule.Rule;
 import rainlap.stack.Crew;
 
@@ -44,27 +43,29 @@ final class Judged {
         return new Judged(rule).ask(tell -> rule.check(e).forEach(tell));
     }
 
-    /** By rules that judge each joint for itself, one joint after the other. */
-    static List<Judged> jointByJoint(List<JointRule> rules, Evidence e, Crew crew) {
-        List<List<Judged>> runs = crew.inRuns(e.jointsHere(), joints -> asked(rules, e, joints));
+    /** By rules that judge each place of one sort for itself, one place after the other. */
+    static <P> List<Judged> placeByPlace(List<? extends PlaceRule<P>> rules, List<P> places, Evidence e, Crew crew) {
+        List<List<Judged>> runs = crew.inRuns(places, run -> asked(rules, e, run));
         List<Judged> all = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {
             Judged whole = new Judged(rules.get(i));
             for (List<Judged> run : runs) {
                 whole.add(run.get(i));
             }
-            whole.closed(rules.get(i).none());
+            PlaceRule<P> rule = rules.get(i);
+            boolean silent = whole.held == 0 && whole.outcomes.isEmpty();
+            whole.ask(tell -> rule.atLast(e, silent).forEach(tell));
             all.add(whole);
         }
         return all;
     }
 
-    private static List<Judged> asked(List<JointRule> rules, Evidence e, List<Joint> joints) {
+    private static <P> List<Judged> asked(List<? extends PlaceRule<P>> rules, Evidence e, List<P> places) {
         List<Judged> all = rules.stream().map(Judged::new).toList();
-        for (Joint j : joints) {
+        for (P p : places) {
             for (int i = 0; i < rules.size(); i++) {
-                JointRule rule = rules.get(i);
-                all.get(i).ask(tell -> rule.judge(e, j, tell));
+                PlaceRule<P> rule = rules.get(i);
+                all.get(i).ask(tell -> rule.judge(e, p, tell));
             }
         }
         return all;
@@ -101,12 +102,6 @@ final class Judged {
             outcomes.addAll(more.outcomes);
             held += more.held;
             more.crash.ifPresent(this::fail);
-        }
-    }
-
-    private void closed(String none) {
-        if (crash.isEmpty() && held == 0 && outcomes.isEmpty()) {
-            outcomes.add(new Outcome.DoesNotApply(none));
         }
     }
 }

@@ -11,32 +11,45 @@ import rainlap.joint.RandomWall;
 import rainlap.practice.Practices;
 import rainlap.rule.Evidence;
 import rainlap.rule.JointRule;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Crew;
 import rainlap.wall.Stage;
 
-/** Rules asked about one joint after the other answer as they do when each is asked about all. */
+/** Rules asked about one joint or opening after the other answer as they do when each is asked about all. */
 class JudgedTest {
-    private static final List<JointRule> OF_JOINTS = Rules.all().stream().filter(r -> r instanceof JointRule).map(JointRule.class::cast).toList();
+    private static final List<JointRule> OF_JOINTS = only(JointRule.class);
+    private static final List<OpeningRule> OF_OPENINGS = only(OpeningRule.class);
+
+    private static <R extends Rule> List<R> only(Class<R> sort) {
+        return Rules.all().stream().filter(sort::isInstance).map(sort::cast).toList();
+    }
 
     @Test
-    void oneJointAfterTheOtherIsAsOneRuleAfterTheOther() {
+    void onePlaceAfterTheOtherIsAsOneRuleAfterTheOther() {
         int held = 0;
         for (long seed = 0; seed < 100; seed++) {
             Evidence e = evidence(seed);
-            List<Judged> together = Judged.jointByJoint(OF_JOINTS, e, seed % 2 == 0 ? Crew.ALONE : Crew.of(3, 20_000));
-            for (int i = 0; i < OF_JOINTS.size(); i++) {
-                Judged alone = Judged.by(OF_JOINTS.get(i), e);
-                String where = alone.rule() + " on wall of seed " + seed;
-                assertEquals(alone.rule(), together.get(i).rule(), where);
-                assertEquals(alone.outcomes(), together.get(i).outcomes(), where);
-                assertEquals(alone.held(), together.get(i).held(), where);
-                held += alone.held();
-            }
+            Crew crew = seed % 2 == 0 ? Crew.ALONE : Crew.of(3, 20_000);
+            held += compared(OF_JOINTS, Judged.placeByPlace(OF_JOINTS, e.jointsHere(), e, crew), e, seed);
+            held += compared(OF_OPENINGS, Judged.placeByPlace(OF_OPENINGS, e.elevation().openings(), e, crew), e, seed);
         }
         assertTrue(held > 1_000, "these walls have too little to judge: " + held);
+    }
+
+    private static int compared(List<? extends Rule> rules, List<Judged> together, Evidence e, long seed) {
+        int held = 0;
+        for (int i = 0; i < rules.size(); i++) {
+            Judged alone = Judged.by(rules.get(i), e);
+            String where = alone.rule() + " on wall of seed " + seed;
+            assertEquals(alone.rule(), together.get(i).rule(), where);
+            assertEquals(alone.outcomes(), together.get(i).outcomes(), where);
+            assertEquals(alone.held(), together.get(i).held(), where);
+            held += alone.held();
+        }
+        return held;
     }
 
     @Test

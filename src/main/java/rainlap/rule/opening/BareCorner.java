@@ -1,13 +1,9 @@
 package rainlap.rule.opening;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rainlap.joint.OpeningCorner;
-import rainlap.joint.OpeningEdge;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Asked;
@@ -15,12 +11,12 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
+import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 
 /** Part of a corner of an opening lies bare, on sill or head and on the jamb, between the returns that a cut parts there. */
-public final class BareCorner implements Rule {
+public final class BareCorner implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("bare-corner", "bare corner", RuleInfo.Theme.OPENINGS, Limit.RETURN_HEAD,
             Limit.RETURN_JAMB, Limit.RETURN_SILL);
 
@@ -30,25 +26,21 @@ public final class BareCorner implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        Map<Surface, OpeningEdge> edges = new HashMap<>();
-        e.openingEdges().forEach(edge -> edges.put(edge.surface(), edge));
-        return Openings.withReveal(e, e.openingCorners().stream().flatMap(c -> judge(e, c, edges)));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        e.corners(o).forEach(c -> judge(e, c, tell));
     }
 
-    private static Stream<Outcome> judge(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges) {
-        List<CornerFace> faces = CornerFace.both(e, c, edges);
+    private static void judge(Evidence e, OpeningCorner c, Consumer<Outcome> tell) {
+        List<CornerFace> faces = CornerFace.both(e, c);
         List<CornerFace> judged = faces.stream().filter(CornerFace::isTurned).toList();
         List<CornerFace> bare = judged.stream().filter(f -> !f.bare().isEmpty()).toList();
-        List<Outcome> out = new ArrayList<>();
-        faces.stream().filter(f -> !f.isTurned()).forEach(f -> out.add(new Outcome.DoesNotApply(
+        faces.stream().filter(f -> !f.isTurned()).forEach(f -> tell.accept(new Outcome.DoesNotApply(
                 "at the " + c.inWords() + " of " + c.opening().id() + " nothing turns into the " + f.side().inWords())));
         if (!bare.isEmpty()) {
-            out.add(broken(e, c, bare));
+            tell.accept(broken(e, c, bare));
         } else if (!judged.isEmpty()) {
-            out.add(new Outcome.Holds(c.pieces()));
+            tell.accept(new Outcome.Holds(c.pieces()));
         }
-        return out.stream();
     }
 
     private static Outcome broken(Evidence e, OpeningCorner c, List<CornerFace> bare) {

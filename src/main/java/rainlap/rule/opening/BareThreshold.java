@@ -2,7 +2,7 @@ package rainlap.rule.opening;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
@@ -16,7 +16,6 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
@@ -24,7 +23,7 @@ import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** Part of the frame at the foot of an opening lies bare where the wall does not go on below it, as under a door. */
-public final class BareThreshold implements Rule {
+public final class BareThreshold implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("bare-threshold", "bare threshold", RuleInfo.Theme.OPENINGS);
 
     @Override
@@ -33,20 +32,20 @@ public final class BareThreshold implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, e.elevation().openings().stream().filter(o -> o.reveal() > 0).flatMap(o -> judge(e, o)));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        tell.accept(judge(e, o));
     }
 
-    private static Stream<Outcome> judge(Evidence e, Opening o) {
+    private static Outcome judge(Evidence e, Opening o) {
         Intervals foot = Intervals.of(0, o.along(Side.SILL)).minus(AskedReturn.of(e, o, Side.SILL).wall());
         if (foot.total() < AskedReturn.LEAST) {
-            return Stream.of(new Outcome.DoesNotApply("the wall goes on below " + Openings.name(o, Side.SILL)));
+            return new Outcome.DoesNotApply("the wall goes on below " + Openings.name(o, Side.SILL));
         }
         List<Face> covers = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(Sheets::covers).toList();
         List<Region> bare = Overlay.difference(threshold(o, foot), covers.stream().map(Face::region).toList()).stream()
                 .filter(r -> !Overlay.vanishes(r, AskedReturn.LEAST / 2)).toList();
         List<String> ids = covers.stream().map(f -> f.piece().id()).distinct().toList();
-        return bare.isEmpty() ? Stream.of(new Outcome.Holds(ids)) : Stream.of(broken(e, o, bare, ids));
+        return bare.isEmpty() ? new Outcome.Holds(ids) : broken(e, o, bare, ids);
     }
 
     private static List<Region> threshold(Opening o, Intervals foot) {

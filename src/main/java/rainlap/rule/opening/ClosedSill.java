@@ -2,6 +2,7 @@ package rainlap.rule.opening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
@@ -13,10 +14,10 @@ import rainlap.material.Edge;
 import rainlap.material.MaterialKind;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.source.Known;
 import rainlap.source.Source;
@@ -25,7 +26,7 @@ import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 
 /** The flange at the foot of a window or door is closed along its lower edge from end to end: what gets in at the foot cannot leave. */
-public final class ClosedSill implements Rule {
+public final class ClosedSill implements OpeningRule {
     static final RuleInfo INFO = RuleInfo.of("closed-sill", "sill cannot drain", RuleInfo.Theme.OPENINGS);
     private static final Source SOURCE = new Source("ASTM E2112", "", "Method A, 5.16.6 and 5.18.8", Known.PUBLISHED_SECONDARY);
     /** A flange whose lower edge lies no more than 100 mm below the sill belongs to it. Our own choice: common practice, no source. */
@@ -39,11 +40,12 @@ public final class ClosedSill implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.each(e, o -> {
-            List<Face> flanges = flanges(e, o);
-            return flanges.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flange is drawn at the foot of " + o.id())) : flanges.stream().map(f -> judge(e, o, f));
-        });
+    public void judge(Evidence e, Opening o, Consumer<Outcome> tell) {
+        List<Face> flanges = flanges(e, o);
+        if (flanges.isEmpty()) {
+            tell.accept(new Outcome.DoesNotApply("no flange is drawn at the foot of " + o.id()));
+        }
+        flanges.forEach(f -> tell.accept(judge(e, o, f)));
     }
 
     private static List<Face> flanges(Evidence e, Opening o) {

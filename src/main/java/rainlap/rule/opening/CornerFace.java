@@ -2,7 +2,6 @@ package rainlap.rule.opening;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
@@ -12,7 +11,6 @@ import rainlap.measure.LengthText;
 import rainlap.rule.Evidence;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
-import rainlap.wall.Surface;
 
 /**
  * One of the two faces of an opening's corner.
@@ -26,20 +24,24 @@ import rainlap.wall.Surface;
 record CornerFace(Side side, AskedReturn asked, long returned, long deep, long along, boolean atStart, List<Region> bare) {
 
     /** Sill or head first, then the jamb. */
-    static List<CornerFace> both(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges) {
-        return List.of(of(e, c, edges, c.level(), c.onLevel()), of(e, c, edges, c.jamb(), c.onJamb()));
+    static List<CornerFace> both(Evidence e, OpeningCorner c) {
+        return List.of(of(e, c, c.level(), c.onLevel()), of(e, c, c.jamb(), c.onJamb()));
     }
 
-    private static CornerFace of(Evidence e, OpeningCorner c, Map<Surface, OpeningEdge> edges, Side side, List<Region> bare) {
+    private static CornerFace of(Evidence e, OpeningCorner c, Side side, List<Region> bare) {
         Opening o = c.opening();
         AskedReturn asked = AskedReturn.of(e, o, side);
         long along = o.along(side), beside = Math.min(o.reveal(), along / 2);
         boolean atStart = side.isJamb() ? c.level() == Side.SILL : c.jamb() == Side.LEFT;
         double place = atStart ? beside : along - beside;
         boolean hasWall = asked.wall().contains(place);
-        long returned = hasWall ? Math.round(edges.get(new Surface(o.id(), side)).depth().leastWithin(place, place)) : 0;
+        long returned = hasWall ? Math.round(edge(e, o, side).depth().leastWithin(place, place)) : 0;
         long deep = Math.min(o.reveal(), Math.max(asked.deep(), returned));
         return new CornerFace(side, asked, returned, deep, along, atStart, within(bare, deep, along, atStart));
+    }
+
+    private static OpeningEdge edge(Evidence e, Opening o, Side side) {
+        return e.edges(o).stream().filter(edge -> edge.side() == side).findFirst().orElseThrow();
     }
 
     private static List<Region> within(List<Region> bare, long deep, long along, boolean atStart) {

@@ -1,15 +1,11 @@
 package rainlap.rule.opening;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import rainlap.joint.OpeningCorner;
-import rainlap.joint.OpeningEdge;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.rule.Evidence;
 import rainlap.wall.Side;
-import rainlap.wall.Surface;
 
 /**
  * How far a corner piece runs on from a corner of an opening, grid units.
@@ -20,7 +16,7 @@ import rainlap.wall.Surface;
 public record CornerLegs(OpeningCorner corner, long onLevel, long onJamb) {
     /** Past what lies bare by the cover of a tape, and by that where nothing does. */
     public static CornerLegs overBare(Evidence e, OpeningCorner c) {
-        List<CornerFace> both = faces(e, c).stream().filter(CornerFace::isTurned).toList();
+        List<CornerFace> both = CornerFace.both(e, c).stream().filter(CornerFace::isTurned).toList();
         long cover = e.practice().get(Limit.TAPE_COVER).hundredths();
         return new CornerLegs(c, cover + reach(both, c.level()), cover + reach(both, c.jamb()));
     }
@@ -33,13 +29,6 @@ public record CornerLegs(OpeningCorner corner, long onLevel, long onJamb) {
     public static CornerLegs upTheJamb(Evidence e, OpeningCorner c) {
         long asked = e.practice().get(Limit.SILL_TURN_UP).hundredths();
         return new CornerLegs(c, asked, asked);
-    }
-
-    /** Sill or head first, then the jamb. */
-    static List<CornerFace> faces(Evidence e, OpeningCorner c) {
-        Map<Surface, OpeningEdge> edges = new HashMap<>();
-        e.openingEdges().forEach(edge -> edges.put(edge.surface(), edge));
-        return CornerFace.both(e, c, edges);
     }
 
     /** {@code 85 along the head and 45 down the jamb}. */

@@ -2,7 +2,7 @@ package rainlap.rule.opening;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.joint.OpeningCorner;
@@ -19,7 +19,6 @@ import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
@@ -28,7 +27,7 @@ import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** At a lower corner of an opening nothing turns from the sill up the jamb in one piece, or not as far as asked. */
-public final class FlatSill implements Rule {
+public final class FlatSill implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("flat-sill", "sill not turned up the jamb", RuleInfo.Theme.OPENINGS, Limit.SILL_TURN_UP);
     /** How far beside the corner one looks for what lies there: 0.5 mm. */
     private static final long BESIDE = 50;
@@ -39,8 +38,8 @@ public final class FlatSill implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, e.openingCorners().stream().filter(c -> c.level() == Side.SILL).map(c -> judge(e, c)));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        e.corners(o).stream().filter(c -> c.level() == Side.SILL).forEach(c -> tell.accept(judge(e, c)));
     }
 
     private static Outcome judge(Evidence e, OpeningCorner c) {

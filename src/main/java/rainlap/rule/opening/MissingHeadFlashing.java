@@ -3,7 +3,7 @@ package rainlap.rule.opening;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Segment;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
@@ -14,17 +14,17 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.MendSizes;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** A window or door has no head flashing, and no eave deep enough shelters it. */
-public final class MissingHeadFlashing implements Rule {
+public final class MissingHeadFlashing implements OpeningRule {
     static final RuleInfo INFO = RuleInfo.of("missing-head-flashing", "no head flashing", RuleInfo.Theme.OPENINGS,
             Limit.EAVE_SHELTER);
 
@@ -34,8 +34,8 @@ public final class MissingHeadFlashing implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.each(e, o -> Stream.of(judge(e, o)));
+    public void judge(Evidence e, Opening o, Consumer<Outcome> tell) {
+        tell.accept(judge(e, o));
     }
 
     private static Outcome judge(Evidence e, Opening o) {

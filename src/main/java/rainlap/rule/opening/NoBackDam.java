@@ -2,12 +2,11 @@ package rainlap.rule.opening;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
-import rainlap.material.MaterialKind;
 import rainlap.measure.LengthText;
 import rainlap.practice.Limit;
 import rainlap.practice.LimitValue;
@@ -16,7 +15,6 @@ import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
@@ -24,7 +22,7 @@ import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** A sill pan is not turned up along its back, or less high than asked, or its back stands in front of the frame. */
-public final class NoBackDam implements Rule {
+public final class NoBackDam implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("no-back-dam", "no back dam", RuleInfo.Theme.OPENINGS, Limit.BACK_DAM);
 
     @Override
@@ -33,11 +31,12 @@ public final class NoBackDam implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, e.elevation().openings().stream().filter(o -> o.reveal() > 0).flatMap(o -> {
-            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.kind() == MaterialKind.FLASHING).toList();
-            return pans.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id())) : pans.stream().map(f -> judge(e, o, f));
-        }));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        List<Face> pans = SillFlashings.pans(e, o);
+        if (pans.isEmpty()) {
+            tell.accept(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id()));
+        }
+        pans.forEach(pan -> tell.accept(judge(e, o, pan)));
     }
 
     private static Outcome judge(Evidence e, Opening o, Face pan) {

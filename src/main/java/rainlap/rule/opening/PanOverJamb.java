@@ -1,6 +1,7 @@
 package rainlap.rule.opening;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
@@ -13,7 +14,6 @@ import rainlap.rule.Finding;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.source.Known;
 import rainlap.source.Source;
@@ -23,7 +23,7 @@ import rainlap.wall.Side;
 import rainlap.wall.Surface;
 
 /** The turned-up end of a sill pan lies over the strip on the jamb: water that runs down the strip goes in behind the pan. */
-public final class PanOverJamb implements Rule {
+public final class PanOverJamb implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("pan-over-jamb", "pan over the jamb strip", RuleInfo.Theme.OPENINGS);
     private static final Source SOURCE = new Source("EPA Indoor airPLUS technical guidance", "", "1.6", Known.PUBLISHED);
 
@@ -33,12 +33,15 @@ public final class PanOverJamb implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, e.elevation().openings().stream().filter(o -> o.reveal() > 0).flatMap(o -> {
-            List<Face> pans = e.stack().on(new Surface(o.id(), Side.SILL)).stream().filter(f -> f.kind() == MaterialKind.FLASHING).toList();
-            return pans.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id()))
-                    : pans.stream().flatMap(pan -> Stream.of(Side.LEFT, Side.RIGHT).map(jamb -> judge(e, new End(o, pan, jamb))));
-        }));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        List<Face> pans = SillFlashings.pans(e, o);
+        if (pans.isEmpty()) {
+            tell.accept(new Outcome.DoesNotApply("no pan lies on the sill of " + o.id()));
+        }
+        for (Face pan : pans) {
+            tell.accept(judge(e, new End(o, pan, Side.LEFT)));
+            tell.accept(judge(e, new End(o, pan, Side.RIGHT)));
+        }
     }
 
     /** One end of a pan, at one jamb. */

@@ -1,7 +1,7 @@
 package rainlap.rule.opening;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
@@ -12,16 +12,16 @@ import rainlap.rule.Asked;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
 import rainlap.rule.HeadFlashings;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 
 /** A head flashing runs past a jamb of its opening by less than asked. Several flashings of one opening count as one run. */
-public final class ShortFlashing implements Rule {
+public final class ShortFlashing implements OpeningRule {
     static final RuleInfo INFO = RuleInfo.of("short-flashing", "flashing too short", RuleInfo.Theme.OPENINGS,
             Limit.FLASHING_PAST_OPENING);
 
@@ -31,12 +31,14 @@ public final class ShortFlashing implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.each(e, o -> {
-            List<Face> found = HeadFlashings.of(e, o);
-            return found.isEmpty() ? Stream.of(new Outcome.DoesNotApply(o.id() + " has no head flashing"))
-                    : Stream.of(end(e, o, found, true), end(e, o, found, false));
-        });
+    public void judge(Evidence e, Opening o, Consumer<Outcome> tell) {
+        List<Face> found = HeadFlashings.of(e, o);
+        if (found.isEmpty()) {
+            tell.accept(new Outcome.DoesNotApply(o.id() + " has no head flashing"));
+        } else {
+            tell.accept(end(e, o, found, true));
+            tell.accept(end(e, o, found, false));
+        }
     }
 
     /** One end: the face that reaches furthest there, and how far past the jamb. */

@@ -2,6 +2,7 @@ package rainlap.rule.opening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rainlap.geom.Intervals;
 import rainlap.geom.Point;
@@ -18,13 +19,12 @@ import rainlap.rule.MendSizes;
 import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 
 /** A sill, jamb or head of an opening is turned less deep than asked, or not at all. */
-public final class ShortReturn implements Rule {
+public final class ShortReturn implements RevealRule {
     static final RuleInfo INFO = RuleInfo.of("short-return", "return too short", RuleInfo.Theme.OPENINGS, Limit.RETURN_HEAD,
             Limit.RETURN_JAMB, Limit.RETURN_SILL);
 
@@ -34,8 +34,8 @@ public final class ShortReturn implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        return Openings.withReveal(e, e.openingEdges().stream().flatMap(edge -> judge(e, edge)));
+    public void judgeReveal(Evidence e, Opening o, Consumer<Outcome> tell) {
+        e.edges(o).forEach(edge -> judge(e, edge).forEach(tell));
     }
 
     private Stream<Outcome> judge(Evidence e, OpeningEdge edge) {

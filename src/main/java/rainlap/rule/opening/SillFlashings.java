@@ -36,8 +36,16 @@ final class SillFlashings {
         Box around = new Box(r.minX(), r.minY() - NEAR_SILL, r.maxX(), r.minY() + NEAR_SILL);
         Stream<Face> wall = stack.meeting(Surface.WALL, around).stream().filter(f -> isFlashing(f) && isBelow(f.box(), r)
                 && HeadFlashings.findOpening(stack.elevation(), f).isEmpty());
-        Stream<Face> sill = stack.on(new Surface(o.id(), Side.SILL)).stream().filter(SillFlashings::isFlashing);
-        return Stream.concat(wall, sill).sorted(java.util.Comparator.comparingInt(Face::number)).toList();
+        return Stream.concat(wall, pans(stack, o)).sorted(java.util.Comparator.comparingInt(Face::number)).toList();
+    }
+
+    /** Those that lie on the sill itself. */
+    static List<Face> pans(Evidence e, Opening o) {
+        return pans(e.stack(), o).toList();
+    }
+
+    private static Stream<Face> pans(Stack stack, Opening o) {
+        return stack.on(new Surface(o.id(), Side.SILL)).stream().filter(SillFlashings::isFlashing);
     }
 
     private static boolean isFlashing(Face f) {

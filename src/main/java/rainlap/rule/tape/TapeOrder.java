@@ -5,14 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.rule.Evidence;
 import rainlap.rule.Finding;
+import rainlap.rule.OpeningRule;
 import rainlap.rule.Outcome;
 import rainlap.rule.Place;
-import rainlap.rule.Rule;
 import rainlap.rule.RuleInfo;
 import rainlap.rule.tape.OpeningStrips.Strip;
 import rainlap.source.Known;
@@ -22,7 +23,7 @@ import rainlap.wall.Opening;
 import rainlap.wall.Surface;
 
 /** At an opening a strip lies over one that water reaches later: sill over jamb, jamb over head or sill over head. */
-public final class TapeOrder implements Rule {
+public final class TapeOrder implements OpeningRule {
     static final RuleInfo INFO = RuleInfo.of("tape-order", "tapes in the wrong order", RuleInfo.Theme.TAPE);
     private static final Source SOURCE = new Source("EPA Indoor airPLUS technical guidance", "", "1.6", Known.PUBLISHED);
 
@@ -32,17 +33,18 @@ public final class TapeOrder implements Rule {
     }
 
     @Override
-    public Stream<Outcome> check(Evidence e) {
-        List<Outcome> out = new ArrayList<>();
-        for (Opening o : e.elevation().openings()) {
-            List<Strip> strips = OpeningStrips.of(e.stack(), o);
-            for (int i = 0; i < strips.size(); i++) {
-                for (int k = i + 1; k < strips.size(); k++) {
-                    judge(e, o, strips.get(i), strips.get(k)).ifPresent(out::add);
-                }
+    public void judge(Evidence e, Opening o, Consumer<Outcome> tell) {
+        List<Strip> strips = OpeningStrips.of(e.stack(), o);
+        for (int i = 0; i < strips.size(); i++) {
+            for (int k = i + 1; k < strips.size(); k++) {
+                judge(e, o, strips.get(i), strips.get(k)).ifPresent(tell);
             }
         }
-        return out.isEmpty() ? Stream.of(new Outcome.DoesNotApply("at no opening do strips of different sides overlap")) : out.stream();
+    }
+
+    @Override
+    public Stream<Outcome> atLast(Evidence e, boolean silent) {
+        return silent ? Stream.of(new Outcome.DoesNotApply("at no opening do strips of different sides overlap")) : Stream.empty();
     }
 
     private static Optional<Outcome> judge(Evidence e, Opening o, Strip a, Strip b) {
