@@ -14,6 +14,7 @@ import rainlap.stack.Crew;
 final class Judged {
     private final String rule;
     private final List<Outcome> outcomes = new ArrayList<>();
+    private final Consumer<Outcome> taken = this::take;
     private int held;
     private Optional<Crash> crash = Optional.empty();
 
@@ -75,7 +76,7 @@ final class Judged {
     private Judged ask(Consumer<Consumer<Outcome>> question) {
         try {
             if (crash.isEmpty()) {
-                question.accept(this::take);
+                question.accept(taken);
             }
         } catch (RuntimeException failed) {
             fail(new Crash(rule, failed.getClass().getSimpleName() + ": " + failed.getMessage()));

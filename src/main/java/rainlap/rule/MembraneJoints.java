@@ -54,7 +54,8 @@ public final class MembraneJoints {
 
     /** The same with the least of another length on each. Those under 1 mm are left out: they are within the drawing's own tolerance. */
     public static List<Joint.Stretch> parts(Evidence e, Joint j, Function<Run, Intervals> where, Function<Run, Profile> of) {
-        return j.stretches(where, of).stream().filter(s -> s.lengthMm() >= LEAST_MM && e.isOnThisWall(j.surface(), s.line())).toList();
+        List<Joint.Stretch> all = j.stretches(where, of);
+        return all.isEmpty() ? all : all.stream().filter(s -> s.lengthMm() >= LEAST_MM && e.isOnThisWall(j.surface(), s.line())).toList();
     }
 
     /** Tape that lies over a place on a sheet without being stuck down: it covers nothing there. */

@@ -59,11 +59,11 @@ public final class NarrowTapeCover implements JointRule {
 
     private static List<Outcome> narrow(Evidence e, Joint j) {
         LimitValue limit = e.practice().get(Limit.TAPE_COVER);
-        Map<Run, Low> low = new IdentityHashMap<>();
-        j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
-        if (low.values().stream().allMatch(Low::isNothing)) {
+        if (isWide(e, j, limit)) {
             return List.of();
         }
+        Map<Run, Low> low = new IdentityHashMap<>();
+        j.runs().forEach(r -> low.put(r, Low.of(e, j, r, limit)));
         List<Outcome> out = new ArrayList<>();
         MembraneJoints.parts(e, j, r -> low.get(r).outer, r -> r.cover().onOuter())
                 .forEach(s -> out.add(broken(e, j, s, oneSide(j, s, true, limit), limit)));
@@ -77,6 +77,16 @@ public final class NarrowTapeCover implements JointRule {
                     oneSide(j, a, true, limit) + " and " + oneSide(j, b, false, limit), limit));
         }
         return out;
+    }
+
+    /** The common case, told with less ado. */
+    private static boolean isWide(Evidence e, Joint j, LimitValue limit) {
+        for (Run r : j.runs()) {
+            if (!Low.of(e, j, r, limit).isNothing()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Where a run is covered by too little: on the outer piece alone, on the inner one alone, on both. */
