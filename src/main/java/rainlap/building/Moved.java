@@ -5,7 +5,6 @@ import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.wall.Cut;
 import rainlap.wall.Opening;
@@ -31,11 +30,7 @@ record Moved(long dx, UnaryOperator<String> name) {
     }
 
     Region region(Region r) {
-        return dx == 0 ? r : new Region(ring(r.shell()), r.holes().stream().map(this::ring).toList());
-    }
-
-    private Ring ring(Ring r) {
-        return Ring.of(r.points().stream().map(this::point).toList());
+        return dx == 0 ? r : r.mapped(this::point);
     }
 
     private Box box(Box b) {

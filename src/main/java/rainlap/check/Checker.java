@@ -56,8 +56,8 @@ public final class Checker {
 
     private static List<Judged> judged(List<Rule> rules, Evidence e, Crew crew) {
         List<Supplier<List<Judged>>> all = new ArrayList<>();
-        all.add(() -> Judged.placeByPlace(only(JointRule.class, rules), e.jointsHere(), e, crew));
-        all.add(() -> Judged.placeByPlace(only(OpeningRule.class, rules), e.elevation().openings(), e, crew));
+        all.add(() -> Judged.placeByPlace(only(JointRule.class, rules), e, crew));
+        all.add(() -> Judged.placeByPlace(only(OpeningRule.class, rules), e, crew));
         rules.stream().filter(r -> !(r instanceof JointRule || r instanceof OpeningRule)).forEach(r -> all.add(() -> List.of(Judged.by(r, e))));
         return crew.all(all).stream().flatMap(List::stream).sorted(Comparator.comparing(Judged::rule)).toList();
     }

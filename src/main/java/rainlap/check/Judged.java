@@ -45,7 +45,8 @@ final class Judged {
     }
 
     /** By rules that judge each place of one sort for itself, one place after the other. */
-    static <P> List<Judged> placeByPlace(List<? extends PlaceRule<P>> rules, List<P> places, Evidence e, Crew crew) {
+    static <P> List<Judged> placeByPlace(List<? extends PlaceRule<P>> rules, Evidence e, Crew crew) {
+        List<P> places = rules.isEmpty() ? List.of() : rules.get(0).places(e);
         List<List<Judged>> runs = crew.inRuns(places, run -> asked(rules, e, run));
         List<Judged> all = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {

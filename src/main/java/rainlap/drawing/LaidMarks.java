@@ -178,6 +178,6 @@ final class LaidMarks {
     }
 
     private static List<Region> flat(Opening o, Side side, List<Region> on, List<Region> zone) {
-        return on.isEmpty() ? List.of() : Overlay.intersection(on.stream().map(r -> LapBands.mapped(r, p -> o.toWall(side, p))).toList(), zone);
+        return on.isEmpty() ? List.of() : Overlay.intersection(on.stream().map(r -> r.mapped(p -> o.toWall(side, p))).toList(), zone);
     }
 }

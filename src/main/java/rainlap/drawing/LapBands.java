@@ -6,7 +6,6 @@ import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
-import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
 import rainlap.joint.Joint;
@@ -108,11 +107,5 @@ final class LapBands {
             out.addAll(Visibility.parts(run.line(), Intervals.of(0, run.length()).minus(hidden)));
         }
         return out;
-    }
-
-    /** A region laid flat from a surface on to the wall's plane. */
-    static Region mapped(Region r, UnaryOperator<Point> to) {
-        return new Region(rainlap.geom.Ring.of(r.shell().points().stream().map(to).toList()),
-                r.holes().stream().map(h -> rainlap.geom.Ring.of(h.points().stream().map(to).toList())).toList());
     }
 }

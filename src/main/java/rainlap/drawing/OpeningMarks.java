@@ -69,11 +69,11 @@ final class OpeningMarks {
         List<Mark> marks = new ArrayList<>();
         for (Face f : visibility.on(surface)) {
             for (Region r : visibility.painted(f)) {
-                Region flat = LapBands.mapped(r, p -> o.toWall(side, p));
+                Region flat = r.mapped(p -> o.toWall(side, p));
                 Overlay.intersection(List.of(flat), zone).forEach(part -> marks.addAll(look(f, view.region(part))));
             }
             if (f.kind() == MaterialKind.MEMBRANE && isLastMembrane(surface, f)) {
-                marks.addAll(laps.tones(surface, r -> LapBands.mapped(r, p -> o.toWall(side, p))));
+                marks.addAll(laps.tones(surface, r -> r.mapped(p -> o.toWall(side, p))));
             }
         }
         out.addAll(marks);

@@ -4,6 +4,7 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.RandomAccess;
+import java.util.function.UnaryOperator;
 
 /**
  * A shell with holes. Edges are numbered through shell and holes and keep the interior on their left: the shell
@@ -45,6 +46,11 @@ public final class Region {
             }
         }
         return out;
+    }
+
+    /** The region with each of its points moved, laid flat or turned over: by a move after which it is still one. */
+    public Region mapped(UnaryOperator<Point> to) {
+        return new Region(shell.mapped(to), holes.stream().map(h -> h.mapped(to)).toList());
     }
 
     public Ring shell() {

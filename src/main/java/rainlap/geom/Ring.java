@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A closed ring of at least three points, counter-clockwise, without repeated points and without points that lie straight
@@ -105,6 +106,15 @@ public final class Ring {
             out.add(point(i));
         }
         return List.copyOf(out);
+    }
+
+    /** Itself with each point moved, by a move that keeps it a ring; see {@link #of(List)}. */
+    Ring mapped(UnaryOperator<Point> to) {
+        List<Point> out = new ArrayList<>(size());
+        for (int i = 0; i < size(); i++) {
+            out.add(to.apply(point(i)));
+        }
+        return of(out);
     }
 
     public Box box() {

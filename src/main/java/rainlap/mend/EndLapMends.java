@@ -10,7 +10,6 @@ import rainlap.geom.Grid;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.joint.Joint;
 import rainlap.material.MaterialKind;
@@ -104,16 +103,8 @@ final class EndLapMends {
         Optional<Box> b = p.wallBox().filter(w -> w.width() <= TAPE && w.height() > w.width() && w.minX() <= x && x <= w.maxX());
         if (p.material().kind() == MaterialKind.TAPE && b.isPresent()) {
             List<Shape> moved = new ArrayList<>();
-            p.shapes().forEach(s -> moved.add(s.on().isWall() ? new Shape(s.on(), Overlay.union(s.regions().stream().map(r -> moved(r, by)).toList())) : s));
+            p.shapes().forEach(s -> moved.add(s.on().isWall() ? new Shape(s.on(), Overlay.union(s.regions().stream().map(r -> r.mapped(at -> new Point(at.x() + by, at.y()))).toList())) : s));
             out.change(id, q -> new Piece(q.id(), q.material(), moved, q.under(), q.bond(), q.cuts()));
         }
-    }
-
-    private static Region moved(Region r, long by) {
-        return new Region(moved(r.shell(), by), r.holes().stream().map(h -> moved(h, by)).toList());
-    }
-
-    private static Ring moved(Ring ring, long by) {
-        return Ring.of(ring.points().stream().map(p -> new Point(p.x() + by, p.y())).toList());
     }
 }

@@ -5,7 +5,6 @@ import rainlap.geom.Box;
 import rainlap.geom.Ends;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.geom.Wkt;
 import rainlap.wall.Elevation;
@@ -52,8 +51,7 @@ public record Place(Surface surface, List<Point> line, List<Region> area) {
     }
 
     private static Region flat(Elevation e, Surface on, Region r) {
-        return on.isWall() ? r : new Region(Ring.of(r.shell().points().stream().map(p -> flat(e, on, p)).toList()),
-                r.holes().stream().map(h -> Ring.of(h.points().stream().map(p -> flat(e, on, p)).toList())).toList());
+        return on.isWall() ? r : r.mapped(p -> flat(e, on, p));
     }
 
     public boolean isLine() {

@@ -5,16 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxCut;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
-import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.geom.Segment;
 import rainlap.wall.Cut;
 import rainlap.wall.Elevation;
@@ -58,7 +55,7 @@ final class Folding {
         for (Opening o : met) {
             for (Side side : Flap.SIDES) {
                 for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
-                    faces.add(new Face(number, piece, new Surface(o.id(), side), mapped(flap, p -> o.toSurface(side, p))));
+                    faces.add(new Face(number, piece, new Surface(o.id(), side), flap.mapped(p -> o.toSurface(side, p))));
                 }
             }
         }
@@ -91,18 +88,6 @@ final class Folding {
 
     private static Optional<Cut> cutAt(Piece piece, Opening o) {
         return piece.cuts().stream().filter(c -> c.opening().equals(o.id())).findFirst();
-    }
-
-    private static Region mapped(Region r, UnaryOperator<Point> to) {
-        return new Region(mapped(r.shell(), to), r.holes().stream().map(h -> mapped(h, to)).toList());
-    }
-
-    private static Ring mapped(Ring ring, UnaryOperator<Point> to) {
-        List<Point> out = new ArrayList<>(ring.size());
-        for (int i = 0; i < ring.size(); i++) {
-            out.add(to.apply(ring.point(i)));
-        }
-        return Ring.of(out);
     }
 
     private void joinAtFolds(List<Face> faces) {

@@ -1,10 +1,12 @@
 package rainlap.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import rainlap.geom.Box;
 import rainlap.geom.Region;
 import rainlap.stack.Crew;
@@ -112,7 +114,7 @@ final class Carving {
 
     private Rim.Cut sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
-        Breaks breaks = new Breaks();
+        LongStream.Builder breaks = LongStream.builder();
         for (Owned o : members) {
             Region r = o.region();
             for (int k = 0; k < r.edgeCount(); k++) {
@@ -127,18 +129,29 @@ final class Carving {
             }
         }
         Sweep.cuts(ground.extent()).forEach(breaks::add);
-        long[] at = breaks.within(ground.extent().minX(), ground.extent().maxX());
+        long[] at = once(breaks.build().filter(x -> x >= ground.extent().minX() && x <= ground.extent().maxX()).sorted().toArray());
         return new Sweep(ground, new Pile.Source(order, members.size()), borders, at, bottom, top).run();
     }
 
-    private static void addBreaks(Region r, int k, long bottom, long top, Breaks breaks) {
+    /** Each of them once; without an object for each, as a stream would make. */
+    private static long[] once(long[] ascending) {
+        int n = 0;
+        for (long x : ascending) {
+            if (n == 0 || ascending[n - 1] != x) {
+                ascending[n++] = x;
+            }
+        }
+        return Arrays.copyOf(ascending, n);
+    }
+
+    private static void addBreaks(Region r, int k, long bottom, long top, LongStream.Builder breaks) {
         breaks.add(r.ax(k));
         breaks.add(r.bx(k));
         addCrossing(r, k, bottom, breaks);
         addCrossing(r, k, top, breaks);
     }
 
-    private static void addCrossing(Region r, int k, long y, Breaks breaks) {
+    private static void addCrossing(Region r, int k, long y, LongStream.Builder breaks) {
         if (r.ay(k) != r.by(k) && (r.ay(k) - y) * (double) (r.by(k) - y) < 0) {
             breaks.add(Math.round(r.ax(k) + (double) (y - r.ay(k)) * (r.bx(k) - r.ax(k)) / (r.by(k) - r.ay(k))));
         }

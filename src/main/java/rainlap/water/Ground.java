@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import rainlap.geom.Box;
 import rainlap.geom.Overlay;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
-import rainlap.geom.Ring;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Opening;
@@ -153,18 +151,6 @@ final class Ground {
     }
 
     private Region turned(Region r) {
-        return surface.isWall() || isSill() ? r : r.isBox() ? Region.of(turned(r.box())) : mapped(r, this::turned);
-    }
-
-    static Region mapped(Region r, UnaryOperator<Point> to) {
-        return new Region(mapped(r.shell(), to), r.holes().stream().map(h -> mapped(h, to)).toList());
-    }
-
-    private static Ring mapped(Ring ring, UnaryOperator<Point> to) {
-        List<Point> out = new ArrayList<>(ring.size());
-        for (int i = 0; i < ring.size(); i++) {
-            out.add(to.apply(ring.point(i)));
-        }
-        return Ring.of(out);
+        return surface.isWall() || isSill() ? r : r.isBox() ? Region.of(turned(r.box())) : r.mapped(this::turned);
     }
 }

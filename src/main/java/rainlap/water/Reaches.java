@@ -35,7 +35,7 @@ final class Reaches {
 
     private static Reach reach(int defences, Part p) {
         return new Reach(defences, p.ground.surface(),
-                Patchwork.regions(p.wet.at(defences)).stream().map(r -> Ground.mapped(r, p.ground::turned)).toList());
+                Patchwork.regions(p.wet.at(defences)).stream().map(r -> r.mapped(p.ground::turned)).toList());
     }
 
     /** A patch stays wet until more water comes at a higher level; what is bare is wet as it is. */

@@ -33,8 +33,8 @@ class JudgedTest {
         for (long seed = 0; seed < 100; seed++) {
             Evidence e = evidence(seed);
             Crew crew = seed % 2 == 0 ? Crew.ALONE : Crew.of(3, 20_000);
-            held += compared(OF_JOINTS, Judged.placeByPlace(OF_JOINTS, e.jointsHere(), e, crew), e, seed);
-            held += compared(OF_OPENINGS, Judged.placeByPlace(OF_OPENINGS, e.elevation().openings(), e, crew), e, seed);
+            held += compared(OF_JOINTS, Judged.placeByPlace(OF_JOINTS, e, crew), e, seed);
+            held += compared(OF_OPENINGS, Judged.placeByPlace(OF_OPENINGS, e, crew), e, seed);
         }
         assertTrue(held > 1_000, "these walls have too little to judge: " + held);
     }
