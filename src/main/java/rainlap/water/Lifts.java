@@ -16,6 +16,9 @@ final class Lifts {
      * @param behind whether it has got behind what it was on: at that line it is running too
      */
     record Lift(Cell cell, int cost, long from, long to, double leftRise, double rightRise, boolean behind, Wet source, How how, Line line) implements Driven {
+        /** How many numbers are remembered of one. */
+        static final int ROW = 6;
+
         @Override
         public boolean isKnown() {
             Been been = cell.beenOrNull();
@@ -33,11 +36,15 @@ final class Lifts {
         }
 
         /** Where it gets to, but not where it came from: what is remembered of it. */
-        Lift bare() {
-            return new Lift(cell, cost, from, to, leftRise, rightRise, behind, null, null, null);
+        double[] row() {
+            return new double[] {cost, behind ? 0 : 1, from, to, leftRise, rightRise};
         }
 
         double rise(double x) {
+            return rise(x, from, to, leftRise, rightRise);
+        }
+
+        private static double rise(double x, double from, double to, double leftRise, double rightRise) {
             return leftRise + (x - from) * (rightRise - leftRise) / (to - from);
         }
 
@@ -50,14 +57,18 @@ final class Lifts {
             return a == from && b == to ? this : new Lift(cell, cost, a, b, rise(a), rise(b), behind, source, how, line);
         }
 
-        boolean covers(Lift o) {
-            return cost <= o.cost && (behind || !o.behind) && from <= o.from && to >= o.to
-                    && rise(o.from) >= o.leftRise && rise(o.to) >= o.rightRise;
+        /** Whether it tells nothing new beside what is remembered of another one in the same cell. */
+        boolean isCovered(double[] rows, int at) {
+            double a = rows[at + 2], b = rows[at + 3], left = rows[at + 4], right = rows[at + 5];
+            return rows[at] <= cost && rows[at + 1] <= (behind ? 0 : 1) && a <= from && b >= to && rise(from, a, b, left, right) >= leftRise
+                    && rise(to, a, b, left, right) >= rightRise;
         }
     }
 
     /** @param onto the lower sheet of the lap; the upper one lies over the cell */
     record Overrun(Cell cell, int onto, int cost, long from, long to, Wet source, How how, Line line) implements Driven {
+        static final int ROW = 4;
+
         @Override
         public boolean isKnown() {
             return false;
@@ -74,16 +85,17 @@ final class Lifts {
         }
 
         /** Where it gets to, but not where it came from: what is remembered of it. */
-        Overrun bare() {
-            return new Overrun(cell, onto, cost, from, to, null, null, null);
+        double[] row() {
+            return new double[] {onto, cost, from, to};
         }
 
         Overrun between(long a, long b) {
             return new Overrun(cell, onto, cost, a, b, source, how, line);
         }
 
-        boolean covers(Overrun o) {
-            return onto == o.onto && cost <= o.cost && from <= o.from && to >= o.to;
+        /** Whether it tells nothing new beside what is remembered of another one in the same cell. */
+        boolean isCovered(double[] rows, int at) {
+            return rows[at] == onto && rows[at + 1] <= cost && rows[at + 2] <= from && rows[at + 3] >= to;
         }
     }
 

@@ -15,6 +15,8 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
         boolean behind, int onto, Wet source, How how, Line line) implements Driven {
     /** Further than any wall is wide. */
     static final double WITHOUT_END = 1e12;
+    /** How many numbers are remembered of one. */
+    static final int ROW = 7;
 
     @Override
     public boolean isKnown() {
@@ -27,9 +29,14 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
         winds.pushes().push(this);
     }
 
-    /** Where it gets to, but not where it came from: what is remembered of it. A wall has twenty a piece, and each would hold on to its way. */
-    Push bare() {
-        return new Push(cell, cost, right, low, high, lowAt, highAt, lowReach, highReach, behind, onto, null, null, null);
+    /** Where it gets to, but not where it came from: what is remembered of it. */
+    double[] row() {
+        return new double[] {sort(), low, high, lowAt, highAt, lowReach, highReach};
+    }
+
+    /** What must be the same for one to cover another; then, in two bits, what it costs, and last whether it is driven only. */
+    private int sort() {
+        return onto + 1 << 4 | (right ? 8 : 0) | cost << 1 | (behind ? 0 : 1);
     }
 
     @Override
@@ -38,14 +45,14 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
     }
 
     double at(double y) {
-        return between(y, lowAt, highAt);
+        return between(y, low, high, lowAt, highAt);
     }
 
     double reach(double y) {
-        return between(y, lowReach, highReach);
+        return between(y, low, high, lowReach, highReach);
     }
 
-    private double between(double y, double atLow, double atHigh) {
+    private static double between(double y, double low, double high, double atLow, double atHigh) {
         return atLow + (y - low) * (atHigh - atLow) / (high - low);
     }
 
@@ -54,13 +61,16 @@ record Push(Cell cell, int cost, boolean right, double low, double high, double 
         return right ? reach(y) - x : x - reach(y);
     }
 
-    boolean covers(Push o) {
-        return cost <= o.cost && right == o.right && onto == o.onto && (behind || !o.behind)
-                && low <= o.low && high >= o.high && o.isWithin(this, o.low) && o.isWithin(this, o.high);
+    /** Whether it tells nothing new beside what is remembered of another one in the same cell. */
+    boolean isCovered(double[] rows, int at) {
+        int other = (int) rows[at], own = sort();
+        return other >> 3 == own >> 3 && (other & 6) <= (own & 6) && (other & 1) <= (own & 1) && rows[at + 1] <= low && rows[at + 2] >= high
+                && isWithin(rows, at, low) && isWithin(rows, at, high);
     }
 
-    private boolean isWithin(Push wider, double y) {
-        return right ? wider.at(y) <= at(y) && wider.reach(y) >= reach(y) : wider.at(y) >= at(y) && wider.reach(y) <= reach(y);
+    private boolean isWithin(double[] rows, int at, double y) {
+        double otherAt = between(y, rows[at + 1], rows[at + 2], rows[at + 3], rows[at + 4]), otherReach = between(y, rows[at + 1], rows[at + 2], rows[at + 5], rows[at + 6]);
+        return right ? otherAt <= at(y) && otherReach >= reach(y) : otherAt >= at(y) && otherReach <= reach(y);
     }
 
     /** What of it lies between two heights. */
