@@ -47,7 +47,8 @@ final class Cell extends Pool {
     Flank[] flanks = Neighbours.NO_FLANKS;
     /** Whether anything begins at its borders under which its water can be driven. */
     private boolean hasDrives;
-    private Neighbours beside = new Neighbours();
+    /** Whether water that falls gets anywhere from here but into the open, where rain is already. */
+    private boolean letsDown;
     /** The rain that all that follows came with. */
     private int turn;
     /** At which costs water has settled on the frame: a bit each. */
@@ -94,19 +95,35 @@ final class Cell extends Pool {
         return ground.isWall() && a < b && Math.min(lower.at(a), lower.at(b)) < place.maxY() && place.minY() < Math.max(upper.at(a), upper.at(b));
     }
 
-    /** What is known so far of what it borders on. */
-    Neighbours beside() {
-        return beside;
+    /** It borders on something more. */
+    void add(Crossing c) {
+        if (c instanceof Seam s) {
+            add(s);
+        } else if (c instanceof Flank f) {
+            hasDrives |= f.begins(0);
+            flanks = Neighbours.with(flanks, f);
+        }
+    }
+
+    /** A level line below is passed downwards only. */
+    private void add(Seam s) {
+        hasDrives |= s.begins(0) && (s.up || !lower.isLevel());
+        if (s.up && s.ontoSill) {
+            feet = Neighbours.with(feet, s);
+        } else if (s.up) {
+            up = Neighbours.with(up, s);
+        } else {
+            letsDown |= !s.to(0).isOpen();
+            down = Neighbours.with(down, s);
+        }
     }
 
     /** Its borders will not change any more. */
     void freeze() {
-        up = beside.up();
-        down = beside.down();
-        feet = beside.feet();
-        flanks = beside.flanks();
-        hasDrives = beside.hasDrives();
-        beside = null;
+        up = Neighbours.trimmed(up);
+        down = Neighbours.trimmed(down);
+        feet = Neighbours.trimmed(feet);
+        flanks = Neighbours.trimmed(flanks);
         height = (int) Math.ceil(ground.height(Math.max(upper.at(x0), upper.at(x1))));
     }
 
@@ -123,16 +140,25 @@ final class Cell extends Pool {
         return hasDrives;
     }
 
+    boolean letsDown() {
+        return letsDown;
+    }
+
+    /** Whether nothing comes of rain in it: it only runs on into the open. */
+    boolean isPassedBy() {
+        return isOpen() && !letsDown && !hasDrives && pipe < 0 && !ground.isSill() && !ground.coat().hasLedge(on);
+    }
+
     /** The same cell, which is in the open, as if it bordered on places of one kind alone, as told by what is in the open there; empty if it borders on none. */
     Optional<Cell> towards(Predicate<Cell> kind) {
         Cell c = new Cell(ground, x0, x1, lower, upper, on, over);
-        c.beside = null;
         c.strip = strip;
         c.up = Arrays.stream(up).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
         c.down = Arrays.stream(down).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
         c.feet = Arrays.stream(feet).filter(s -> kind.test(s.last())).toArray(Seam[]::new);
         c.flanks = Arrays.stream(flanks).filter(f -> kind.test(f.last())).toArray(Flank[]::new);
         c.hasDrives = hasDrives;
+        c.letsDown = letsDown;
         return c.up.length + c.down.length + c.feet.length + c.flanks.length == 0 ? Optional.empty() : Optional.of(c);
     }
 

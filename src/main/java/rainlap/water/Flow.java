@@ -260,7 +260,9 @@ final class Flow {
 
     /** What it does of itself: falls, spreads, begins to be driven. */
     private void begins(Wet w) {
-        falls(w);
+        if (w.cell().letsDown()) {
+            falls(w);
+        }
         if (w.running() && w.cell().hasDrives()) {
             winds.startFrom(w);
         }

@@ -37,7 +37,7 @@ final class Glue {
 
     /** Tells the cells. */
     void join() {
-        found.forEach(c -> c.cell.beside().add(c));
+        found.forEach(c -> c.cell.add(c));
     }
 
     private interface Meeting {

@@ -2,91 +2,73 @@ package rainlap.water;
 
 import java.util.Arrays;
 
-/** What a cell borders on, as it is found; the cell keeps it as arrays without room to spare once all of it is known. */
+/**
+ * What a cell borders on, as it is found: arrays without room to spare, for most hold one or two. Only where there are many there is spare room, which is empty, until all of them
+ * are known.
+ */
 final class Neighbours {
     static final Seam[] NO_SEAMS = {};
     static final Flank[] NO_FLANKS = {};
+    private static final int MANY = 16;
 
-    private Seam[] up = NO_SEAMS;
-    private Seam[] down = NO_SEAMS;
-    private Seam[] feet = NO_SEAMS;
-    private Flank[] flanks = NO_FLANKS;
-    private int ups;
-    private int downs;
-    private int flankCount;
-    private boolean hasDrives;
+    private Neighbours() {}
 
-    Seam[] up() {
-        return ups == up.length ? up : Arrays.copyOf(up, ups);
+    static <T> T[] with(T[] all, T next) {
+        int count = count(all);
+        T[] more = count < all.length ? all : Arrays.copyOf(all, count < MANY ? count + 1 : 2 * count);
+        more[count] = next;
+        return more;
     }
 
-    Seam[] down() {
-        return downs == down.length ? down : Arrays.copyOf(down, downs);
+    /** Without spare room. */
+    static <T> T[] trimmed(T[] all) {
+        int count = count(all);
+        return count == all.length ? all : Arrays.copyOf(all, count);
     }
 
-    Seam[] feet() {
-        return feet;
-    }
-
-    Flank[] flanks() {
-        return flankCount == flanks.length ? flanks : Arrays.copyOf(flanks, flankCount);
-    }
-
-    /** Whether anything begins there under which its water can be driven: a level line below is passed downwards only. */
-    boolean hasDrives() {
-        return hasDrives;
-    }
-
-    void add(Crossing c) {
-        if (c instanceof Seam s) {
-            add(s);
-        } else if (c instanceof Flank f) {
-            add(f);
+    private static <T> int count(T[] all) {
+        if (all.length <= MANY || all[all.length - 1] != null) {
+            return all.length;
         }
-    }
-
-    private void add(Seam s) {
-        hasDrives |= s.begins(0) && (s.up || !s.cell.lower.isLevel());
-        if (s.up && s.ontoSill) {
-            feet = Arrays.copyOf(feet, feet.length + 1);
-            feet[feet.length - 1] = s;
-        } else if (s.up) {
-            up = ups < up.length ? up : Arrays.copyOf(up, Math.max(1, 2 * ups));
-            up[ups++] = s;
-        } else {
-            down = downs < down.length ? down : Arrays.copyOf(down, Math.max(1, 2 * downs));
-            down[downs++] = s;
+        int low = MANY, high = all.length - 1;
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (all[mid] == null) {
+                high = mid;
+            } else {
+                low = mid + 1;
+            }
         }
+        return low;
     }
 
-    private void add(Flank f) {
-        hasDrives |= f.begins(0);
-        flanks = flankCount < flanks.length ? flanks : Arrays.copyOf(flanks, Math.max(2, 2 * flankCount));
-        flanks[flankCount++] = f;
+    /** The one that was found last; null if none was. */
+    private static <T> T last(T[] all) {
+        int count = count(all);
+        return count == 0 ? null : all[count - 1];
     }
 
     /** Along the lower or upper line of a gap's cell; lengthens the last one where it tells the same. */
     static void seam(Column here, int gap, Column there, boolean up, long from, long to) {
-        Neighbours n = here.cells()[gap].beside();
-        int count = up ? n.ups : n.downs;
-        Seam last = count == 0 ? null : (up ? n.up : n.down)[count - 1];
+        Cell c = here.cells()[gap];
+        Seam last = last(up ? c.up : c.down);
         if (last != null && last.to == from && last.isLike(here, there)) {
             last.reach(to);
         } else {
-            n.add(new Seam(here, gap, there, up, from, to, false, null));
+            c.add(new Seam(here, gap, there, up, from, to, false, null));
         }
     }
 
     /** Along a side of a gap's cell; lengthens the last one, which ends below, where it tells the same. */
     static void flank(Column here, int gap, Column there, boolean right, double from, double to) {
-        Neighbours n = here.cells()[gap].beside();
-        Flank last = n.flankCount == 0 ? null : n.flanks[n.flankCount - 1];
+        Cell c = here.cells()[gap];
+        Flank last = last(c.flanks);
         if (last != null && last.right == right && last.to == from && last.isLike(here, there)) {
             last.to = to;
         } else {
             Flank f = new Flank(here, gap, there, right, !right, from, to, null);
             if (isBeside(f)) {
-                n.add(f);
+                c.add(f);
             } else {
                 f.tellOdd();
             }

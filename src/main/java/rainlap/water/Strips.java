@@ -29,7 +29,7 @@ final class Strips {
      * One of them. What is looked for in all of its cells is found once: a wall has more of them than are at hand.
      *
      * @param cells from the top down
-     * @param open those in the open, from the top down
+     * @param open those in the open by which rain gets in or under anything, from the top down
      * @param atFrame those from which water comes onto the frame, or may, whatever they border on; see {@link Upstream}
      */
     private record Strip(List<Cell> cells, List<Cell> open, List<Cell> atFrame) {}
@@ -83,7 +83,7 @@ final class Strips {
         Cell[] sorted = fromTheTop(cells);
         for (int i = 0; i < sorted.length; i++) {
             sorted[i].number = i;
-            if (sorted[i].isOpen()) {
+            if (sorted[i].isOpen() && !sorted[i].isPassedBy()) {
                 open.add(sorted[i]);
             }
         }
@@ -173,7 +173,7 @@ final class Strips {
         return strips.get(strip).cells;
     }
 
-    /** Those in the open, from the top down. */
+    /** Those in the open by which rain gets in or under anything, from the top down. */
     List<Cell> open(int strip) {
         return strips.get(strip).open;
     }

@@ -119,11 +119,10 @@ final class Waters {
         return r;
     }
 
-    /** Itself, dried up: gives back the room of what was followed and is told. */
+    /** Itself, dried up; cells forget what was followed and is told when other water comes. */
     Waters driedUp() {
         flows = new Flows(strips, coat, drive, Bounds.NONE);
         nextTurn();
-        grounds.forEach(g -> g.cells.forEach(Cell::freshen));
         return this;
     }
 
