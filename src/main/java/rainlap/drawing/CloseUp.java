@@ -2,11 +2,14 @@ package rainlap.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rainlap.check.WeakPoint;
 import rainlap.mend.Answer;
 import rainlap.mend.Mended;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
+import rainlap.paper.PaperPoint;
+import rainlap.paper.Polyline;
 import rainlap.rule.Evidence;
 
 /** A weak point's place seen close to, where a cut across it would show nothing of what is wrong. */
@@ -47,5 +50,14 @@ interface CloseUp {
     }
 
     /** A circle on paper. */
-    record Circle(rainlap.paper.PaperPoint middle, double radius) {}
+    record Circle(PaperPoint middle, double radius) {
+        /** Chords of a circle of 12 printed mm lie within 0.02 of it. */
+        private static final int CHORDS = 60;
+
+        /** Its line, for what has to keep off it. */
+        Polyline line() {
+            return new Polyline(IntStream.rangeClosed(0, CHORDS).mapToObj(i -> 2 * Math.PI * i / CHORDS)
+                    .map(a -> middle.plus(radius * Math.cos(a), radius * Math.sin(a))).toList(), Looks.CENTRE);
+        }
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.geom.Region;
 import rainlap.paper.Area;
@@ -92,6 +93,7 @@ final class ElevationView {
             out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
                     view.scale(), title(), bay.placing().layout().isNarrow()));
         }
+        planes.keepCirclesOff(ElevationWays.words(Stream.concat(out.stream(), Stream.of(labels.group())).toList()));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing(), reached());
         List<Mark> written = new ArrayList<>(out);
         written.addAll(List.of(planes.group(), labels.group()));
@@ -100,14 +102,16 @@ final class ElevationView {
         if (!onSheet && sections.room().isBeside()) {
             taken.add(sections.room().takeBeside().box());
         }
-        Room room = new Room(taken, obstacles.toText(false), shown());
+        Occupied lines = planes.lines();
+        Room room = new Room(taken, obstacles.toText(false), shown(), lines);
         Names names = new Names(evidence, visibility, view, room, bay.extents().sheets());
+        planes.circles().ifPresent(out::add);
         out.add(names.marks());
-        Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8));
+        Room notes = new Room(taken, obstacles.toText(true), drawn.grown(-0.8), lines);
         out.add(new LapFigures(view, notes, LapFigures.dashes(out)).marks(evidence));
         out.add(new FoldNotes(view, notes).marks(evidence));
         if (!abutting.isEmpty()) {
-            out.add(abutting.words(new Room(taken, obstacles.toText(false), shown())));
+            out.add(abutting.words(room));
         }
         unnamed.addAll(names.unnamed());
         named.addAll(names.named());

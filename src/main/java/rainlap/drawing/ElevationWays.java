@@ -36,21 +36,28 @@ final class ElevationWays {
     private final Evidence evidence;
     private final PaperBox drawn;
     private final WayPoints way;
-    private final Occupied words = new Occupied();
+    private final Occupied words;
 
     /** @param written what carries the words that no way may meet */
     ElevationWays(Evidence evidence, View view, PaperBox drawn, List<Mark> written) {
         this.evidence = evidence;
         this.way = new WayPoints(evidence.elevation(), view);
         this.drawn = drawn.grown(0.1);
-        written.forEach(this::keepClear);
+        this.words = words(written);
     }
 
-    private void keepClear(Mark m) {
+    /** The words among some marks. */
+    static Occupied words(List<Mark> written) {
+        Occupied out = new Occupied();
+        written.forEach(m -> words(m, out));
+        return out;
+    }
+
+    private static void words(Mark m, Occupied out) {
         if (m instanceof Group g) {
-            g.marks().forEach(this::keepClear);
+            g.marks().forEach(x -> words(x, out));
         } else if (m instanceof Text t) {
-            words.add(t.box());
+            out.add(t.box());
         }
     }
 

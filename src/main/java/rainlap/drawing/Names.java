@@ -203,19 +203,11 @@ final class Names {
         String name = cut(id, style);
         double w = TextMetrics.width(name, style) + 1.6, h = 3.7;
         boolean upright = strip.height() > strip.width();
-        for (double share : SHARES) {
-            for (double off : new double[] {0, -0.8, 0.8, -1.6, 1.6}) {
-                PaperPoint at = upright ? new PaperPoint(strip.middle().x() + off, strip.top() + share * strip.height())
-                        : new PaperPoint(strip.left() + share * strip.width(), strip.middle().y() + off);
-                PaperBox box = PaperBox.around(at, w, h);
-                boolean fits = upright ? box.height() < strip.height() && w < strip.width() + 4 : box.width() < strip.width();
-                if (fits && room.isFreeOver(box)) {
-                    room.take(box);
-                    out.add(Area.of(PaperRegion.of(box), Tone.WHITE, Looks.THIN));
-                    out.add(Text.centred(at, name, style));
-                    return;
-                }
-            }
+        Optional<PaperBox> on = room.firstOver(on(strip, upright, w, h));
+        if (on.isPresent()) {
+            out.add(Area.of(PaperRegion.of(on.get()), Tone.WHITE, Looks.THIN));
+            out.add(Text.centred(on.get().middle(), name, style));
+            return;
         }
         Optional<List<Mark>> near = room.beside(strip, name, style, Looks.MEMBRANE).or(() -> along(strip, upright).stream()
                 .flatMap(edge -> room.beside(edge, name, style, Looks.MEMBRANE).stream()).findFirst());
@@ -223,6 +215,19 @@ final class Names {
         if (near.isEmpty()) {
             unnamed.add(id);
         }
+    }
+
+    /** Boxes of so much by so much along a strip that do not run out of it. */
+    private static List<PaperBox> on(PaperBox strip, boolean upright, double w, double h) {
+        List<PaperBox> out = new ArrayList<>();
+        for (double share : SHARES) {
+            for (double off : new double[] {0, -0.8, 0.8, -1.6, 1.6}) {
+                PaperPoint at = upright ? new PaperPoint(strip.middle().x() + off, strip.top() + share * strip.height())
+                        : new PaperPoint(strip.left() + share * strip.width(), strip.middle().y() + off);
+                out.add(PaperBox.around(at, w, h));
+            }
+        }
+        return out.stream().filter(box -> upright ? box.height() < strip.height() && w < strip.width() + 4 : box.width() < strip.width()).toList();
     }
 
     /** Places on a strip close to its long edges, for where a weak stretch runs along its middle. */

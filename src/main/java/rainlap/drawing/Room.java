@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rainlap.paper.Halo;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -16,28 +19,47 @@ import rainlap.paper.Text;
 import rainlap.paper.TextStyle;
 import rainlap.paper.Tone;
 
-/** Finds room for names on the drawing, among what is taken and beside hatched strips. */
+/** Finds room for names on the drawing, among what is taken and beside hatched strips, and off thin lines where it can be helped. */
 final class Room {
     private static final double LEADER_GAP = 0.7;
     private final Occupied taken;
     private final Occupied hatched;
     private final PaperBox drawing;
+    private final Occupied lines;
 
     /**
      * @param hatched boxes of strips, and openings, on which no loose text stands
      * @param drawing box that the names stay in
      */
     Room(Occupied taken, Occupied hatched, PaperBox drawing) {
+        this(taken, hatched, drawing, new Occupied());
+    }
+
+    /** @param lines that a text would break, and does only where it finds no place off them */
+    Room(Occupied taken, Occupied hatched, PaperBox drawing, Occupied lines) {
         this.taken = taken;
         this.hatched = hatched;
         this.drawing = drawing;
+        this.lines = lines;
     }
 
     /** The first of some texts, middle-anchored, that is free; it takes its room. */
     Optional<Text> first(List<Text> candidates) {
-        Optional<Text> free = candidates.stream().filter(t -> isFree(t.box())).findFirst();
+        Optional<Text> free = offLines(() -> candidates.stream().filter(t -> isFree(t.box())), Text::box);
         free.ifPresent(t -> taken.add(t.box()));
         return free;
+    }
+
+    /** The first of some boxes that is free but for hatched strips, over which it may be put; it takes its room. */
+    Optional<PaperBox> firstOver(List<PaperBox> candidates) {
+        Optional<PaperBox> free = offLines(() -> candidates.stream().filter(this::isFreeOver), b -> b);
+        free.ifPresent(taken::add);
+        return free;
+    }
+
+    /** The first that breaks no line, else the first. */
+    private <T> Optional<T> offLines(Supplier<Stream<T>> free, Function<T, PaperBox> box) {
+        return free.get().filter(t -> lines.isFree(box.apply(t))).findFirst().or(() -> free.get().findFirst());
     }
 
     boolean isFree(PaperBox box) {
@@ -89,24 +111,32 @@ final class Room {
 
     /** Text near a box, joined to it by a short thin leader that meets nothing. */
     Optional<List<Mark>> beside(PaperBox target, String name, TextStyle style, Tone ground) {
+        List<Text> texts = around(target, name, style);
+        Optional<Led> near = offLines(() -> texts.stream().filter(t -> isFree(t.box())).flatMap(t -> leader(t.box(), target).stream().map(l -> new Led(t, l))), led -> led.text().box());
+        return near.map(led -> {
+            taken.add(led.text().box());
+            taken.add(led.leader());
+            List<Mark> out = new ArrayList<>(Symbols.haloed(led.text(), ground));
+            out.add(new Halo(led.leader(), ground, 0.9));
+            out.add(rainlap.paper.Group.of(List.of(led.leader())).withClass(rainlap.paper.SheetCheck.LEADER));
+            return out;
+        });
+    }
+
+    /** A text with its leader. */
+    private record Led(Text text, Polyline leader) {}
+
+    private static List<Text> around(PaperBox target, String name, TextStyle style) {
         double w = rainlap.paper.TextMetrics.width(name, style) / 2, h = style.capHeight() / 2;
+        List<Text> out = new ArrayList<>();
         for (double away : new double[] {3.2, 5.5, 8, 11}) {
             for (double[] d : new double[][] {{1, 0}, {-1, 0}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {0, -1}, {0, 1}}) {
                 PaperPoint at = new PaperPoint(target.middle().x() + d[0] * (target.width() / 2 + away + w),
                         target.middle().y() + d[1] * (target.height() / 2 + (d[0] == 0 ? away : away * 0.7) + h));
-                Text text = Text.centred(at, name, style);
-                Optional<Polyline> leader = leader(text.box(), target);
-                if (isFree(text.box()) && leader.isPresent()) {
-                    taken.add(text.box());
-                    taken.add(leader.get());
-                    List<Mark> out = new ArrayList<>(Symbols.haloed(text, ground));
-                    out.add(new Halo(leader.get(), ground, 0.9));
-                    out.add(rainlap.paper.Group.of(List.of(leader.get())).withClass(rainlap.paper.SheetCheck.LEADER));
-                    return Optional.of(out);
-                }
+                out.add(Text.centred(at, name, style));
             }
         }
-        return Optional.empty();
+        return out;
     }
 
     /** From the nearest side of a text's box into the target; empty when it would pass through something. */

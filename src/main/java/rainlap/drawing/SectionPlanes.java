@@ -44,11 +44,17 @@ final class SectionPlanes {
     private final PaperBox drawing;
     private final List<Mark> out = new ArrayList<>();
     private final List<CloseUp.Circle> circles = new ArrayList<>();
+    private Occupied words = new Occupied();
 
     SectionPlanes(View view, Occupied taken, PaperBox drawing) {
         this.view = view;
         this.taken = taken;
         this.drawing = drawing;
+    }
+
+    /** @param written before; later words find their places among the circles and are painted over them */
+    void keepCirclesOff(Occupied written) {
+        words = written;
     }
 
     /** Chooses where along its weak stretch a section cuts, so that it meets the water and its plane stands clear, and draws the plane; empty without room. */
@@ -149,7 +155,7 @@ final class SectionPlanes {
         return new PaperPoint(Math.max(b.left(), Math.min(b.right(), p.x())), Math.max(b.top(), Math.min(b.bottom(), p.y())));
     }
 
-    /** A circle with its letter round a place that is drawn apart; false where the letter finds no room. */
+    /** A circle with its letter round a place that is drawn apart; false where the letter finds no room. A circle that would run through words is left away for a leader. */
     boolean circle(CloseUp place, String letter) {
         CloseUp.Circle c = place.circle(view);
         return circle(c.middle(), c.radius(), letter);
@@ -167,13 +173,13 @@ final class SectionPlanes {
         }
         Optional<Text> best = free.stream().filter(t -> circles.stream().noneMatch(c -> t.box().middle().distance(c.middle()) < c.radius() + APART)).findFirst()
                 .or(() -> free.stream().findFirst());
-        if (best.isEmpty() || !drawing.holds(PaperBox.around(middle, 2 * radius, 2 * radius))) {
+        CloseUp.Circle circle = new CloseUp.Circle(middle, radius);
+        if (best.isEmpty() || !drawing.holds(PaperBox.around(middle, 2 * radius, 2 * radius)) || !circle.line().segments().stream().allMatch(words::isFree)) {
             return lettered(middle, letter);
         }
-        out.add(Disc.ring(middle, radius, Looks.CENTRE));
         taken.add(best.get().box());
         out.addAll(Symbols.haloed(best.get(), Tone.WHITE));
-        circles.add(new CloseUp.Circle(middle, radius));
+        circles.add(circle);
         return true;
     }
 
@@ -181,7 +187,20 @@ final class SectionPlanes {
         return out.isEmpty();
     }
 
+    /** Planes, and the letters of circles too. */
     Group group() {
         return Group.of("section-planes", out);
+    }
+
+    /** For words that are to leave the circles whole. */
+    Occupied lines() {
+        Occupied out = new Occupied();
+        circles.forEach(c -> out.add(c.line()));
+        return out;
+    }
+
+    /** The circles alone, if there are any: beneath all words, so that they run through none, for a broken circle can still be told and a word struck out cannot. */
+    Optional<Group> circles() {
+        return Optional.of(Group.of("circles", circles.stream().map(c -> Disc.ring(c.middle(), c.radius(), Looks.CENTRE)).toList())).filter(g -> !g.marks().isEmpty());
     }
 }

@@ -10,7 +10,7 @@ import java.util.Set;
 /**
  * Lists what a reader would stumble over on a sheet: texts that meet, texts under the least height, marks outside the
  * frame, ids used twice, leaders that cross each other, a text or a label, labels that meet, texts that do not stand out
- * from what lies beneath them, in colour or in grey, or are covered. Widths of lines need no check: {@link Pen} has no
+ * from what lies beneath them, in colour or in grey, or are covered or run through by a circle. Widths of lines need no check: {@link Pen} has no
  * others. The frame itself, a group with the id {@link Frame#ID}, may lie outside the frame. Leaders are the polylines in
  * groups of the class {@link #LEADER}. Halos are not looked at.
  */
@@ -32,7 +32,7 @@ public final class SheetCheck {
     /** What is wrong. */
     public enum Kind {
         TEXTS_MEET, TEXT_TOO_SMALL, OUTSIDE_FRAME, OUTSIDE_SHEET, ID_TWICE, LEADERS_CROSS, LEADER_OVER_TEXT,
-        LABELS_MEET, LEADER_OVER_LABEL, TEXT_FAINT, TEXT_COVERED
+        LABELS_MEET, LEADER_OVER_LABEL, TEXT_FAINT, TEXT_COVERED, CIRCLE_OVER_TEXT
     }
 
     /** One violation: what, in words, and where. */

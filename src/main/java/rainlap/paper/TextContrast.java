@@ -2,12 +2,14 @@ package rainlap.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import rainlap.paper.SheetCheck.Kind;
 import rainlap.paper.SheetCheck.Violation;
 
 /**
  * Whether every text stands out from what was painted beneath it, in colour and when the sheet is printed in grey, and is covered by nothing
- * painted later. Looked at are points all over the text's box against areas, discs and halos; strokes are too thin to be a ground.
+ * painted later. Looked at are points all over the text's box against areas, discs and halos; strokes are too thin to be a ground. A circle that marks a
+ * place is as thin, but runs through words as it comes: what it crosses of a text must have been painted over before the text was written.
  */
 final class TextContrast {
     /** Least contrast ratio of text by WCAG 2. */
@@ -15,8 +17,11 @@ final class TextContrast {
     private static final double STEP = 0.6;
     /** The box reaches a little beyond the ink. */
     private static final double RIM = 0.25;
+    /** From one point looked at on a circle to the next, printed mm. */
+    private static final double ALONG = 0.2;
     private final List<Paint> paints = new ArrayList<>();
     private final List<Written> texts = new ArrayList<>();
+    private final List<Round> circles = new ArrayList<>();
 
     /** What covers its points, if the clips round it hold them. */
     private interface Cover {
@@ -27,10 +32,23 @@ final class TextContrast {
         boolean covers(PaperPoint p) {
             return box.holds(p) && cover.holds(p) && clips.stream().allMatch(c -> c.holds(p));
         }
+
+        boolean hides(PaperPoint p) {
+            return fill.opacity() == 1 && covers(p);
+        }
     }
 
     /** @param before how many paints were there when it was written */
     private record Written(Text text, int before, List<PaperRegion> clips) {}
+
+    /** @param before how many paints were there when it was drawn */
+    private record Round(Disc circle, int before, List<PaperRegion> clips) {
+        List<PaperPoint> points() {
+            int n = (int) Math.ceil(2 * Math.PI * circle.radius() / ALONG);
+            return IntStream.range(0, n).mapToObj(i -> 2 * Math.PI * i / n)
+                    .map(a -> circle.centre().plus(circle.radius() * Math.cos(a), circle.radius() * Math.sin(a))).filter(p -> clips.stream().allMatch(c -> c.holds(p))).toList();
+        }
+    }
 
     private TextContrast() {}
 
@@ -39,6 +57,7 @@ final class TextContrast {
         all.walk(sheet.marks(), List.of());
         List<Violation> out = new ArrayList<>();
         all.texts.forEach(w -> all.look(w, out));
+        all.circles.forEach(c -> all.look(c, out));
         return out;
     }
 
@@ -53,7 +72,8 @@ final class TextContrast {
             } else if (m instanceof Area a) {
                 a.fill().ifPresent(f -> paints.add(new Paint(a.box(), a.region()::holds, f, clips)));
             } else if (m instanceof Disc d) {
-                d.fill().ifPresent(f -> paints.add(new Paint(d.box(), p -> d.centre().distance(p) <= d.radius(), f, clips)));
+                d.fill().ifPresentOrElse(f -> paints.add(new Paint(d.box(), p -> d.centre().distance(p) <= d.radius(), f, clips)),
+                        () -> circles.add(new Round(d, paints.size(), clips)));
             } else if (m instanceof Halo h) {
                 paints.add(new Paint(h.box().grown(h.width() / 2), p -> isIn(h, p), Fill.of(h.ground()), clips));
             } else if (m instanceof Text t && !t.text().isBlank()) {
@@ -88,6 +108,18 @@ final class TextContrast {
         }
         if (covered) {
             out.add(new Violation(Kind.TEXT_COVERED, "\"" + w.text().text() + "\"", w.text().box()));
+        }
+    }
+
+    /** A text written before a circle has nothing painted between. */
+    private void look(Round c, List<Violation> out) {
+        List<PaperPoint> line = c.points();
+        for (Written w : texts) {
+            PaperBox box = w.text().box().grown(-RIM);
+            List<Paint> between = paints.subList(Math.min(c.before(), w.before()), w.before());
+            if (box.meets(c.circle().box()) && line.stream().anyMatch(p -> box.holds(p) && between.stream().noneMatch(x -> x.hides(p)))) {
+                out.add(new Violation(Kind.CIRCLE_OVER_TEXT, "\"" + w.text().text() + "\"", w.text().box()));
+            }
         }
     }
 

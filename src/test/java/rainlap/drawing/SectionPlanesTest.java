@@ -29,6 +29,20 @@ class SectionPlanesTest {
         assertTrue(b.box().middle().y() > lower.y(), "below, away from the upper circle");
     }
 
+    /** A figure of the dimensions beneath the wall has no room kept round it, so the circle of a place low down gives way to a leader. */
+    @Test
+    void aCircleThatWouldRunThroughWordsIsLeftAway() {
+        Text figure = Text.of(98, 109, "1200", Looks.PLAIN);
+        SectionPlanes planes = new SectionPlanes(new View(20, 0, 0), new Occupied(), new PaperBox(0, 0, 400, 290));
+        planes.keepCirclesOff(ElevationWays.words(List.of(figure)));
+        assertTrue(planes.circle(new PaperPoint(100, 100), 8, "A"), "its letter stands there all the same");
+        assertTrue(planes.circle(new PaperPoint(200, 100), 8, "B"));
+        assertEquals(List.of(PaperBox.around(new PaperPoint(200, 100), 16, 16)), planes.circles().orElseThrow().marks().stream().map(Mark::box).toList());
+        List<Text> letters = new ArrayList<>();
+        texts(planes.group(), letters);
+        assertEquals(List.of("A", "B"), letters.stream().map(Text::text).toList());
+    }
+
     private static void texts(Mark m, List<Text> out) {
         if (m instanceof Group g) {
             g.marks().forEach(x -> texts(x, out));

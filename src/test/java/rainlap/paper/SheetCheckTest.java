@@ -87,6 +87,23 @@ class SheetCheckTest {
         assertEquals(List.of(), kinds(text, Disc.filled(new PaperPoint(48, 49), 1, Tone.WHITE)));
     }
 
+    /** Room kept round the text, or a box painted beneath it, takes the circle's line away; what is painted beneath the circle does not. */
+    @Test
+    void noCircleRunsThroughAText() {
+        Disc circle = Disc.ring(new PaperPoint(45, 49), 6, Edge.of(Pen.THIN_DASH_DOT));
+        Text text = Text.of(50, 50, "J4", STYLE), beside = Text.of(54, 50, "J4", STYLE);
+        Halo halo = new Halo(text, Tone.WHITE, 0.9);
+        Area box = Area.of(PaperRegion.of(text.box().grown(0.5)), Tone.WHITE, Edge.of(Pen.THIN));
+        List<SheetCheck.Kind> through = List.of(SheetCheck.Kind.CIRCLE_OVER_TEXT);
+        assertEquals(through, kinds(box, text, circle));
+        assertEquals(through, kinds(circle, text));
+        assertEquals(through, kinds(halo, circle, text));
+        assertEquals(List.of(), kinds(circle, halo, text));
+        assertEquals(List.of(), kinds(circle, box, text));
+        assertEquals(List.of(), kinds(beside, circle));
+        assertEquals(List.of(), kinds(text, new Clip(PaperRegion.of(new PaperBox(40, 40, 50, 60)), List.of(circle))), "what is clipped away runs through nothing");
+    }
+
     private static Group label(double x, double y) {
         return Group.of(List.of(Area.filled(PaperRegion.of(new PaperBox(x, y, x + 7, y + 7)), Tone.WHITE))).withClass(SheetCheck.LABEL);
     }
