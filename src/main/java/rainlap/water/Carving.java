@@ -72,9 +72,11 @@ final class Carving {
                 i -> () -> sweep(members.get(i), level(extent, i, count), level(extent, i + 1, count))).toList());
         Rim.Cut[] between = between(bands, crew);
         Rim.Cut whole = bands.get(0);
+        ground.bandEnds.add(whole.cells().size());
         for (int i = 1; i < count; i++) {
             whole.add(between[i]);
             whole.add(bands.get(i));
+            ground.bandEnds.add(whole.cells().size());
         }
         return whole;
     }

@@ -18,8 +18,9 @@ final class Flow {
     private final Ways ways;
     private final Pipes pipes;
     private final Sills sills;
-    private final List<Cell> cells;
-    private final List<Cell> open;
+    private final Strips.Strip own;
+    /** Where drives have been. */
+    private List<Cell> driven = new ArrayList<>();
     private Bounds bounds;
     /** On their way from one line to another, for one failure, into cells that do not lead on: they cannot be begun again. */
     private List<Driven> putOff = new ArrayList<>();
@@ -30,8 +31,6 @@ final class Flow {
     /** What has come from other strips. */
     private final List<Coming> expected = new ArrayList<>();
     private final List<Wet> entries = new ArrayList<>();
-    /** Cells whose frame is bare or wet, once all is followed. */
-    private final List<Cell> wetFrame = new ArrayList<>();
 
     /**
      * @param strip the number of that which it follows
@@ -39,8 +38,7 @@ final class Flow {
      */
     Flow(int strip, Strips strips, Coat coat, Drive drive, Bounds bounds, Map<Ways.Step, List<Exit>> beyond) {
         this.strip = strip;
-        this.cells = strips.cells(strip);
-        this.open = strips.open(strip);
+        this.own = strips.strip(strip);
         this.bounds = bounds;
         this.coat = coat;
         this.winds = new Winds(this, coat, drive);
@@ -54,7 +52,7 @@ final class Flow {
     }
 
     boolean rain(Rain rain) {
-        for (Cell c : open) {
+        for (Cell c : own.open()) {
             Optional<Wet> wet = rain.on(c);
             (wet.isPresent() ? wet : rain.beside(c).map(Cell::rain)).ifPresent(this::moves);
         }
@@ -111,7 +109,7 @@ final class Flow {
             int next = now.nextCell();
             Driven drive = next < 0 ? now.nextDrive() : null;
             if (next >= 0) {
-                settle(cells.get(next), cost);
+                settle(own.cells().get(next), cost);
             } else if (drive != null) {
                 if (!bounds.waitsInVain(drive.cell(), cost)) {
                     drive.go(winds);
@@ -146,20 +144,16 @@ final class Flow {
 
     /** Itself, without what is remembered of drives and of ways along lines: that takes much room, and most is settled. */
     Flow settled() {
-        for (Cell c : cells) {
-            c.forgetDrives();
-            if (c.hasWetFrame()) {
-                wetFrame.add(c);
-            }
-        }
+        driven.forEach(Cell::forgetDrives);
+        driven = new ArrayList<>();
         ways.forget();
         runs.forget();
         return this;
     }
 
-    /** Cells whose frame is bare or wet, once all is followed. */
+    /** Cells whose frame is bare or wet. */
     List<Cell> wetFrame() {
-        return wetFrame;
+        return own.atFrame().stream().filter(Cell::hasWetFrame).toList();
     }
 
     List<Trapped> trapped() {
@@ -191,6 +185,14 @@ final class Flow {
     /** Whether what is driven into a gap at a cost is followed. In the open the rain there makes the same drives, and sooner. */
     boolean follows(Cell c, int cost) {
         return cost <= bounds.most() && !c.isOpen() && bounds.hold(c, cost);
+    }
+
+    /** The drives that have been in a cell. */
+    Been been(Cell c) {
+        if (c.beenOrNull() == null) {
+            driven.add(c);
+        }
+        return c.been();
     }
 
     /** Puts off a drive that is followed until all that is cheaper, and all that falls, is done. */

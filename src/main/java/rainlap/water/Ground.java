@@ -25,7 +25,10 @@ final class Ground {
     private Coat coat;
     private final boolean isFine;
     private final List<Laid> laid = new ArrayList<>();
+    /** Band by band, in each from the left by where they begin. */
     final List<Cell> cells = new ArrayList<>();
+    /** Where each band ends among the cells. */
+    final List<Integer> bandEnds = new ArrayList<>();
     /** Which rain is followed: its cells forget what came with the one before. */
     Turn turn = new Turn();
 

@@ -113,7 +113,7 @@ final class Lifts {
     }
 
     private void risen(Lift l) {
-        if (!l.cell().been().isNew(l)) {
+        if (!flow.been(l.cell()).isNew(l)) {
             return;
         }
         Cell c = l.cell();
@@ -160,7 +160,7 @@ final class Lifts {
 
     /** Straight up beneath the upper sheet to where the lower one ends. */
     void overrun(Overrun o) {
-        if (o.cell().been().isNew(o)) {
+        if (flow.been(o.cell()).isNew(o)) {
             Underlay.above(o).forEach(part -> overrun(o.between(Math.round(part.from()), Math.round(part.to())), part));
         }
     }

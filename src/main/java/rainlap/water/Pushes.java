@@ -22,7 +22,7 @@ final class Pushes {
         if (p.high() - p.low() < LEAST) {
             return;
         }
-        if (!c.been().isNew(p)) {
+        if (!flow.been(c).isNew(p)) {
             return;
         }
         if (p.isOverrun()) {

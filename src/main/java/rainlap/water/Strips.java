@@ -30,9 +30,9 @@ final class Strips {
      *
      * @param cells from the top down
      * @param open those in the open by which rain gets in or under anything, from the top down
-     * @param atFrame those from which water comes onto the frame, or may, whatever they border on; see {@link Upstream}
+     * @param atFrame those on the frame and others from which water may come onto it whatever they border on, from the top down; see {@link Upstream}
      */
-    private record Strip(List<Cell> cells, List<Cell> open, List<Cell> atFrame) {}
+    record Strip(List<Cell> cells, List<Cell> open, List<Cell> atFrame) {}
 
     /**
      * @param grounds the first is the wall, the others the reveals
@@ -54,13 +54,35 @@ final class Strips {
             strips.add(new ArrayList<>(all / count + all / count / 4));
             asked.add(new ArrayList<>());
         }
-        for (Ground g : grounds) {
-            for (Cell c : g.cells) {
-                c.strip = stripAt(g.isWall() ? c.x0 : g.left());
-                strips.get(c.strip).add(c);
+        giveWall(grounds.get(0), strips);
+        grounds.subList(1, grounds.size()).forEach(g -> strips.get(stripAt(g.left())).addAll(g.cells));
+        return strips;
+    }
+
+    /** A band's cells come from the left, so that few of them need be looked at. */
+    private void giveWall(Ground g, List<List<Cell>> strips) {
+        int i = 0;
+        for (int end : g.bandEnds) {
+            while (i < end) {
+                int strip = stripAt(g.cells.get(i).x0);
+                int next = strip + 1 == strips.size() ? end : firstFrom(wall.minX() + (strip + 1) * width, g.cells, i, end);
+                strips.get(strip).addAll(g.cells.subList(i, next));
+                i = next;
             }
         }
-        return strips;
+    }
+
+    private static int firstFrom(long x, List<Cell> fromLeft, int start, int end) {
+        int low = start, high = end;
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (fromLeft.get(mid).x0 < x) {
+                low = mid + 1;
+            } else {
+                high = mid;
+            }
+        }
+        return low;
     }
 
     private int stripAt(long x) {
@@ -69,22 +91,24 @@ final class Strips {
 
     private Strip numbered(int number, List<Cell> cells) {
         reach[number] = wall.minX();
-        List<Cell> atFrame = new ArrayList<>(cells.size() / 2), open = new ArrayList<>(cells.size() / 2);
         for (Cell c : cells) {
             c.freeze();
+            c.strip = number;
             if (c.ground.isWall()) {
                 reach[number] = Math.max(reach[number], c.x1);
                 tallest[number] = Math.max(tallest[number], c.height - Math.min(c.lower.at(c.x0), c.lower.at(c.x1)));
             }
-            if (Upstream.isAtFrame(c)) {
-                atFrame.add(c);
-            }
         }
         Cell[] sorted = fromTheTop(cells);
+        List<Cell> atFrame = new ArrayList<>(sorted.length / 2), open = new ArrayList<>(sorted.length / 2);
         for (int i = 0; i < sorted.length; i++) {
-            sorted[i].number = i;
-            if (sorted[i].isOpen() && !sorted[i].isPassedBy()) {
-                open.add(sorted[i]);
+            Cell c = sorted[i];
+            c.number = i;
+            if (c.isOpen() && !c.isPassedBy()) {
+                open.add(c);
+            }
+            if (Upstream.isAtFrame(c)) {
+                atFrame.add(c);
             }
         }
         return new Strip(Arrays.asList(sorted), open, atFrame);
@@ -142,7 +166,7 @@ final class Strips {
     private void eachNear(Box place, Consumer<Cell> each) {
         for (int i = 0; i <= stripAt(place.maxX()); i++) {
             if (reach[i] > place.minX()) {
-                List<Cell> strip = cells(i);
+                List<Cell> strip = strips.get(i).cells;
                 int k = firstBelow(strip, place.maxY() + tallest[i]);
                 for (; k < strip.size() && strip.get(k).height > place.minY(); k++) {
                     each.accept(strip.get(k));
@@ -169,16 +193,7 @@ final class Strips {
         return strips.size();
     }
 
-    List<Cell> cells(int strip) {
-        return strips.get(strip).cells;
-    }
-
-    /** Those in the open by which rain gets in or under anything, from the top down. */
-    List<Cell> open(int strip) {
-        return strips.get(strip).open;
-    }
-
-    List<Cell> atFrame(int strip) {
-        return strips.get(strip).atFrame;
+    Strip strip(int i) {
+        return strips.get(i);
     }
 }

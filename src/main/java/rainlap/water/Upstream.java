@@ -36,7 +36,7 @@ final class Upstream {
     /** Lets each cell know whether it leads to the frame. */
     static void find(Strips strips, Drive drive, Crew crew) {
         List<Upstream> all = IntStream.range(0, strips.count()).mapToObj(i -> new Upstream(i, drive)).toList();
-        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(strips.atFrame(u.strip))).toList());
+        crew.all(all.stream().<Supplier<Boolean>>map(u -> () -> u.begin(strips.strip(u.strip).atFrame())).toList());
         List<Cell> crossed = all.stream().flatMap(Upstream::crossed).toList();
         while (!crossed.isEmpty()) {
             crossed.forEach(c -> all.get(c.strip).reached(c));
@@ -70,9 +70,19 @@ final class Upstream {
 
     private boolean goOn() {
         while (!waiting.isEmpty()) {
-            waiting.pop().eachCrossing(this::from);
+            Cell c = waiting.pop();
+            from(c.up);
+            from(c.down);
+            from(c.feet);
+            from(c.flanks);
         }
         return true;
+    }
+
+    private void from(Crossing[] some) {
+        for (Crossing x : some) {
+            from(x);
+        }
     }
 
     /** From the cells beyond a line, against the water. */
