@@ -16,7 +16,8 @@ import rainlap.wall.Surface;
  */
 final class Kept {
     static final Kept NONE = new Kept(List.of());
-    private static final int FIRST = 4, LITRES = 8, FAILURE = 16;
+    private static final int FIRST = 4, LITRES = 8, FAILURE = 16, BENT = 32;
+    private static final int ENDS = 2;
 
     private final Packed steps = new Packed();
     private final Packed arrivals = new Packed();
@@ -63,7 +64,7 @@ final class Kept {
     }
 
     private void put(Arrival a, Map<Step, Integer> known) {
-        arrivals.put(a.defences() | (a.first() ? FIRST : 0) | (a.litresPerHour().isPresent() ? LITRES : 0));
+        arrivals.put(a.defences() | (a.first() ? FIRST : 0) | (a.litresPerHour().isPresent() ? LITRES : 0) | bent(a.where()));
         arrivals.put(surfaces.of(a.surface()));
         put(a.where(), arrivals);
         if (a.litresPerHour().isPresent()) {
@@ -84,23 +85,23 @@ final class Kept {
     }
 
     private void put(Step s) {
-        steps.put(s.kind().ordinal() | (s.failure() ? FAILURE : 0));
+        steps.put(s.kind().ordinal() | (s.failure() ? FAILURE : 0) | bent(s.where()));
         steps.put(words.of(s.layer()));
         steps.put(words.of(s.piece()));
         steps.put(surfaces.of(s.on()));
         put(s.where(), steps);
     }
 
-    /** The first point whole, the others by how far they lie from the one before. */
+    /** Nearly all lines have just two points. */
+    private static int bent(List<Point> line) {
+        return line.size() == ENDS ? 0 : BENT;
+    }
+
     private static void put(List<Point> line, Packed to) {
-        to.put(line.size());
-        long x = 0, y = 0;
-        for (Point p : line) {
-            to.signed(p.x() - x);
-            to.signed(p.y() - y);
-            x = p.x();
-            y = p.y();
+        if (line.size() != ENDS) {
+            to.put(line.size());
         }
+        line.forEach(to::point);
     }
 
     /** As they were given. */
@@ -134,14 +135,14 @@ final class Kept {
     private Step step(Packed.Reader in) {
         int flags = (int) in.get();
         return new Step(Step.Kind.values()[flags & FAILURE - 1], words.all.get((int) in.get()), words.all.get((int) in.get()), (flags & FAILURE) != 0,
-                surfaces.all.get((int) in.get()), line(in));
+                surfaces.all.get((int) in.get()), line(flags, in));
     }
 
     /** @param told how many steps have been told by the ways read so far: a way's first step is written by how far it lies before that */
     private Arrival arrival(Packed.Reader in, List<Step> known, int[] told) {
         int flags = (int) in.get();
         Surface on = surfaces.all.get((int) in.get());
-        List<Point> where = line(in);
+        List<Point> where = line(flags, in);
         OptionalDouble litres = (flags & LITRES) != 0 ? OptionalDouble.of(Double.longBitsToDouble(in.get())) : OptionalDouble.empty();
         int length = (int) in.get(), number = told[0];
         Step[] path = new Step[length];
@@ -153,14 +154,10 @@ final class Kept {
         return new Arrival(flags & FIRST - 1, (flags & FIRST) != 0, on, where, List.of(path), litres);
     }
 
-    private static List<Point> line(Packed.Reader in) {
-        int n = (int) in.get();
-        Point[] out = new Point[n];
-        long x = 0, y = 0;
-        for (int i = 0; i < n; i++) {
-            x += in.signed();
-            y += in.signed();
-            out[i] = new Point(x, y);
+    private static List<Point> line(int flags, Packed.Reader in) {
+        Point[] out = new Point[(flags & BENT) == 0 ? ENDS : (int) in.get()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = in.point();
         }
         return List.of(out);
     }

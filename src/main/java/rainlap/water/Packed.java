@@ -1,11 +1,15 @@
 package rainlap.water;
 
 import java.util.Arrays;
+import rainlap.geom.Point;
 
 /** Whole numbers in little room: seven bits a byte, the lowest first; the last byte of each is below 128. Small ones take one byte, any takes ten at most. */
 final class Packed {
+    private static final Point START = new Point(0, 0);
+
     private byte[] data = new byte[64];
     private int size;
+    private Point last = START;
 
     /** A number that is not negative; a negative one takes ten bytes. */
     void put(long v) {
@@ -24,6 +28,13 @@ final class Packed {
         put(v << 1 ^ v >> 63);
     }
 
+    /** A place, by how far it lies from the one before. */
+    void point(Point p) {
+        signed(p.x() - last.x());
+        signed(p.y() - last.y());
+        last = p;
+    }
+
     /** Takes no more room than it needs from now on. */
     void trim() {
         data = Arrays.copyOf(data, size);
@@ -40,6 +51,7 @@ final class Packed {
     /** Reads the numbers as they were put, from the first on. */
     final class Reader {
         private int next;
+        private Point last = START;
 
         boolean hasMore() {
             return next < size;
@@ -59,6 +71,11 @@ final class Packed {
         long signed() {
             long v = get();
             return v >>> 1 ^ -(v & 1);
+        }
+
+        Point point() {
+            last = new Point(last.x() + signed(), last.y() + signed());
+            return last;
         }
     }
 }
