@@ -1,11 +1,12 @@
 package rainlap.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import rainlap.check.WeakPoint;
 import rainlap.mend.Answer;
 import rainlap.mend.Mended;
+import rainlap.paper.Disc;
 import rainlap.paper.Mark;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
@@ -56,8 +57,14 @@ interface CloseUp {
 
         /** Its line, for what has to keep off it. */
         Polyline line() {
-            return new Polyline(IntStream.rangeClosed(0, CHORDS).mapToObj(i -> 2 * Math.PI * i / CHORDS)
-                    .map(a -> middle.plus(radius * Math.cos(a), radius * Math.sin(a))).toList(), Looks.CENTRE);
+            List<PaperPoint> points = new ArrayList<>(ring().around(CHORDS));
+            points.add(points.get(0));
+            return new Polyline(points, Looks.CENTRE);
+        }
+
+        /** As it is drawn. */
+        Disc ring() {
+            return Disc.ring(middle, radius, Looks.CENTRE);
         }
     }
 }

@@ -93,7 +93,7 @@ final class ElevationView {
             out.add(ViewTitle.marks(evidence.elevation().name(), bay.suffix(), evidence.stage().word() + " stage, scale 1:" + view.scale(),
                     view.scale(), title(), bay.placing().layout().isNarrow()));
         }
-        planes.keepCirclesOff(ElevationWays.words(Stream.concat(out.stream(), Stream.of(labels.group())).toList()));
+        planes.keepCirclesOff(Occupied.byTexts(Stream.concat(out.stream(), Stream.of(labels.group())).toList()));
         sections.fill(places.stream().map(WeakPlaces.Drawn::point).toList(), planes, bay.placing(), reached());
         List<Mark> written = new ArrayList<>(out);
         written.addAll(List.of(planes.group(), labels.group()));

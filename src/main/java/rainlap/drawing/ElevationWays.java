@@ -9,13 +9,11 @@ import rainlap.check.WeakPoint;
 import rainlap.geom.Box;
 import rainlap.geom.Point;
 import rainlap.paper.Area;
-import rainlap.paper.Group;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
 import rainlap.paper.PaperBox;
 import rainlap.paper.PaperPoint;
 import rainlap.paper.Polyline;
-import rainlap.paper.Text;
 import rainlap.rule.Evidence;
 import rainlap.water.Arrival;
 import rainlap.water.Step;
@@ -43,22 +41,7 @@ final class ElevationWays {
         this.evidence = evidence;
         this.way = new WayPoints(evidence.elevation(), view);
         this.drawn = drawn.grown(0.1);
-        this.words = words(written);
-    }
-
-    /** The words among some marks. */
-    static Occupied words(List<Mark> written) {
-        Occupied out = new Occupied();
-        written.forEach(m -> words(m, out));
-        return out;
-    }
-
-    private static void words(Mark m, Occupied out) {
-        if (m instanceof Group g) {
-            g.marks().forEach(x -> words(x, out));
-        } else if (m instanceof Text t) {
-            out.add(t.box());
-        }
+        this.words = Occupied.byTexts(written);
     }
 
     /** Ways that leak as drawn; where there is none, those that one failure opens. They take their room. */

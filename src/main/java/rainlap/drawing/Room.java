@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import rainlap.paper.Group;
 import rainlap.paper.Halo;
 import rainlap.paper.Mark;
 import rainlap.paper.Occupied;
@@ -15,7 +16,9 @@ import rainlap.paper.PaperPoint;
 import rainlap.paper.PaperRegion;
 import rainlap.paper.PaperSegment;
 import rainlap.paper.Polyline;
+import rainlap.paper.SheetCheck;
 import rainlap.paper.Text;
+import rainlap.paper.TextMetrics;
 import rainlap.paper.TextStyle;
 import rainlap.paper.Tone;
 
@@ -118,7 +121,7 @@ final class Room {
             taken.add(led.leader());
             List<Mark> out = new ArrayList<>(Symbols.haloed(led.text(), ground));
             out.add(new Halo(led.leader(), ground, 0.9));
-            out.add(rainlap.paper.Group.of(List.of(led.leader())).withClass(rainlap.paper.SheetCheck.LEADER));
+            out.add(Group.of(List.of(led.leader())).withClass(SheetCheck.LEADER));
             return out;
         });
     }
@@ -127,7 +130,7 @@ final class Room {
     private record Led(Text text, Polyline leader) {}
 
     private static List<Text> around(PaperBox target, String name, TextStyle style) {
-        double w = rainlap.paper.TextMetrics.width(name, style) / 2, h = style.capHeight() / 2;
+        double w = TextMetrics.width(name, style) / 2, h = style.capHeight() / 2;
         List<Text> out = new ArrayList<>();
         for (double away : new double[] {3.2, 5.5, 8, 11}) {
             for (double[] d : new double[][] {{1, 0}, {-1, 0}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {0, -1}, {0, 1}}) {

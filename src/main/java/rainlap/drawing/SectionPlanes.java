@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rainlap.check.WeakPoint;
 import rainlap.paper.Area;
-import rainlap.paper.Disc;
 import rainlap.paper.Group;
 import rainlap.paper.Halo;
 import rainlap.paper.Mark;
@@ -201,6 +200,6 @@ final class SectionPlanes {
 
     /** The circles alone, if there are any: beneath all words, so that they run through none, for a broken circle can still be told and a word struck out cannot. */
     Optional<Group> circles() {
-        return Optional.of(Group.of("circles", circles.stream().map(c -> Disc.ring(c.middle(), c.radius(), Looks.CENTRE)).toList())).filter(g -> !g.marks().isEmpty());
+        return Optional.of(Group.of("circles", circles.stream().map(CloseUp.Circle::ring).toList())).filter(g -> !g.marks().isEmpty());
     }
 }

@@ -1,6 +1,8 @@
 package rainlap.paper;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A circle, filled, edged or both; radius in millimetres to the middle of its line. */
 public record Disc(PaperPoint centre, double radius, Optional<Fill> fill, Optional<Edge> edge) implements Mark {
@@ -21,6 +23,11 @@ public record Disc(PaperPoint centre, double radius, Optional<Fill> fill, Option
 
     public static Disc of(PaperPoint centre, double radius, Tone fill, Edge edge) {
         return new Disc(centre, radius, Optional.of(Fill.of(fill)), Optional.of(edge));
+    }
+
+    /** So many points of its line, evenly round it. */
+    public List<PaperPoint> around(int count) {
+        return IntStream.range(0, count).mapToObj(i -> 2 * Math.PI * i / count).map(a -> centre.plus(radius * Math.cos(a), radius * Math.sin(a))).toList();
     }
 
     @Override

@@ -19,6 +19,21 @@ public final class Occupied {
     private final TreeMap<Long, List<PaperBox>> boxes = new TreeMap<>();
     private final TreeMap<Long, List<PaperSegment>> segments = new TreeMap<>();
 
+    /** What the texts among some marks take, in groups too. */
+    public static Occupied byTexts(List<Mark> marks) {
+        Occupied out = new Occupied();
+        marks.forEach(out::addTexts);
+        return out;
+    }
+
+    private void addTexts(Mark m) {
+        if (m instanceof Group g) {
+            g.marks().forEach(this::addTexts);
+        } else if (m instanceof Text t) {
+            add(t.box());
+        }
+    }
+
     /** Takes a box. */
     public void add(PaperBox box) {
         for (long cell : cells(box)) {

@@ -2,7 +2,6 @@ package rainlap.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import rainlap.paper.SheetCheck.Kind;
 import rainlap.paper.SheetCheck.Violation;
 
@@ -44,9 +43,8 @@ final class TextContrast {
     /** @param before how many paints were there when it was drawn */
     private record Round(Disc circle, int before, List<PaperRegion> clips) {
         List<PaperPoint> points() {
-            int n = (int) Math.ceil(2 * Math.PI * circle.radius() / ALONG);
-            return IntStream.range(0, n).mapToObj(i -> 2 * Math.PI * i / n)
-                    .map(a -> circle.centre().plus(circle.radius() * Math.cos(a), circle.radius() * Math.sin(a))).filter(p -> clips.stream().allMatch(c -> c.holds(p))).toList();
+            int count = (int) Math.ceil(2 * Math.PI * circle.radius() / ALONG);
+            return circle.around(count).stream().filter(p -> clips.stream().allMatch(c -> c.holds(p))).toList();
         }
     }
 

@@ -129,10 +129,15 @@ final class Cell extends Pool {
 
     /** Every line it borders on. */
     void eachCrossing(Consumer<Crossing> each) {
-        for (Crossing[] some : new Crossing[][] {up, down, feet, flanks}) {
-            for (Crossing c : some) {
-                each.accept(c);
-            }
+        each(up, each);
+        each(down, each);
+        each(feet, each);
+        each(flanks, each);
+    }
+
+    private static void each(Crossing[] some, Consumer<Crossing> each) {
+        for (Crossing c : some) {
+            each.accept(c);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
@@ -65,21 +66,23 @@ final class Strips {
         for (int end : g.bandEnds) {
             while (i < end) {
                 int strip = stripAt(g.cells.get(i).x0);
-                int next = strip + 1 == strips.size() ? end : firstFrom(wall.minX() + (strip + 1) * width, g.cells, i, end);
+                long right = wall.minX() + (strip + 1) * width;
+                int next = strip + 1 == strips.size() ? end : first(g.cells, i, end, c -> c.x0 >= right);
                 strips.get(strip).addAll(g.cells.subList(i, next));
                 i = next;
             }
         }
     }
 
-    private static int firstFrom(long x, List<Cell> fromLeft, int start, int end) {
+    /** The first of those from start to end, of which all after one that is so are so too; end if none is. */
+    private static int first(List<Cell> cells, int start, int end, Predicate<Cell> isSo) {
         int low = start, high = end;
         while (low < high) {
             int mid = (low + high) >>> 1;
-            if (fromLeft.get(mid).x0 < x) {
-                low = mid + 1;
-            } else {
+            if (isSo.test(cells.get(mid))) {
                 high = mid;
+            } else {
+                low = mid + 1;
             }
         }
         return low;
@@ -167,26 +170,13 @@ final class Strips {
         for (int i = 0; i <= stripAt(place.maxX()); i++) {
             if (reach[i] > place.minX()) {
                 List<Cell> strip = strips.get(i).cells;
-                int k = firstBelow(strip, place.maxY() + tallest[i]);
+                double highest = place.maxY() + tallest[i];
+                int k = first(strip, 0, strip.size(), c -> c.height <= highest);
                 for (; k < strip.size() && strip.get(k).height > place.minY(); k++) {
                     each.accept(strip.get(k));
                 }
             }
         }
-    }
-
-    /** The first cell whose top is no higher than this. */
-    private static int firstBelow(List<Cell> strip, double height) {
-        int low = 0, high = strip.size();
-        while (low < high) {
-            int mid = (low + high) >>> 1;
-            if (strip.get(mid).height > height) {
-                low = mid + 1;
-            } else {
-                high = mid;
-            }
-        }
-        return low;
     }
 
     int count() {

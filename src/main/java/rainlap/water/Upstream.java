@@ -70,19 +70,9 @@ final class Upstream {
 
     private boolean goOn() {
         while (!waiting.isEmpty()) {
-            Cell c = waiting.pop();
-            from(c.up);
-            from(c.down);
-            from(c.feet);
-            from(c.flanks);
+            waiting.pop().eachCrossing(this::from);
         }
         return true;
-    }
-
-    private void from(Crossing[] some) {
-        for (Crossing x : some) {
-            from(x);
-        }
     }
 
     /** From the cells beyond a line, against the water. */

@@ -34,7 +34,7 @@ class SectionPlanesTest {
     void aCircleThatWouldRunThroughWordsIsLeftAway() {
         Text figure = Text.of(98, 109, "1200", Looks.PLAIN);
         SectionPlanes planes = new SectionPlanes(new View(20, 0, 0), new Occupied(), new PaperBox(0, 0, 400, 290));
-        planes.keepCirclesOff(ElevationWays.words(List.of(figure)));
+        planes.keepCirclesOff(Occupied.byTexts(List.of(figure)));
         assertTrue(planes.circle(new PaperPoint(100, 100), 8, "A"), "its letter stands there all the same");
         assertTrue(planes.circle(new PaperPoint(200, 100), 8, "B"));
         assertEquals(List.of(PaperBox.around(new PaperPoint(200, 100), 16, 16)), planes.circles().orElseThrow().marks().stream().map(Mark::box).toList());
