@@ -28,7 +28,11 @@ public final class Face {
     private Edges free;
 
     /** A fold along a stretch of a hinge, and the face of the same piece beyond it. A wall has some two of these a piece. */
-    record Link(Hinge hinge, int from, int to, Face beyond) {
+    record Link(Hinge hinge, int from, int to, Face beyond, Box reach) {
+        Link(Hinge hinge, int from, int to, Face beyond) {
+            this(hinge, from, to, beyond, hinge.laidFlat(beyond.box()).join(hinge.part(from, to).box()));
+        }
+
         Segment along() {
             return hinge.part(from, to);
         }
@@ -76,7 +80,11 @@ public final class Face {
 
     /** The stretches along which the piece goes on over a fold. */
     public List<Segment> folds() {
-        return Arrays.stream(links).map(Link::along).toList();
+        List<Segment> out = new ArrayList<>(links.length);
+        for (Link l : links) {
+            out.add(l.along());
+        }
+        return out;
     }
 
     /** The region's edges without the folds, interior on the left. */
@@ -96,17 +104,33 @@ public final class Face {
     private Edges withoutFolds() {
         List<Segment> out = new ArrayList<>(region.edgeCount());
         for (int k = 0; k < region.edgeCount(); k++) {
-            Segment e = region.edge(k);
-            EdgeFrame frame = EdgeFrame.of(e);
-            Intervals whole = Intervals.of(0, frame.length()), left = whole;
-            for (Link l : links) {
-                left = left.minus(Folding.shared(frame, l.along()));
-            }
-            for (int i = 0; i < left.count(); i++) {
-                out.add(left == whole ? e : new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
+            if (isOnHinge(k)) {
+                addFree(region.edge(k), out);
+            } else {
+                out.add(region.edge(k));
             }
         }
         return Edges.copyOf(out);
+    }
+
+    private boolean isOnHinge(int edge) {
+        for (Link l : links) {
+            if (l.hinge.holds(region, edge)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void addFree(Segment e, List<Segment> out) {
+        EdgeFrame frame = EdgeFrame.of(e);
+        Intervals whole = Intervals.of(0, frame.length()), left = whole;
+        for (Link l : links) {
+            left = left.minus(Folding.shared(frame, l.along()));
+        }
+        for (int i = 0; i < left.count(); i++) {
+            out.add(left == whole ? e : new Segment(frame.at(left.from(i)), frame.at(left.to(i))));
+        }
     }
 
     /** Where the piece lies on both sides of an edge's line, within from..to. */
@@ -123,7 +147,7 @@ public final class Face {
             hits.addEnds(freeOfFolds());
         }
         for (Link link : links) {
-            if (hits.mayMeet(link.hinge.laidFlat(link.beyond.box()).join(link.along().box()))) {
+            if (hits.mayMeet(link.reach)) {
                 link.beyond.freeEdges().forEach(e -> hits.addEnd(link.hinge.laidFlat(e)));
             }
         }

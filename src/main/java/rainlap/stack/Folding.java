@@ -51,10 +51,11 @@ final class Folding {
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {
-        List<Opening> met = elevation.openingsMeeting(shape.box()).stream().filter(o -> o.rect().overlaps(shape.box()) && shape.regions().stream().anyMatch(r -> mayCover(r, o.rect()))).toList();
+        List<Opening> met = met(shape);
         for (Opening o : met) {
+            Optional<Cut> cut = cutAt(piece, o);
             for (Side side : Flap.SIDES) {
-                for (Region flap : Flap.of(o, side, cutAt(piece, o)).within(shape.regions())) {
+                for (Region flap : Flap.of(o, side, cut).within(shape.regions())) {
                     faces.add(new Face(number, piece, new Surface(o.id(), side), flap.mapped(p -> o.toSurface(side, p))));
                 }
             }
@@ -62,9 +63,29 @@ final class Folding {
         without(shape.regions(), met).forEach(r -> faces.add(new Face(number, piece, Surface.WALL, r)));
     }
 
+    /** The openings of which a shape may cover something. */
+    private List<Opening> met(Shape shape) {
+        List<Opening> out = new ArrayList<>(2);
+        for (Opening o : elevation.openingsMeeting(shape.box())) {
+            if (mayCover(shape, o.rect())) {
+                out.add(o);
+            }
+        }
+        return out;
+    }
+
+    private static boolean mayCover(Shape shape, Box opening) {
+        for (Region r : shape.regions()) {
+            if (mayCover(r, opening)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** False where a convex piece, or one with few level and plumb edges, covers nothing of an opening, as a corner piece that is laid round its corner; for others the cut itself tells. */
     private static boolean mayCover(Region r, Box opening) {
-        return r.box().overlaps(opening) && (!r.isConvex() && (!r.isUpright() || r.edgeCount() > FEW) || r.overlaps(Region.of(opening)));
+        return r.box().overlaps(opening) && (r.isBox() || !r.isConvex() && (!r.isUpright() || r.edgeCount() > FEW) || r.overlaps(Region.of(opening)));
     }
 
     /** Cuts out one opening after the other as long as boxes are left, the rest all at once; without an overlay where a sheet is only notched by them. */

@@ -39,15 +39,21 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
 
     /** Those edges of a region on the first surface that lie on the hinge's line; it is always level or plumb. */
     List<Segment> edgesOn(Region r) {
-        boolean level = line.isLevel();
-        long at = level ? line.a().y() : line.a().x();
         List<Segment> out = new ArrayList<>(1);
         for (int i = 0; i < r.edgeCount(); i++) {
-            if (level ? r.ay(i) == at && r.by(i) == at : r.ax(i) == at && r.bx(i) == at) {
+            if (holds(r, i)) {
                 out.add(r.edge(i));
             }
         }
         return out;
+    }
+
+    /** Whether an edge of a region on the first surface lies on the hinge's line, within its ends or beyond. */
+    boolean holds(Region r, int edge) {
+        if (line.isLevel()) {
+            return r.ay(edge) == line.a().y() && r.by(edge) == line.a().y();
+        }
+        return r.ax(edge) == line.a().x() && r.bx(edge) == line.a().x();
     }
 
     /** Where along the line the stretch begins that two edges on it share; it ends at {@link #to}, and there is none if that is no further. */
