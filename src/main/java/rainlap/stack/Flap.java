@@ -57,8 +57,10 @@ record Flap(Opening opening, Side side, CutPattern pattern, long depth) {
         if (depth <= 0) {
             return List.of();
         }
-        if (!sheet.stream().allMatch(Region::isConvex)) {
-            return Overlay.intersection(sheet, List.of(zone()));
+        for (Region r : sheet) {
+            if (!r.isBox() && !r.isConvex()) {
+                return Overlay.intersection(sheet, List.of(zone()));
+            }
         }
         Box box = new Segment(at(0, 0), at(opening.along(side), depth)).box();
         List<Region> out = new ArrayList<>(1);

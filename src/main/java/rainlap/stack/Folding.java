@@ -35,8 +35,9 @@ final class Folding {
         hinges = new ConcurrentHashMap<>(2 * elevation.openings().size());
     }
 
-    List<Face> facesOf(int number, Piece piece) {
-        List<Face> faces = new ArrayList<>();
+    /** Adds the faces of a piece behind those of others. */
+    void addFaces(int number, Piece piece, List<Face> faces) {
+        int first = faces.size();
         for (Shape shape : piece.shapes()) {
             if (shape.on().isWall() && piece.material().kind().folds()) {
                 foldedFaces(number, piece, shape, faces);
@@ -44,10 +45,9 @@ final class Folding {
                 shape.regions().forEach(r -> faces.add(new Face(number, piece, shape.on(), r)));
             }
         }
-        if (faces.size() > 1) {
-            joinAtFolds(faces);
+        if (faces.size() > first + 1) {
+            joinAtFolds(faces.subList(first, faces.size()));
         }
-        return faces;
     }
 
     private void foldedFaces(int number, Piece piece, Shape shape, List<Face> faces) {

@@ -12,6 +12,7 @@ import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
 import rainlap.wall.Elevation;
 import rainlap.wall.LayingOrder;
+import rainlap.wall.Piece;
 import rainlap.wall.Stage;
 import rainlap.wall.Surface;
 
@@ -25,7 +26,9 @@ public final class Stack {
 
     private record Layer(List<Face> faces, BoxTree tree) {
         static Layer of(List<Face> faces) {
-            return new Layer(List.copyOf(faces), new BoxTree(faces.stream().map(Face::box).toList()));
+            List<Box> boxes = new ArrayList<>(faces.size());
+            faces.forEach(f -> boxes.add(f.box()));
+            return new Layer(List.copyOf(faces), new BoxTree(boxes));
         }
     }
 
@@ -46,13 +49,20 @@ public final class Stack {
                 .filter(i -> stage.sees(elevation.pieces().get(i).material().layer())).boxed().toList();
         Map<Surface, List<Face>> bySurface = new HashMap<>();
         List<Face> wall = new ArrayList<>();
-        crew.inRuns(seen, run -> run.stream().flatMap(i -> folding.facesOf(i, elevation.pieces().get(i)).stream()).toList())
+        crew.inRuns(seen, run -> folded(folding, elevation.pieces(), run))
                 .forEach(faces -> faces.forEach(f -> (f.surface().isWall() ? wall : bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>())).add(f)));
         if (!wall.isEmpty()) {
             bySurface.put(Surface.WALL, wall);
         }
         bySurface.keySet().stream().sorted().forEach(s -> stack.surfaces.put(s, Layer.of(bySurface.get(s))));
         return stack;
+    }
+
+    /** The faces of pieces with these numbers. */
+    private static List<Face> folded(Folding folding, List<Piece> pieces, List<Integer> numbers) {
+        List<Face> faces = new ArrayList<>(2 * numbers.size());
+        numbers.forEach(i -> folding.addFaces(i, pieces.get(i), faces));
+        return faces;
     }
 
     public Elevation elevation() {
