@@ -29,9 +29,13 @@ final class JointFinder {
         this.ground = ground;
     }
 
-    /** Walks round some faces. */
+    /** Walks round those of some faces that may end over, under or beside another. */
     JointFinder find(List<Face> faces) {
-        faces.forEach(this::walk);
+        for (Face p : faces) {
+            if (Sheets.isSheet(p) || Sheets.isLooseTape(p)) {
+                walk(p);
+            }
+        }
         return this;
     }
 

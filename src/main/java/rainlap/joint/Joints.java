@@ -37,17 +37,13 @@ public final class Joints {
         Ground ground = new Ground(stack.elevation());
         List<Joint> joints = new ArrayList<>();
         List<Open> open = new ArrayList<>();
-        for (JointFinder f : crew.inRuns(sheets(stack), run -> new JointFinder(stack, ground).find(run))) {
+        List<Face> faces = new ArrayList<>();
+        stack.surfaces().forEach(s -> faces.addAll(stack.on(s)));
+        for (JointFinder f : crew.inRuns(faces, run -> new JointFinder(stack, ground).find(run))) {
             joints.addAll(f.joints());
             open.addAll(f.open());
         }
         return new Joints(Naming.apart(joints), open);
-    }
-
-    /** Every face that may end over, under or beside another, surface by surface in laying order. */
-    private static List<Face> sheets(Stack stack) {
-        return stack.surfaces().stream().flatMap(s -> stack.on(s).stream())
-                .filter(p -> Sheets.isSheet(p) || Sheets.isLooseTape(p)).toList();
     }
 
     public List<Joint> all() {
