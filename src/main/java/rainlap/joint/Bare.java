@@ -17,8 +17,6 @@ import rainlap.geom.Segment;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
-import rainlap.wall.Opening;
-import rainlap.wall.OutlineEdge;
 import rainlap.wall.Penetration;
 import rainlap.wall.Surface;
 
@@ -39,7 +37,7 @@ public record Bare(Region region) {
     public static List<Bare> of(Stack stack, Joints joints) {
         List<Box> hints = new ArrayList<>();
         joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
-        borders(stack.elevation()).forEach(b -> uncovered(stack, b, hints));
+        borders(stack.elevation()).forEach(some -> uncovered(stack, some, hints));
         List<Bare> wide = clusters(hints).stream().flatMap(box -> within(stack, box).filter(r -> isBareWall(stack, r))).map(Bare::new).toList();
         return Stream.concat(wide.stream(), narrow(stack, joints, hints, wide)).distinct()
                 .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
@@ -47,25 +45,26 @@ public record Bare(Region region) {
                 .toList();
     }
 
-    /** The borders of the wall, wall on the left. */
-    private static List<Segment> borders(Elevation e) {
-        List<Segment> out = new ArrayList<>(e.outline().edges().stream().map(OutlineEdge::line).toList());
-        e.openings().forEach(o -> Region.of(o.rect()).edges().forEach(s -> out.add(s.reversed())));
-        e.penetrations().forEach(p -> p.region().edges().forEach(s -> out.add(s.reversed())));
-        return out;
+    /** The borders of the wall, wall on the left: those of one opening or penetration together. */
+    private static Stream<List<Segment>> borders(Elevation e) {
+        Stream<Region> inside = Stream.concat(e.openings().stream().map(o -> Region.of(o.rect())), e.penetrations().stream().map(Penetration::region));
+        return Stream.concat(e.outline().edges().stream().map(o -> List.of(o.line())), inside.map(r -> r.edges().stream().map(Segment::reversed).toList()));
     }
 
-    private static void uncovered(Stack stack, Segment border, List<Box> hints) {
-        EdgeFrame e = EdgeFrame.of(border);
-        List<Intervals> over = new ArrayList<>();
-        stack.meeting(Surface.WALL, border.box().grow(LEAST), f -> {
+    /** Adds what no sheet covers of some borders that lie near one another. */
+    private static void uncovered(Stack stack, List<Segment> borders, List<Box> hints) {
+        List<Face> near = new ArrayList<>();
+        stack.meeting(Surface.WALL, borders.stream().map(Segment::box).reduce(Box::join).orElseThrow().grow(LEAST), f -> {
             if (Sheets.isSheet(f) && Sheets.covers(f)) {
-                over.add(e.inside(f.region(), e.side()));
+                near.add(f);
             }
         });
-        Intervals left = Intervals.of(0, e.length()).minus(Intervals.unionOf(over));
-        for (int i = 0; i < left.count(); i++) {
-            hints.add(new Segment(e.at(left.from(i)), e.at(left.to(i))).box());
+        for (Segment border : borders) {
+            EdgeFrame e = EdgeFrame.of(border);
+            Intervals left = Intervals.of(0, e.length()).minus(Intervals.unionOf(near.stream().map(f -> e.inside(f.region(), e.side())).toList()));
+            for (int i = 0; i < left.count(); i++) {
+                hints.add(new Segment(e.at(left.from(i)), e.at(left.to(i))).box());
+            }
         }
     }
 
@@ -127,7 +126,7 @@ public record Bare(Region region) {
     /** Whether it is a hole drawn in a sheet, all of it, and nothing is to come through there: no misfit, however small. */
     private static boolean isHole(Stack stack, Region bare) {
         Box around = bare.box().grow(LEAST);
-        return borders(stack.elevation()).stream().noneMatch(b -> b.box().meets(around))
+        return borders(stack.elevation()).flatMap(List::stream).noneMatch(b -> b.box().meets(around))
                 && stack.meeting(Surface.WALL, around).stream().filter(Sheets::covers).flatMap(f -> f.region().holes().stream()).anyMatch(h -> h.box().equals(bare.box()));
     }
 
@@ -157,7 +156,7 @@ public record Bare(Region region) {
             return true;
         }
         boolean thin = Overlay.vanishes(bare, LEAST / 2);
-        return !thin && borders(stack.elevation()).stream().anyMatch(b -> isBorderOf(b, bare));
+        return !thin && borders(stack.elevation()).flatMap(List::stream).anyMatch(b -> isBorderOf(b, bare));
     }
 
     private static boolean isBorderOf(Segment border, Region bare) {
