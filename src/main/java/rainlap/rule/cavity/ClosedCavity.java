@@ -50,7 +50,7 @@ public final class ClosedCavity implements Rule {
         double depth = depths.stream().mapToDouble(OptionalDouble::getAsDouble).min().orElse(0);
         List<Outcome> broken = new ArrayList<>();
         narrow(e, foot, depth).forEach(b -> broken.add(broken(e, foot, b, depth)));
-        return broken.isEmpty() ? Stream.of(new Outcome.Holds(sheets)) : broken.stream();
+        return broken.isEmpty() ? Stream.of(Outcome.Holds.of(sheets)) : broken.stream();
     }
 
     /** A run of bays that the same pieces close. */

@@ -48,7 +48,7 @@ final class FilledCavity {
         double open = 1 - area(filled) / area(clad);
         LimitValue asked = e.practice().get(Limit.CAVITY_OPEN);
         List<String> ids = battens.stream().map(f -> f.piece().id()).distinct().toList();
-        return asked.isMetBy(open + NOTHING) ? new Outcome.Holds(ids) : broken(e, battens, ids, open, asked);
+        return asked.isMetBy(open + NOTHING) ? Outcome.Holds.of(ids) : broken(e, battens, ids, open, asked);
     }
 
     private static double area(List<Region> regions) {

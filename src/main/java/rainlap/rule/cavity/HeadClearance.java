@@ -55,7 +55,7 @@ final class HeadClearance {
         List<String> sheets = foot.sheetsAlong(from, to);
         String h = flashing.piece().id();
         if (clear >= asked.hundredths()) {
-            return new Outcome.Holds(Stream.concat(Stream.of(h), sheets.stream()).toList());
+            return Outcome.Holds.of(Stream.concat(Stream.of(h), sheets.stream()).toList());
         }
         String stands = clear > 0 ? "ends only " + LengthText.mmBeside(clear, asked.hundredths()) + " above" : clear == 0 ? "stands on" : "runs down in front of";
         return Finding.of(ClosedCavity.INFO, foot.place(e, from, to), Stream.concat(sheets.stream(), Stream.of(h)).toList())

@@ -47,7 +47,7 @@ public final class OpenOutlet implements Rule {
                 wide.add(i);
             }
         }
-        return wide.isEmpty() ? new Outcome.Holds(all)
+        return wide.isEmpty() ? Outcome.Holds.of(all)
                 : broken(e, foot, open.from(wide.get(0)), open.to(wide.get(wide.size() - 1)), wide.stream().mapToDouble(i -> open.to(i) - open.from(i)).sum());
     }
 

@@ -38,7 +38,7 @@ record CornerStretch(Evidence evidence, BuildingCorner corner, double from, doub
                 }
             }
             if (out.isEmpty()) {
-                out.add(new Outcome.Holds(c.turns().stream().map(t -> t.face().piece().id()).distinct().toList()));
+                out.add(Outcome.Holds.of(c.turns().stream().map(t -> t.face().piece().id()).distinct().toList()));
             }
             return out.stream();
         });

@@ -86,7 +86,7 @@ final class PastEdge {
         }
         Intervals sound = looked.minus(lacking);
         if (out.isEmpty() || sound.total() >= LEAST) {
-            out.add(new Outcome.Holds(faces.stream().filter(f -> !at(f, 0).intersect(sound).isEmpty()).map(f -> f.piece().id()).distinct().toList()));
+            out.add(Outcome.Holds.of(faces.stream().filter(f -> !at(f, 0).intersect(sound).isEmpty()).map(f -> f.piece().id()).distinct().toList()));
         }
         return out.stream();
     }

@@ -47,7 +47,7 @@ public final class UncappedParapet implements Rule {
             }
         }
         if (enough.total() >= Capped.LEAST) {
-            out.add(new Outcome.Holds(p.cappings().stream().filter(c -> !p.across(c).intersect(enough).isEmpty()).map(f -> f.piece().id()).distinct().toList()));
+            out.add(Outcome.Holds.of(p.cappings().stream().filter(c -> !p.across(c).intersect(enough).isEmpty()).map(f -> f.piece().id()).distinct().toList()));
         }
         return out.stream();
     }

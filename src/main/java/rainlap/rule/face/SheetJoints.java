@@ -41,7 +41,7 @@ final class SheetJoints {
     }
 
     static Outcome holds(Joint j) {
-        return Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id());
+        return Outcome.Holds.of(j);
     }
 
     /** Whether the edge runs more up the wall than across it. */

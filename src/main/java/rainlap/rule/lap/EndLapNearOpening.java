@@ -59,7 +59,7 @@ public final class EndLapNearOpening implements Rule {
                 out.add(broken(e, j, o, left <= right ? Side.LEFT : Side.RIGHT, least, required));
             }
         }
-        return out.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())) : out.stream();
+        return out.isEmpty() ? Stream.of(Outcome.Holds.of(j)) : out.stream();
     }
 
     private static Outcome broken(Evidence e, Joint j, Opening o, Side jamb, long least, LimitValue required) {

@@ -55,7 +55,7 @@ public final class LapTowardsTravel implements Rule {
 
     private static Outcome judge(Evidence e, Joint j, Exposure.From leading) {
         List<Joint.Stretch> facing = facing(e, j, leading);
-        return facing.isEmpty() ? Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()) : broken(e, j, facing.get(0), leading);
+        return facing.isEmpty() ? Outcome.Holds.of(j) : broken(e, j, facing.get(0), leading);
     }
 
     private static boolean faces(Run r, Exposure.From leading) {

@@ -38,7 +38,7 @@ public final class LapTowardsWind implements Rule {
     private static Stream<Outcome> judge(Evidence e, Joint j, Exposure.From wind) {
         List<Joint.Stretch> open = MembraneJoints.parts(e, j, r -> faces(r, wind) ? Intervals.of(0, r.length()).minus(r.hidden()) : Intervals.NONE).stream()
                 .filter(s -> !s.taped()).toList();
-        return open.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id())) : open.stream().map(s -> broken(e, j, s, wind));
+        return open.isEmpty() ? Stream.of(Outcome.Holds.of(j)) : open.stream().map(s -> broken(e, j, s, wind));
     }
 
     private static boolean faces(Run r, Exposure.From wind) {

@@ -54,7 +54,7 @@ abstract class NoLap implements JointRule {
         if (j.kind() == kind && j.outer().kind() != MaterialKind.CLADDING) {
             open(e, j, tell);
         } else if (j.outer().kind() != MaterialKind.CLADDING) {
-            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            tell.accept(Outcome.Holds.of(j));
         }
     }
 

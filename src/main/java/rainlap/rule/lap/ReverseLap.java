@@ -46,7 +46,7 @@ public final class ReverseLap implements JointRule {
         List<Outcome> open = upper ? open(e, j) : List.of();
         open.forEach(tell);
         if (upper && open.isEmpty() || j.kind() == JointKind.COURSE_LAP && MembraneJoints.is(j)) {
-            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            tell.accept(Outcome.Holds.of(j));
         }
     }
 

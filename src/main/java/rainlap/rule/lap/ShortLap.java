@@ -54,7 +54,7 @@ abstract class ShortLap implements JointRule {
         boolean tapeInstead = required.orTaped() && (j.sealed() || j.tapedAlong());
         List<Joint.Stretch> low = tapeInstead ? List.of() : MembraneJoints.parts(e, j, r -> below(r, required));
         if (low.isEmpty()) {
-            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            tell.accept(Outcome.Holds.of(j));
         }
         low.forEach(s -> tell.accept(broken(e, j, s, required)));
     }

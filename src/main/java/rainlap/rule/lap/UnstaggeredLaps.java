@@ -75,15 +75,17 @@ public final class UnstaggeredLaps implements Rule {
         if (pairs.isEmpty()) {
             return Stream.of(new Outcome.DoesNotApply("no two successive courses both have end laps"));
         }
-        return pairs.stream().map(p -> required.isMetBy(p.apart() / 100.0) ? new Outcome.Holds(p.pieces()) : broken(e, p, required));
+        return pairs.stream().map(p -> required.isMetBy(p.apart() / 100.0) ? new Outcome.Holds(p::pieces) : broken(e, p, required));
     }
 
     private static List<Pair> pairs(Evidence e) {
-        Map<Face, List<End>> ends = new IdentityHashMap<>();
-        EndLaps.onWall(e).stream().map(End::new).forEach(end -> {
-            ends.computeIfAbsent(end.joint.outer(), k -> new ArrayList<>(2)).add(end);
-            ends.computeIfAbsent(end.joint.inner(), k -> new ArrayList<>(2)).add(end);
-        });
+        List<Joint> all = EndLaps.onWall(e);
+        Map<Face, List<End>> ends = new IdentityHashMap<>(2 * all.size());
+        for (Joint j : all) {
+            End end = new End(j);
+            ends.computeIfAbsent(j.outer(), k -> new ArrayList<>(2)).add(end);
+            ends.computeIfAbsent(j.inner(), k -> new ArrayList<>(2)).add(end);
+        }
         List<Pair> pairs = new ArrayList<>();
         MembraneJoints.of(e).filter(j -> j.kind() == JointKind.COURSE_LAP || j.kind() == JointKind.REVERSE_LAP).forEach(c -> {
             for (End a : ends.getOrDefault(c.outer(), List.of())) {

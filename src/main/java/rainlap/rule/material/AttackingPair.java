@@ -62,7 +62,7 @@ public final class AttackingPair implements Rule {
     private static Outcome judge(Evidence e, Contacts.Contact c) {
         Place where = Place.area(e.elevation(), c.on(), c.where());
         List<Meeting> all = touching(c.outer(), c.inner());
-        Outcome first = new Outcome.Holds(List.of(c.outer().id(), c.inner().id()));
+        Outcome first = Outcome.Holds.of(List.of(c.outer().id(), c.inner().id()));
         for (Meeting m : all) {
             Optional<Harm> harm = Harm.of(m);
             if (harm.isPresent()) {
@@ -84,7 +84,7 @@ public final class AttackingPair implements Rule {
                 return new Outcome.CannotTell(ids, unknown(m).get());
             }
         }
-        return new Outcome.Holds(ids);
+        return Outcome.Holds.of(ids);
     }
 
     /**

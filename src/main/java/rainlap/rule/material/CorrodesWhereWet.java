@@ -33,7 +33,7 @@ public final class CorrodesWhereWet implements Rule {
         if (metal.isEmpty()) {
             return new Outcome.CannotTell(b.ids(), "the metal \"" + b.wear().metal().get() + "\" is not known");
         }
-        return metal.get().corrodesBare() ? Wet.of(e.elevation().exposure()).judge(b.ids(), () -> broken(e, b, metal.get())) : new Outcome.Holds(b.ids());
+        return metal.get().corrodesBare() ? Wet.of(e.elevation().exposure()).judge(b.ids(), () -> broken(e, b, metal.get())) : new Outcome.Holds(b::ids);
     }
 
     private static Outcome broken(Evidence e, Batch b, Metal metal) {

@@ -41,7 +41,7 @@ public final class RotsWhereWet implements Rule {
         if (rots.isEmpty()) {
             return new Outcome.CannotTell(b.ids(), b.material().id() + " does not say whether it rots");
         }
-        return rots.get() ? Wet.of(e.elevation().exposure()).judge(b.ids(), () -> broken(e, b)) : new Outcome.Holds(b.ids());
+        return rots.get() ? Wet.of(e.elevation().exposure()).judge(b.ids(), () -> broken(e, b)) : new Outcome.Holds(b::ids);
     }
 
     private static Outcome broken(Evidence e, Batch b) {

@@ -55,7 +55,7 @@ public final class TapeOutOfService implements Rule {
         if (stated.hi() > s.highC()) {
             out.add(hot(e, b, stated.hi(), s));
         }
-        return out.isEmpty() ? Stream.of(new Outcome.Holds(b.ids())) : out.stream();
+        return out.isEmpty() ? Stream.of(new Outcome.Holds(b::ids)) : out.stream();
     }
 
     private static Outcome cold(Evidence e, Batch b, double lowest, TemperatureRange s) {

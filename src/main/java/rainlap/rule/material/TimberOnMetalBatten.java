@@ -49,7 +49,7 @@ public final class TimberOnMetalBatten implements Rule {
         if (d.substance().isEmpty()) {
             return new Outcome.CannotTell(ids, other.material().id() + " does not say whether it is timber (substance)");
         }
-        return d.substance().filter(Substance::isTimber).isPresent() ? Wet.of(e.elevation().exposure()).judge(ids, () -> broken(e, c)) : new Outcome.Holds(ids);
+        return d.substance().filter(Substance::isTimber).isPresent() ? Wet.of(e.elevation().exposure()).judge(ids, () -> broken(e, c)) : Outcome.Holds.of(ids);
     }
 
     private static Outcome broken(Evidence e, Contacts.Contact c) {

@@ -48,7 +48,7 @@ public final class TooLongInSun implements Rule {
             return new Outcome.CannotTell(b.ids(), "no document sets a number of days, and " + b.material().id() + " states no uv_days of its own");
         }
         double allowed = b.wear().uvDays().getAsDouble();
-        return days <= allowed ? new Outcome.Holds(b.ids()) : broken(e, b, days, allowed);
+        return days <= allowed ? new Outcome.Holds(b::ids) : broken(e, b, days, allowed);
     }
 
     private static Outcome broken(Evidence e, Batch b, double days, double allowed) {

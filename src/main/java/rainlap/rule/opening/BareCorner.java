@@ -39,7 +39,7 @@ public final class BareCorner implements RevealRule {
         if (!bare.isEmpty()) {
             tell.accept(broken(e, c, bare));
         } else if (!judged.isEmpty()) {
-            tell.accept(new Outcome.Holds(c.pieces()));
+            tell.accept(new Outcome.Holds(c::pieces));
         }
     }
 

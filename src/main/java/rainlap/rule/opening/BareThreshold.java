@@ -45,7 +45,7 @@ public final class BareThreshold implements RevealRule {
         List<Region> bare = Overlay.difference(threshold(o, foot), covers.stream().map(Face::region).toList()).stream()
                 .filter(r -> !Overlay.vanishes(r, AskedReturn.LEAST / 2)).toList();
         List<String> ids = covers.stream().map(f -> f.piece().id()).distinct().toList();
-        return bare.isEmpty() ? new Outcome.Holds(ids) : broken(e, o, bare, ids);
+        return bare.isEmpty() ? Outcome.Holds.of(ids) : broken(e, o, bare, ids);
     }
 
     private static List<Region> threshold(Opening o, Intervals foot) {

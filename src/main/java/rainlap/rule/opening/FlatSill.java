@@ -1,5 +1,6 @@
 package rainlap.rule.opening;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -48,18 +49,27 @@ public final class FlatSill implements RevealRule {
         double deep = AskedReturn.of(e, o, Side.SILL).deep() / 2.0;
         List<Face> sill = at(e, c, Side.SILL, deep), jamb = at(e, c, c.jamb(), deep);
         long high = sill.stream().mapToLong(f -> turnedUp(c, f.piece(), jamb)).max().orElse(0);
-        List<String> ids = sill.stream().map(f -> f.piece().id()).distinct().toList();
         if (high >= Math.min(asked.hundredths(), o.along(Side.LEFT) / 2)) {
-            return new Outcome.Holds(ids);
+            return new Outcome.Holds(() -> ids(sill));
         }
         return sill.isEmpty() || jamb.isEmpty() ? new Outcome.DoesNotApply("the " + c.inWords() + " of " + o.id() + " is not covered on both its sides: that is no turn to measure")
-                : broken(e, c, ids, high, asked);
+                : broken(e, c, ids(sill), high, asked);
+    }
+
+    private static List<String> ids(List<Face> faces) {
+        return faces.stream().map(f -> f.piece().id()).distinct().toList();
     }
 
     /** What lies on one side of a corner, half as deep as the return asked of the sill and directly beside the fold: flaps of a diagonal cut do not lie there. */
     private static List<Face> at(Evidence e, OpeningCorner c, Side side, double deep) {
         long u = side.isJamb() || c.jamb() == Side.LEFT ? BESIDE : c.opening().along(Side.SILL) - BESIDE;
-        return e.stack().on(new Surface(c.opening().id(), side)).stream().filter(f -> Sheets.covers(f) && f.region().covers(u, deep)).toList();
+        List<Face> out = new ArrayList<>(2);
+        for (Face f : e.stack().on(new Surface(c.opening().id(), side))) {
+            if (f.region().covers(u, deep) && Sheets.covers(f)) {
+                out.add(f);
+            }
+        }
+        return out;
     }
 
     /** How high the same piece goes on up the jamb, drawn there or stated as an end dam. */

@@ -19,6 +19,7 @@ import rainlap.rule.Outcome;
 import rainlap.rule.PieceWords;
 import rainlap.rule.Place;
 import rainlap.rule.RuleInfo;
+import rainlap.stack.Face;
 import rainlap.wall.Opening;
 import rainlap.wall.Side;
 import rainlap.wall.Surface;
@@ -42,9 +43,9 @@ public final class MissingHeadFlashing implements OpeningRule {
         if (o.kind() != Opening.Kind.WINDOW && o.kind() != Opening.Kind.DOOR) {
             return new Outcome.DoesNotApply(o.id() + " is neither a window nor a door");
         }
-        List<String> there = HeadFlashings.of(e, o).stream().map(f -> f.piece().id()).distinct().toList();
+        List<Face> there = HeadFlashings.of(e, o);
         if (!there.isEmpty()) {
-            return new Outcome.Holds(there);
+            return new Outcome.Holds(() -> there.stream().map(f -> f.piece().id()).distinct().toList());
         }
         LimitValue asked = e.practice().get(Limit.EAVE_SHELTER);
         if (o.eaveOverhang().isPresent() && o.eaveAbove().isPresent()) {
@@ -60,7 +61,7 @@ public final class MissingHeadFlashing implements OpeningRule {
     private static Outcome underEave(Evidence e, Opening o, LimitValue asked) {
         double over = o.eaveOverhang().getAsLong(), up = o.eaveAbove().getAsLong();
         if (up == 0 ? over > 0 : asked.isMetBy(over / up)) {
-            return new Outcome.Holds(List.of());
+            return Outcome.Holds.of();
         }
         double times = up == 0 ? 0 : over / up;
         String eave = "; the eave overhangs " + LengthText.mm(Math.round(over)) + ", " + LengthText.mm(Math.round(up))

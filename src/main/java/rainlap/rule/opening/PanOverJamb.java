@@ -88,7 +88,7 @@ public final class PanOverJamb implements RevealRule {
         }
         List<Face> strips = end.strips(e, high), behind = strips.stream().filter(f -> !e.stack().isOutside(f, end.pan)).toList();
         return strips.isEmpty() ? new Outcome.DoesNotApply("no strip on the " + end.inWords() + " comes down to the turned-up end of " + end.id())
-                : behind.isEmpty() ? new Outcome.Holds(ids(end, strips)) : broken(e, end, behind, high);
+                : behind.isEmpty() ? Outcome.Holds.of(ids(end, strips)) : broken(e, end, behind, high);
     }
 
     private static List<String> ids(End end, List<Face> strips) {

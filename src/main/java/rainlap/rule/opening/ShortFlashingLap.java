@@ -40,8 +40,8 @@ public final class ShortFlashingLap implements Rule {
 
     @Override
     public Stream<Outcome> check(Evidence e) {
-        Stream<Outcome> laps = e.jointsHere().stream().filter(j -> isFlashing(e, j.outer()) && isFlashing(e, j.inner())
-                && j.kind().isLap() && j.kind() != JointKind.REVERSE_LAP && j.runs().stream().anyMatch(r -> r.faces().facesSideways())).flatMap(j -> judge(e, j));
+        Stream<Outcome> laps = e.jointsHere().stream().filter(j -> j.kind().isLap() && j.kind() != JointKind.REVERSE_LAP
+                && isFlashing(e, j.outer()) && isFlashing(e, j.inner()) && j.runs().stream().anyMatch(r -> r.faces().facesSideways())).flatMap(j -> judge(e, j));
         List<Outcome> all = Stream.concat(laps, meeting(e)).toList();
         return all.isEmpty() ? Stream.of(new Outcome.DoesNotApply("no flashing goes on as another")) : all.stream();
     }
@@ -91,7 +91,7 @@ public final class ShortFlashingLap implements Rule {
         boolean sealed = j.sealed() || j.isTaped() || hasSealant(e, j);
         LimitValue asked = e.practice().get(sealed ? Limit.FLASHING_LAP_SEALED : Limit.FLASHING_LAP);
         List<Joint.Stretch> lacking = MembraneJoints.parts(e, j, r -> below(r, asked));
-        return lacking.isEmpty() ? Stream.of(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()))
+        return lacking.isEmpty() ? Stream.of(Outcome.Holds.of(j))
                 : lacking.stream().map(s -> broken(e, j, s, asked, sealed));
     }
 

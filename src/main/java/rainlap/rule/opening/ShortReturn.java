@@ -52,7 +52,7 @@ public final class ShortReturn implements RevealRule {
         add(e, edge, asked, none, out);
         add(e, edge, asked, some, out);
         if (out.isEmpty()) {
-            out.add(new Outcome.Holds(turning(edge, 0, along)));
+            out.add(new Outcome.Holds(() -> turning(edge, 0, along)));
         }
         return out.stream();
     }

@@ -52,7 +52,7 @@ public final class NoCollar implements Rule {
             round += rim.length();
             open += Intervals.of(0, rim.length()).minus(Intervals.unionOf(closed)).total();
         }
-        return open < LEAST ? new Outcome.Holds(ids(closing)) : broken(e, p, beside, Math.round(100 * open / round));
+        return open < LEAST ? Outcome.Holds.of(ids(closing)) : broken(e, p, beside, Math.round(100 * open / round));
     }
 
     /** A collar is made to lie close to the pipe; anything else must stick. */

@@ -45,7 +45,7 @@ public final class NarrowTapeCover implements JointRule {
             List<Outcome> narrow = narrow(e, j);
             narrow.forEach(tell);
             if (narrow.isEmpty()) {
-                tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+                tell.accept(Outcome.Holds.of(j));
             }
         }
     }

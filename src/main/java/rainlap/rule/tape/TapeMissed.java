@@ -38,7 +38,7 @@ public final class TapeMissed implements JointRule {
         List<Joint.Stretch> missed =
                 MembraneJoints.parts(e, j, r -> MembraneJoints.tapeAsked(j, r, e.practice()).minus(r.cover().taped()));
         if (missed.isEmpty()) {
-            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            tell.accept(Outcome.Holds.of(j));
         }
         missed.forEach(s -> tell.accept(broken(e, j, s)));
     }

@@ -64,8 +64,14 @@ public final class TapeOrder implements OpeningRule {
     }
 
     private static boolean cross(Strip a, Strip b) {
-        return a.faces().stream().anyMatch(f -> b.faces().stream()
-                .anyMatch(g -> f.surface().equals(g.surface()) && f.region().overlaps(g.region())));
+        for (Face f : a.faces()) {
+            for (Face g : b.faces()) {
+                if (f.box().overlaps(g.box()) && f.surface().equals(g.surface()) && f.region().overlaps(g.region())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Where two strips lie on one another, by surface. */

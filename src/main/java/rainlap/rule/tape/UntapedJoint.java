@@ -40,7 +40,7 @@ public final class UntapedJoint implements JointRule {
         bare.forEach(s -> tell.accept(broken(e, j, s)));
         // else too short for a practice that asks for lap or tape: the rule of the lap says so
         if (bare.isEmpty() && (j.tapedAlong() || j.runs().stream().allMatch(r -> MembraneJoints.tapeAsked(j, r, e.practice()).isEmpty()))) {
-            tell.accept(Outcome.Holds.of(j.outer().piece().id(), j.inner().piece().id()));
+            tell.accept(Outcome.Holds.of(j));
         }
     }
 

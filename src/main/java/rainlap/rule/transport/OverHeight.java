@@ -43,7 +43,7 @@ public final class OverHeight implements Rule {
         if (height > most.mm() * 100L) {
             return broken(e, x, wall, height, most, known);
         }
-        return known ? new Outcome.Holds(List.of())
+        return known ? Outcome.Holds.of()
                 : new Outcome.CannotTell(List.of(), "wall.ground is not stated: the level of the road under the wheels, against y = 0");
     }
 

@@ -41,7 +41,7 @@ public final class OverWidth implements Rule {
     private static Outcome judge(Evidence e, Road road) {
         Box wall = e.elevation().outline().box();
         Most most = road.width().orElseThrow();
-        return wall.width() <= most.mm() * 100L ? new Outcome.Holds(List.of()) : broken(e, road, wall, most);
+        return wall.width() <= most.mm() * 100L ? Outcome.Holds.of() : broken(e, road, wall, most);
     }
 
     private static Outcome broken(Evidence e, Road road, Box wall, Most most) {

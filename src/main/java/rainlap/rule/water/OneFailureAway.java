@@ -35,7 +35,7 @@ public final class OneFailureAway implements Rule {
         List<Way> ways = Ways.of(e, 1).stream().filter(w -> !w.leavesALedge()).toList();
         Set<String> alone = e.pieces(MaterialKind.CORNER_PIECE, MaterialKind.COLLAR).map(Piece::id).collect(Collectors.toSet());
         return ways.isEmpty() ? Stream.of(Outcome.Holds.of())
-                : ways.stream().map(w -> isAllThatIsAsked(e, w, alone) ? new Outcome.Holds(w.pieces()) : broken(e, w));
+                : ways.stream().map(w -> isAllThatIsAsked(e, w, alone) ? new Outcome.Holds(w::pieces) : broken(e, w));
     }
 
     /** A lap that is overrun is for the rules of laps and tape; in corners, reveals and round pipes one strip is what practice asks. */
