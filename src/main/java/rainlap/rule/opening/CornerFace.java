@@ -41,7 +41,12 @@ record CornerFace(Side side, AskedReturn asked, long returned, long deep, long a
     }
 
     private static OpeningEdge edge(Evidence e, Opening o, Side side) {
-        return e.edges(o).stream().filter(edge -> edge.side() == side).findFirst().orElseThrow();
+        for (OpeningEdge edge : e.edges(o)) {
+            if (edge.side() == side) {
+                return edge;
+            }
+        }
+        throw new IllegalArgumentException(o.id() + " has no reveal");
     }
 
     private static List<Region> within(List<Region> bare, long deep, long along, boolean atStart) {

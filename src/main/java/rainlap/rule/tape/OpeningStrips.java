@@ -1,11 +1,12 @@
 package rainlap.rule.tape;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import rainlap.geom.Box;
 import rainlap.geom.EdgeFrame;
 import rainlap.geom.Intervals;
@@ -51,7 +52,7 @@ final class OpeningStrips {
     record Strip(List<Face> faces, Set<Level> levels) {
         Strip {
             faces = List.copyOf(faces);
-            levels = java.util.Collections.unmodifiableSet(new TreeSet<>(levels));
+            levels = Collections.unmodifiableSet(EnumSet.copyOf(levels));
         }
 
         String id() {
@@ -76,7 +77,7 @@ final class OpeningStrips {
         SIDES.forEach(side -> stack.on(new Surface(o.id(), side)).forEach(f -> add(f, byPiece)));
         List<Strip> out = new ArrayList<>();
         for (List<Face> faces : byPiece.values()) {
-            Set<Level> levels = new TreeSet<>();
+            Set<Level> levels = EnumSet.noneOf(Level.class);
             for (Side s : SIDES) {
                 if (2 * reach(o, s, faces) >= o.along(s) && 2 * along(o, s, faces) >= o.along(s)) {
                     levels.add(Level.of(s));

@@ -42,7 +42,12 @@ record Way(int defences, Surface surface, List<Point> where, List<Step> path, Op
     }
 
     Optional<Step> failing() {
-        return path.stream().filter(Step::failure).findFirst();
+        for (Step s : path) {
+            if (s.failure()) {
+                return Optional.of(s);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The last step by which it got under, behind or past a piece. */
@@ -51,7 +56,12 @@ record Way(int defences, Surface surface, List<Point> where, List<Step> path, Op
     }
 
     boolean leavesALedge() {
-        return path.stream().anyMatch(s -> s.kind() == Step.Kind.OFF_A_LEDGE);
+        for (Step s : path) {
+            if (s.kind() == Step.Kind.OFF_A_LEDGE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether it starts on frame that lies bare inside an opening. */
