@@ -1,14 +1,15 @@
 package rainlap.rule;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.geom.Grid;
 import rainlap.material.MaterialKind;
 import rainlap.stack.Face;
-import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
 import rainlap.wall.Opening;
 import rainlap.wall.Surface;
@@ -25,21 +26,26 @@ public final class HeadFlashings {
 
     /** The head flashings of one opening of the wall, in laying order. */
     public static List<Face> of(Evidence e, Opening o) {
-        Map<String, List<Face>> all = e.shared().of(HeadFlashings.class,
-                () -> e.elevation().openings().stream().collect(Collectors.toMap(Opening::id, p -> of(e.stack(), p))));
-        return all.get(o.id());
+        Map<String, List<Face>> all = e.shared().of(HeadFlashings.class, () -> byOpening(e.elevation(), e.onWall(MaterialKind.FLASHING)));
+        return all.getOrDefault(o.id(), List.of());
     }
 
-    static List<Face> of(Stack stack, Opening o) {
-        Box r = o.rect();
-        Box around = new Box(r.minX(), r.maxY() - NEAR_HEAD, r.maxX(), r.maxY() + NEAR_HEAD);
-        return stack.meeting(Surface.WALL, around).stream().filter(f -> isAbove(f, o)).toList();
+    /** Asked of the flashings, by the openings they lie near: much else lies near an opening. */
+    static Map<String, List<Face>> byOpening(Elevation e, List<Face> flashings) {
+        Map<String, List<Face>> out = new HashMap<>();
+        for (Face f : flashings) {
+            near(e, f).forEach(o -> out.computeIfAbsent(o.id(), k -> new ArrayList<>(2)).add(f));
+        }
+        return out;
     }
 
     /** The first opening in the file that this face is a head flashing of. */
     public static Optional<Opening> findOpening(Elevation e, Face f) {
-        return f.kind() != MaterialKind.FLASHING ? Optional.empty()
-                : e.openingsMeeting(f.box().grow(NEAR_HEAD)).stream().filter(o -> isAbove(f, o)).findFirst();
+        return f.kind() != MaterialKind.FLASHING ? Optional.empty() : near(e, f).findFirst();
+    }
+
+    private static Stream<Opening> near(Elevation e, Face f) {
+        return e.openingsMeeting(f.box().grow(NEAR_HEAD)).stream().filter(o -> isAbove(f, o));
     }
 
     /** Membranes that run on over an end of a flashing, which must be slit where that is turned up; outermost last. */

@@ -32,7 +32,7 @@ class HeadFlashingsTest {
                 new Outline(Region.of(Box.ofMm(0, 0, 3000, 2400)), List.of(), OptionalLong.empty()), List.of(W1), List.of(),
                 Catalogue.builtIn(), List.of(p), List.of());
         Stack stack = Stack.of(e, Stage.WRAP);
-        List<String> ids = HeadFlashings.of(stack, W1).stream().map(f -> f.piece().id()).toList();
+        List<String> ids = HeadFlashings.byOpening(e, stack.on(Surface.WALL)).getOrDefault("W1", List.of()).stream().map(f -> f.piece().id()).toList();
         assertEquals(!ids.isEmpty(), HeadFlashings.findOpening(e, stack.on(Surface.WALL).get(0)).isPresent());
         return ids;
     }

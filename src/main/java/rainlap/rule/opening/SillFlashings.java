@@ -1,8 +1,10 @@
 package rainlap.rule.opening;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainlap.geom.Box;
 import rainlap.material.MaterialKind;
@@ -26,17 +28,22 @@ final class SillFlashings {
 
     /** Their faces on the wall and on the sill, in laying order. */
     static List<Face> of(Evidence e, Opening o) {
-        Map<String, List<Face>> all = e.shared().of(SillFlashings.class,
-                () -> e.elevation().openings().stream().collect(Collectors.toMap(Opening::id, p -> of(e.stack(), p))));
-        return all.get(o.id());
+        Map<String, List<Face>> all = e.shared().of(SillFlashings.class, () -> byOpening(e));
+        return all.getOrDefault(o.id(), List.of());
     }
 
-    private static List<Face> of(Stack stack, Opening o) {
-        Box r = o.rect();
-        Box around = new Box(r.minX(), r.minY() - NEAR_SILL, r.maxX(), r.minY() + NEAR_SILL);
-        Stream<Face> wall = stack.meeting(Surface.WALL, around).stream().filter(f -> isFlashing(f) && isBelow(f.box(), r)
-                && HeadFlashings.findOpening(stack.elevation(), f).isEmpty());
-        return Stream.concat(wall, pans(stack, o)).sorted(java.util.Comparator.comparingInt(Face::number)).toList();
+    private static Map<String, List<Face>> byOpening(Evidence e) {
+        Map<String, List<Face>> out = new HashMap<>();
+        for (Face f : e.onWall(MaterialKind.FLASHING)) {
+            for (Opening o : e.elevation().openingsMeeting(f.box().grow(NEAR_SILL))) {
+                if (isBelow(f.box(), o.rect()) && HeadFlashings.findOpening(e.elevation(), f).isEmpty()) {
+                    out.computeIfAbsent(o.id(), k -> new ArrayList<>(2)).add(f);
+                }
+            }
+        }
+        e.elevation().openings().forEach(o -> pans(e.stack(), o).forEach(f -> out.computeIfAbsent(o.id(), k -> new ArrayList<>(2)).add(f)));
+        out.values().forEach(all -> all.sort(Comparator.comparingInt(Face::number)));
+        return out;
     }
 
     /** Those that lie on the sill itself. */
