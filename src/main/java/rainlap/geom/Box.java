@@ -64,4 +64,9 @@ public record Box(long minX, long minY, long maxX, long maxY) {
     public Box join(Box o) {
         return new Box(Math.min(minX, o.minX), Math.min(minY, o.minY), Math.max(maxX, o.maxX), Math.max(maxY, o.maxY));
     }
+
+    /** How far we reach beyond another box at most, level or plumb; 0 where we lie within it. */
+    public long beyond(Box o) {
+        return Math.max(0, Math.max(Math.max(o.minX - minX, maxX - o.maxX), Math.max(o.minY - minY, maxY - o.maxY)));
+    }
 }

@@ -27,10 +27,10 @@ public final class EdgeFrame {
     }
 
     public static EdgeFrame of(Segment e) {
-        long dx = e.b().x() - e.a().x(), dy = e.b().y() - e.a().y();
+        long dx = (long) e.bx() - e.ax(), dy = (long) e.by() - e.ay();
         boolean aligned = dx == 0 || dy == 0;
         double length = aligned ? Math.abs(dx + dy) : Math.sqrt((double) dx * dx + (double) dy * dy);
-        return new EdgeFrame(e.a().x(), e.a().y(), dx / length, dy / length, length, aligned);
+        return new EdgeFrame(e.ax(), e.ay(), dx / length, dy / length, length, aligned);
     }
 
     /** The same line walked the other way, so that t points to the other side; s runs backwards from the far end. */

@@ -16,22 +16,22 @@ public final class Edges extends AbstractList<Segment> implements RandomAccess {
         int[] ends = new int[4 * segments.size()];
         int n = 0;
         for (Segment s : segments) {
-            ends[n++] = Math.toIntExact(s.a().x());
-            ends[n++] = Math.toIntExact(s.a().y());
-            ends[n++] = Math.toIntExact(s.b().x());
-            ends[n++] = Math.toIntExact(s.b().y());
+            ends[n++] = s.ax();
+            ends[n++] = s.ay();
+            ends[n++] = s.bx();
+            ends[n++] = s.by();
         }
         return new Edges(ends);
     }
 
     /** One of the four numbers of a segment: x and y of its first end, then of its second. */
-    long at(int i, int which) {
+    int at(int i, int which) {
         return ends[4 * i + which];
     }
 
     @Override
     public Segment get(int i) {
-        return new Segment(new Point(at(i, 0), at(i, 1)), new Point(at(i, 2), at(i, 3)));
+        return new Segment(at(i, 0), at(i, 1), at(i, 2), at(i, 3));
     }
 
     @Override

@@ -27,7 +27,7 @@ public final class Hits {
     }
 
     public void add(Segment e) {
-        add(e.a().x(), e.a().y(), e.b().x(), e.b().y());
+        add(e.ax(), e.ay(), e.bx(), e.by());
     }
 
     private void add(double ax, double ay, double bx, double by) {
@@ -71,14 +71,6 @@ public final class Hits {
                 && Math.max(Math.max(t0, t1), Math.max(t2, t3)) > beyond;
     }
 
-    /**
-     * Adds an edge of a region (interior on its left) if it ends the region in our direction: if it stands square to it within 60
-     * degrees. An edge that we merely slip past sideways ends nothing.
-     */
-    public void addEnd(Segment e) {
-        addEnd(e.a().x(), e.a().y(), e.b().x(), e.b().y());
-    }
-
     /** Adds those of a region's edges that end it in our direction. */
     public void addEnds(Region r) {
         for (int i = 0; i < r.edgeCount(); i++) {
@@ -92,6 +84,22 @@ public final class Hits {
         }
     }
 
+    /** Adds those of another surface's edges that do so once they are laid flat. */
+    public void addEnds(Edges edges, Isometry flat) {
+        for (int i = 0; i < edges.size(); i++) {
+            int ax = edges.at(i, 0), ay = edges.at(i, 1), bx = edges.at(i, 2), by = edges.at(i, 3);
+            if (flat.isMirrored()) {
+                addEnd(flat.x(bx, by), flat.y(bx, by), flat.x(ax, ay), flat.y(ax, ay));
+            } else {
+                addEnd(flat.x(ax, ay), flat.y(ax, ay), flat.x(bx, by), flat.y(bx, by));
+            }
+        }
+    }
+
+    /**
+     * Adds an edge of a region (interior on its left) if it ends the region in our direction: if it stands square to it within 60
+     * degrees. An edge that we merely slip past sideways ends nothing.
+     */
     private void addEnd(double ax, double ay, double bx, double by) {
         double dx = bx - ax, dy = by - ay, along = dx * frame.ux() + dy * frame.uy();
         if (along < 0 && 4 * along * along >= dx * dx + dy * dy) {

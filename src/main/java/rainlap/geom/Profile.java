@@ -209,4 +209,14 @@ public final class Profile {
         }
         return out.build();
     }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Profile p && Arrays.equals(at, p.at);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(at);
+    }
 }

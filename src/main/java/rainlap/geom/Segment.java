@@ -10,10 +10,14 @@ public final class Segment {
     private final int by;
 
     public Segment(Point a, Point b) {
-        this.ax = Math.toIntExact(a.x());
-        this.ay = Math.toIntExact(a.y());
-        this.bx = Math.toIntExact(b.x());
-        this.by = Math.toIntExact(b.y());
+        this(Math.toIntExact(a.x()), Math.toIntExact(a.y()), Math.toIntExact(b.x()), Math.toIntExact(b.y()));
+    }
+
+    Segment(int ax, int ay, int bx, int by) {
+        this.ax = ax;
+        this.ay = ay;
+        this.bx = bx;
+        this.by = by;
     }
 
     public Point a() {
@@ -22,6 +26,22 @@ public final class Segment {
 
     public Point b() {
         return new Point(bx, by);
+    }
+
+    int ax() {
+        return ax;
+    }
+
+    int ay() {
+        return ay;
+    }
+
+    int bx() {
+        return bx;
+    }
+
+    int by() {
+        return by;
     }
 
     public double lengthMm() {
@@ -38,7 +58,7 @@ public final class Segment {
     }
 
     public Segment reversed() {
-        return new Segment(b(), a());
+        return new Segment(bx, by, ax, ay);
     }
 
     public Box box() {

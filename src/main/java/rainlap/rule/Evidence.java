@@ -20,6 +20,7 @@ import rainlap.joint.Joints;
 import rainlap.joint.OpeningEdge;
 import rainlap.joint.OpeningCorner;
 import rainlap.joint.Reveals;
+import rainlap.joint.Run;
 import rainlap.material.Material;
 import rainlap.material.MaterialKind;
 import rainlap.practice.Practice;
@@ -84,7 +85,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
     private record Joined(Joints joints, List<Joint> here, List<Bare> bare) {
         static Joined of(Stack stack, Crew crew) {
             Joints joints = Joints.of(stack, crew);
-            return new Joined(joints, joints.all().stream().filter(j -> isOnWall(stack, j.surface(), j.line())).toList(), Bare.of(stack, joints));
+            return new Joined(joints, joints.all().stream().filter(j -> isOnWall(stack, j)).toList(), Bare.of(stack, joints));
         }
     }
 
@@ -155,22 +156,29 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     /** Whether any of a line lies on this wall or on a reveal; see {@link #jointsHere}. */
     public boolean isOnThisWall(Surface surface, List<Point> line) {
-        return isOnWall(stack, surface, line);
-    }
-
-    private static boolean isOnWall(Stack stack, Surface surface, List<Point> line) {
-        Region outline = stack.elevation().outline().region();
         for (int i = 0; surface.isWall() && i + 1 < line.size(); i++) {
-            Segment s = new Segment(line.get(i), line.get(i + 1));
-            if (outline.isBox() && outline.box().contains(s.box().grow(NEAR))) {
-                return true;
-            }
-            EdgeFrame edge = EdgeFrame.of(s);
-            if (!edge.inside(outline, edge.side()).isEmpty() || !edge.inside(outline, -edge.side()).isEmpty()) {
+            if (isOnWall(elevation().outline().region(), new Segment(line.get(i), line.get(i + 1)))) {
                 return true;
             }
         }
         return !surface.isWall();
+    }
+
+    private static boolean isOnWall(Stack stack, Joint j) {
+        for (Run r : j.runs()) {
+            if (j.surface().isWall() && isOnWall(stack.elevation().outline().region(), r.line())) {
+                return true;
+            }
+        }
+        return !j.surface().isWall();
+    }
+
+    private static boolean isOnWall(Region outline, Segment s) {
+        if (outline.isBox() && outline.box().contains(s.box().grow(NEAR))) {
+            return true;
+        }
+        EdgeFrame edge = EdgeFrame.of(s);
+        return !edge.inside(outline, edge.side()).isEmpty() || !edge.inside(outline, -edge.side()).isEmpty();
     }
 
     public Stage stage() {

@@ -27,10 +27,18 @@ public final class Face {
     private Link[] links = NONE;
     private Edges free;
 
-    /** A fold along a stretch of a hinge, and the face of the same piece beyond it. A wall has some two of these a piece. */
-    record Link(Hinge hinge, int from, int to, Face beyond, Box reach) {
+    /**
+     * A fold along a stretch of a hinge, and the face of the same piece beyond it, which laid flat lies no farther than {@code reach} from
+     * that stretch, across and along. A wall has some two of these a piece.
+     */
+    record Link(Hinge hinge, int from, int to, Face beyond, int reach) {
         Link(Hinge hinge, int from, int to, Face beyond) {
-            this(hinge, from, to, beyond, hinge.laidFlat(beyond.box()).join(hinge.part(from, to).box()));
+            this(hinge, from, to, beyond, (int) hinge.flat().of(beyond.box()).beyond(hinge.part(from, to).box()));
+        }
+
+        /** Holds what lies beyond, laid flat. */
+        Box around() {
+            return along().box().grow(reach);
         }
 
         Segment along() {
@@ -147,8 +155,8 @@ public final class Face {
             hits.addEnds(freeOfFolds());
         }
         for (Link link : links) {
-            if (hits.mayMeet(link.reach)) {
-                link.beyond.freeEdges().forEach(e -> hits.addEnd(link.hinge.laidFlat(e)));
+            if (hits.mayMeet(link.around())) {
+                hits.addEnds(link.beyond.freeOfFolds(), link.hinge.flat());
             }
         }
     }

@@ -137,7 +137,7 @@ final class Folding {
     private static void join(Hinge hinge, Face a, List<Segment> onA, Face b, List<Segment> onB) {
         for (Segment m : onA) {
             for (Segment t : onB) {
-                Segment flat = hinge.laidFlat(t);
+                Segment flat = hinge.flat().of(t);
                 long from = hinge.from(m, flat), to = hinge.to(m, flat);
                 if (from < to) {
                     a.fold(new Face.Link(hinge, Math.toIntExact(from), Math.toIntExact(to), b));

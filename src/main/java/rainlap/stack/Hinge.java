@@ -2,8 +2,7 @@ package rainlap.stack;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
-import rainlap.geom.Box;
+import rainlap.geom.Isometry;
 import rainlap.geom.Point;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
@@ -14,29 +13,9 @@ import rainlap.wall.Side;
  * The line two surfaces share, seen from the first of them.
  *
  * @param line on the first surface, level or plumb
- * @param flat where a place of the second surface lies when it is folded flat onto the first
- * @param mirrored whether that turns it over: some surfaces are mirrored when laid flat
+ * @param flat how the second surface comes to lie when it is folded flat onto the first; some are mirrored by that
  */
-record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
-    private Hinge(Segment line, UnaryOperator<Point> flat) {
-        this(line, flat, isMirrored(flat));
-    }
-
-    private static boolean isMirrored(UnaryOperator<Point> flat) {
-        Point o = flat.apply(new Point(0, 0)), x = flat.apply(new Point(1, 0)), y = flat.apply(new Point(0, 1));
-        return y.side(o, x) < 0;
-    }
-
-    /** An edge on the second surface once folded flat, interior still on the left. */
-    Segment laidFlat(Segment e) {
-        Segment flatEdge = new Segment(flat.apply(e.a()), flat.apply(e.b()));
-        return mirrored ? flatEdge.reversed() : flatEdge;
-    }
-
-    Box laidFlat(Box b) {
-        return new Segment(flat.apply(new Point(b.minX(), b.minY())), flat.apply(new Point(b.maxX(), b.maxY()))).box();
-    }
-
+record Hinge(Segment line, Isometry flat) {
     /** Those edges of a region on the first surface that lie on the hinge's line; it is always level or plumb. */
     List<Segment> edgesOn(Region r) {
         List<Segment> out = new ArrayList<>(1);
@@ -80,10 +59,10 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
     /** Of two sides of an opening, or one and the wall, that share a line. */
     static Hinge between(Opening o, Side here, Side there) {
         if (here == Side.WALL) {
-            return new Hinge(o.edge(there), p -> o.toWall(there, p));
+            return new Hinge(o.edge(there), Isometry.of(p -> o.toWall(there, p)));
         }
         return there != Side.WALL ? acrossCorner(o, here, there)
-                : new Hinge(new Segment(new Point(0, 0), new Point(o.along(here), 0)), p -> o.toSurface(here, p));
+                : new Hinge(new Segment(new Point(0, 0), new Point(o.along(here), 0)), Isometry.of(p -> o.toSurface(here, p)));
     }
 
     /** A sill or head against a jamb, or the reverse: both run v inwards, so only u changes. */
@@ -92,6 +71,6 @@ record Hinge(Segment line, UnaryOperator<Point> flat, boolean mirrored) {
         boolean thereAtStart = there.isJamb() ? here == Side.SILL : here == Side.LEFT;
         long at = hereAtStart ? 0 : o.along(here), from = thereAtStart ? 0 : o.along(there);
         return new Hinge(new Segment(new Point(at, 0), new Point(at, o.reveal())),
-                p -> new Point(at + (hereAtStart ? -1 : 1) * Math.abs(p.x() - from), p.y()));
+                Isometry.of(p -> new Point(at + (hereAtStart == thereAtStart ? from - p.x() : p.x() - from), p.y())));
     }
 }
