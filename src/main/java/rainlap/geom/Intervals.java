@@ -142,7 +142,7 @@ public final class Intervals {
 
     /** Sweeps both sets; with {@code both}: inside this and (inside or outside) the other; else inside either. */
     private Intervals combine(Intervals o, boolean both, boolean otherIn) {
-        Sum out = new Sum(2 * (at.length + o.at.length));
+        Sum out = new Sum(at.length + o.at.length);
         int i = 0, k = 0;
         double last = Double.NEGATIVE_INFINITY;
         while (i < at.length || k < o.at.length) {

@@ -30,7 +30,7 @@ public final class Profile {
 
     /** Puts a profile together from stretches that ascend; those that meet at the same unchanging length become one. */
     public static final class Builder {
-        private double[] at = new double[8];
+        private double[] at = NONE.at;
         private int n;
 
         public Builder add(double s0, double s1, double v0, double v1) {
@@ -39,7 +39,7 @@ public final class Profile {
                 return this;
             }
             if (n == at.length) {
-                at = Arrays.copyOf(at, 2 * n);
+                at = Arrays.copyOf(at, Math.max(4, 2 * n));
             }
             at[n++] = s0;
             at[n++] = s1;
@@ -55,8 +55,12 @@ public final class Profile {
             return this;
         }
 
+        /** Begins anew after that. */
         public Profile build() {
-            return n == 0 ? NONE : new Profile(Arrays.copyOf(at, n));
+            Profile p = n == 0 ? NONE : new Profile(n == at.length ? at : Arrays.copyOf(at, n));
+            at = NONE.at;
+            n = 0;
+            return p;
         }
     }
 

@@ -13,6 +13,18 @@ public final class Segment {
         this(Math.toIntExact(a.x()), Math.toIntExact(a.y()), Math.toIntExact(b.x()), Math.toIntExact(b.y()));
     }
 
+    /** From place to place along a level line. */
+    public static Segment level(long y, long from, long to) {
+        int at = Math.toIntExact(y);
+        return new Segment(Math.toIntExact(from), at, Math.toIntExact(to), at);
+    }
+
+    /** From place to place along a plumb line. */
+    public static Segment plumb(long x, long from, long to) {
+        int at = Math.toIntExact(x);
+        return new Segment(at, Math.toIntExact(from), at, Math.toIntExact(to));
+    }
+
     Segment(int ax, int ay, int bx, int by) {
         this.ax = ax;
         this.ay = ay;
@@ -28,19 +40,19 @@ public final class Segment {
         return new Point(bx, by);
     }
 
-    int ax() {
+    public int ax() {
         return ax;
     }
 
-    int ay() {
+    public int ay() {
         return ay;
     }
 
-    int bx() {
+    public int bx() {
         return bx;
     }
 
-    int by() {
+    public int by() {
         return by;
     }
 

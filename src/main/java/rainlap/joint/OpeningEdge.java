@@ -54,8 +54,8 @@ public record OpeningEdge(Opening opening, Side side, Profile depth, List<Turn> 
     private static Intervals turned(Face f, Intervals whole) {
         Intervals out = Intervals.NONE;
         for (Segment s : f.folds()) {
-            if (s.a().y() == 0 && s.b().y() == 0) {
-                out = out.union(Intervals.of(Math.min(s.a().x(), s.b().x()), Math.max(s.a().x(), s.b().x())));
+            if (s.ay() == 0 && s.by() == 0) {
+                out = out.union(Intervals.of(Math.min(s.ax(), s.bx()), Math.max(s.ax(), s.bx())));
             }
         }
         return out.intersect(whole);

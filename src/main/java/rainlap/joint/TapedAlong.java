@@ -23,7 +23,12 @@ final class TapedAlong {
             }
         }
         double least = Math.min(CROSSING * widest / 100, (j.lengthMm() - hidden) / 2);
-        return j.stretches(r -> r.cover().taped(), Run::lap).stream().anyMatch(s -> s.lengthMm() >= least);
+        for (Joint.Stretch s : j.stretches(r -> r.cover().taped(), Run::lap)) {
+            if (s.lengthMm() >= least) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The width across a strip in grid units: what its material is sold in, or the lesser side of its box. */

@@ -148,10 +148,10 @@ final class Folding {
 
     /** The part of a frame's edge that a segment lying on its line covers. */
     static Intervals shared(EdgeFrame frame, Segment b) {
-        if (frame.t(b.a().x(), b.a().y()) != 0 || frame.t(b.b().x(), b.b().y()) != 0) {
+        if (frame.t(b.ax(), b.ay()) != 0 || frame.t(b.bx(), b.by()) != 0) {
             return Intervals.NONE;
         }
-        double s0 = frame.s(b.a().x(), b.a().y()), s1 = frame.s(b.b().x(), b.b().y());
+        double s0 = frame.s(b.ax(), b.ay()), s1 = frame.s(b.bx(), b.by());
         double from = Math.max(0, Math.min(s0, s1)), to = Math.min(frame.length(), Math.max(s0, s1));
         return to > from ? Intervals.of(from, to) : Intervals.NONE;
     }

@@ -30,9 +30,9 @@ record Hinge(Segment line, Isometry flat) {
     /** Whether an edge of a region on the first surface lies on the hinge's line, within its ends or beyond. */
     boolean holds(Region r, int edge) {
         if (line.isLevel()) {
-            return r.ay(edge) == line.a().y() && r.by(edge) == line.a().y();
+            return r.ay(edge) == line.ay() && r.by(edge) == line.ay();
         }
-        return r.ax(edge) == line.a().x() && r.bx(edge) == line.a().x();
+        return r.ax(edge) == line.ax() && r.bx(edge) == line.ax();
     }
 
     /** Where along the line the stretch begins that two edges on it share; it ends at {@link #to}, and there is none if that is no further. */
@@ -48,8 +48,7 @@ record Hinge(Segment line, Isometry flat) {
 
     /** A stretch of the line. */
     Segment part(long from, long to) {
-        return line.isLevel() ? new Segment(new Point(from, line.a().y()), new Point(to, line.a().y()))
-                : new Segment(new Point(line.a().x(), from), new Point(line.a().x(), to));
+        return line.isLevel() ? Segment.level(line.ay(), from, to) : Segment.plumb(line.ax(), from, to);
     }
 
     private static long along(Point p, boolean level) {

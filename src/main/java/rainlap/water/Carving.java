@@ -1,12 +1,10 @@
 package rainlap.water;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import rainlap.geom.Box;
 import rainlap.geom.Region;
 import rainlap.stack.Crew;
@@ -22,7 +20,8 @@ final class Carving {
     private final Pile.Ordered order;
     private final List<Owned> all = new ArrayList<>();
 
-    private record Owned(int owner, Region region) {}
+    /** @param owner as a {@link Border} tells it */
+    record Owned(int owner, Region region) {}
 
     private Carving(Ground ground, Stack stack) {
         this.ground = ground;
@@ -116,13 +115,11 @@ final class Carving {
 
     private Rim.Cut sweep(Collection<Owned> members, long bottom, long top) {
         List<Border> borders = new ArrayList<>();
-        LongStream.Builder breaks = LongStream.builder();
+        Breaks breaks = new Breaks(members, ground.extent());
         for (Owned o : members) {
             Region r = o.region();
             for (int k = 0; k < r.edgeCount(); k++) {
-                if (Math.max(r.ay(k), r.by(k)) >= bottom && Math.min(r.ay(k), r.by(k)) <= top) {
-                    addBreaks(r, k, bottom, top, breaks);
-                }
+                breaks.add(r, k, bottom, top);
                 if (r.ax(k) < r.bx(k) && Math.min(r.ay(k), r.by(k)) < top) {
                     borders.add(new Border(new Line(r.ax(k), r.ay(k), r.bx(k), r.by(k)), o.owner(), true));
                 } else if (r.ax(k) > r.bx(k) && Math.min(r.ay(k), r.by(k)) < top) {
@@ -130,33 +127,7 @@ final class Carving {
                 }
             }
         }
-        Sweep.cuts(ground.extent()).forEach(breaks::add);
-        long[] at = once(breaks.build().filter(x -> x >= ground.extent().minX() && x <= ground.extent().maxX()).sorted().toArray());
-        return new Sweep(ground, new Pile.Source(order, members.size()), borders, at, bottom, top).run();
-    }
-
-    /** Each of them once; without an object for each, as a stream would make. */
-    private static long[] once(long[] ascending) {
-        int n = 0;
-        for (long x : ascending) {
-            if (n == 0 || ascending[n - 1] != x) {
-                ascending[n++] = x;
-            }
-        }
-        return Arrays.copyOf(ascending, n);
-    }
-
-    private static void addBreaks(Region r, int k, long bottom, long top, LongStream.Builder breaks) {
-        breaks.add(r.ax(k));
-        breaks.add(r.bx(k));
-        addCrossing(r, k, bottom, breaks);
-        addCrossing(r, k, top, breaks);
-    }
-
-    private static void addCrossing(Region r, int k, long y, LongStream.Builder breaks) {
-        if (r.ay(k) != r.by(k) && (r.ay(k) - y) * (double) (r.by(k) - y) < 0) {
-            breaks.add(Math.round(r.ax(k) + (double) (y - r.ay(k)) * (r.bx(k) - r.ax(k)) / (r.by(k) - r.ay(k))));
-        }
+        return new Sweep(ground, new Pile.Source(order, members.size()), borders, breaks.once(), bottom, top).run();
     }
 
     private static Rim.Cut joined(List<Rim> low, List<Rim> high) {

@@ -13,7 +13,7 @@ record Line(int ax, int ay, int bx, int by) {
 
     /** The part of a level line between two x; a sloped one is told whole. */
     Line part(long a, long b) {
-        return isLevel() ? level(ay, a, b) : this;
+        return isLevel() && (a != ax || b != bx) ? level(ay, a, b) : this;
     }
 
     boolean isLevel() {

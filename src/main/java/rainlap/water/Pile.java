@@ -14,10 +14,10 @@ final class Pile {
         private final Map<Key, Pile> known;
         private final Pile empty = new Pile(new int[0]);
 
-        /** @param pieces how many there are: there will be some more piles */
+        /** @param pieces how many there are: there will be some three times as many piles */
         Source(Ordered order, int pieces) {
             this.order = order;
-            known = new HashMap<>(2 * pieces);
+            known = new HashMap<>(4 * pieces);
         }
 
         Pile empty() {
@@ -30,7 +30,16 @@ final class Pile {
         }
 
         private Pile of(int[] pieces) {
-            return pieces.length == 0 ? empty : known.computeIfAbsent(new Key(pieces), k -> new Pile(pieces));
+            if (pieces.length == 0) {
+                return empty;
+            }
+            Key key = new Key(pieces);
+            Pile pile = known.get(key);
+            if (pile == null) {
+                pile = new Pile(pieces);
+                known.put(key, pile);
+            }
+            return pile;
         }
 
         private int[] with(int[] pieces, int piece) {

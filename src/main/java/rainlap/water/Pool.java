@@ -42,7 +42,11 @@ class Pool {
 
     /** Whether all of some water is there already by what came for fewer failures. */
     final boolean isThereForFewer(Wet w) {
-        return new Uncovered(Arrays.stream(settled).filter(old -> old.cost() < w.cost()).toArray(Wet[]::new)).partsOf(w).isEmpty();
+        Wet[] fewer = NONE;
+        for (Wet old : settled) {
+            fewer = old.cost() < w.cost() ? with(fewer, old) : fewer;
+        }
+        return new Uncovered(fewer).partsOf(w).isEmpty();
     }
 
     /** Whether the whole height of a stretch is wet already, at no higher cost. */

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.LongStream;
-import rainlap.geom.Box;
 import rainlap.wall.Side;
 import rainlap.water.PipeEdge.Where;
 
@@ -14,13 +12,10 @@ import rainlap.water.PipeEdge.Where;
  * not cross; between them lie columns, and what of one gap lies over one another in them is a trapezoid. Those that go on unchanged into the next slab are one cell.
  */
 final class Sweep {
-    /** On a very wide wall no cell reaches over a multiple of this, so that what is kept in one stays little: some bays, grid units. */
-    private static final long WIDEST = 600_000, VERY_WIDE = 3_000_000;
-
     private final Ground ground;
     private final Pile.Source piles;
-    private final long bottom;
-    private final long top;
+    private final Line bottom;
+    private final Line top;
     private final Border[] byStart;
     private final long[] breaks;
     private final Rim.Cut made = new Rim.Cut();
@@ -38,8 +33,8 @@ final class Sweep {
     Sweep(Ground ground, Pile.Source piles, List<Border> borders, long[] breaks, long bottom, long top) {
         this.ground = ground;
         this.piles = piles;
-        this.bottom = bottom;
-        this.top = top;
+        this.bottom = Line.level(bottom, ground.extent().minX(), ground.extent().maxX());
+        this.top = Line.level(top, ground.extent().minX(), ground.extent().maxX());
         this.breaks = breaks;
         trapezoids = new Trapezoids(ground, made.cells());
         byStart = borders.toArray(Border[]::new);
@@ -76,12 +71,12 @@ final class Sweep {
     private List<Column> slab(long from, long to) {
         List<Column> out = new ArrayList<>(columns.size() + 4);
         Zone zone = new Zone(piles);
-        Line below = Line.level(bottom, from, to);
+        Line below = bottom;
         double mid = (from + to) / 2.0;
-        int i = active.skipTo(bottom, mid, zone), known = 0;
+        int i = active.skipTo(bottom.ay(), mid, zone), known = 0;
         while (true) {
-            boolean done = i >= active.size() || active.height(i) >= top;
-            Line line = done ? Line.level(top, from, to) : active.line(i);
+            boolean done = i >= active.size() || active.height(i) >= top.ay();
+            Line line = done ? top : active.line(i);
             if (zone.isInside() && line.at(mid) > below.at(mid)) {
                 known = firstFrom(known, below.at(from) - 1, from);
                 out.add(column(zone, below, line, known, from));
@@ -121,7 +116,7 @@ final class Sweep {
     /** Joins a slab's columns to one another, and to those of the slab before. */
     private void take(long from, long to) {
         List<Column> now = slab(from, to);
-        trapezoids.find(now, from, to, isCut(ground.extent(), from));
+        trapezoids.find(now, from, to, Breaks.isCut(ground.extent(), from));
         for (int i = 0; i < now.size(); i++) {
             now.set(i, now.get(i).with(trapezoids, i));
         }
@@ -131,15 +126,6 @@ final class Sweep {
         joinSideways(now, from);
         joinUpwards(now, from, to);
         columns = now;
-    }
-
-    private static boolean isCut(Box extent, long x) {
-        return extent.width() > VERY_WIDE && Math.floorMod(x - extent.minX(), WIDEST) == 0;
-    }
-
-    /** Where the cells of a surface are cut though nothing ends there. */
-    static LongStream cuts(Box extent) {
-        return extent.width() <= VERY_WIDE ? LongStream.empty() : LongStream.iterate(extent.minX(), x -> x < extent.maxX(), x -> x + WIDEST);
     }
 
     private void joinSideways(List<Column> now, long x) {
@@ -212,11 +198,11 @@ final class Sweep {
                 c.since = from;
             }
         }
-        if (!now.isEmpty() && now.get(0).lower.isLevel() && now.get(0).lower.ay() == bottom) {
+        if (!now.isEmpty() && now.get(0).lower.isSame(bottom)) {
             Rim.append(made.bottom(), new Rim(now.get(0), null, from, to));
         }
         Column last = now.isEmpty() ? null : now.get(now.size() - 1);
-        if (last != null && last.upper.isLevel() && last.upper.ay() == top) {
+        if (last != null && last.upper.isSame(top)) {
             Rim.append(made.top(), new Rim(last, null, from, to));
         }
     }
