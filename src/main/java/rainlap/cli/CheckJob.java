@@ -1,7 +1,6 @@
 package rainlap.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -135,16 +134,7 @@ final class CheckJob implements AutoCloseable {
     }
 
     private Reading read(String file) {
-        if (file.equals(STANDARD_INPUT)) {
-            return readStandardInput();
-        }
-        Path path = around.folder().resolve(file);
-        Reading reading = ElevationFile.read(path);
-        if (Files.exists(path)) {
-            return reading;
-        }
-        Problem missing = new Problem(file, Optional.empty(), "there is no such file", Suggestion.ofFile(path).orElse(""), Optional.empty());
-        return new Reading(file, Optional.empty(), List.of(missing), "", reading.places());
+        return file.equals(STANDARD_INPUT) ? readStandardInput() : around.read(file);
     }
 
     private Reading readStandardInput() {

@@ -2,11 +2,15 @@ package rainlap.cli;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rainlap.check.Rules;
+import rainlap.file.ElevationFile;
 import rainlap.file.Problem;
+import rainlap.file.Reading;
 import rainlap.report.PlainText;
 import rainlap.rule.Rule;
 
@@ -34,6 +38,17 @@ record Surroundings(InputStream in, PrintStream out, PrintStream err, Path folde
 
     boolean traces() {
         return !environment.getOrDefault(TRACE, "").isEmpty();
+    }
+
+    /** Reads an elevation; of one that is not there it is told which may be meant. */
+    Reading read(String file) {
+        Path path = folder.resolve(file);
+        Reading reading = ElevationFile.read(path);
+        if (Files.exists(path)) {
+            return reading;
+        }
+        Problem missing = new Problem(file, Optional.empty(), "there is no such file", Suggestion.ofFile(path).orElse(""), Optional.empty());
+        return new Reading(file, Optional.empty(), List.of(missing), "", reading.places());
     }
 
     /** Prints lines that end in a line feed on every machine. */

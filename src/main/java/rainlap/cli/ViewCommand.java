@@ -3,6 +3,7 @@ package rainlap.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -58,8 +59,11 @@ final class ViewCommand implements RainlapCommand {
     @Override
     public ExitStatus run() {
         Path path = around.folder().resolve(file);
-        check(path);
-        List<Problem> problems = judgedBy.readPractice(around);
+        check();
+        List<Problem> problems = new ArrayList<>(judgedBy.readPractice(around));
+        if (!Files.isRegularFile(path)) {
+            problems.addAll(around.read(file).problems());
+        }
         if (!problems.isEmpty()) {
             complain(problems);
             return ExitStatus.BAD_INPUT;
@@ -103,13 +107,10 @@ final class ViewCommand implements RainlapCommand {
         }
     }
 
-    private void check(Path path) {
+    private void check() {
         judgedBy.stage();
         if (port != null && (port < 1 || port > MOST_PORTS)) {
             throw Refusal.usage("--port " + port + " is out of range", "choose 1 to " + MOST_PORTS);
-        }
-        if (!Files.isRegularFile(path)) {
-            throw Refusal.usage("there is no file " + Suggestion.quoted(file), Suggestion.ofFile(path).orElse("name an elevation file"));
         }
     }
 

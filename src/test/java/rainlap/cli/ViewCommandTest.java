@@ -236,12 +236,23 @@ class ViewCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"view none.json|there is no file", "view hut.json --port 0|out of range", "view hut.json --port 70000|out of range",
+    @CsvSource(delimiter = '|', value = {"view hut.json --port 0|out of range", "view hut.json --port 70000|out of range",
         "view hut.json --stage half|stage", "view hut.json --practice none|practice", "view|missing"})
     void refuses(String line, String why) {
         Run.file(folder, "hut.json", Run.SOUND);
         Run run = Run.in(folder, line.split(" "));
         assertEquals(ExitStatus.USAGE, run.status(), run.err());
+        assertTrue(run.err().contains(why), run.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"huf.json|there is no such file", "huf.json|did you mean", "walls|this is a folder"})
+    void anInputThatCannotBeReadEndsAsItDoesInCheck(String file, String why) throws IOException {
+        Run.file(folder, "hut.json", Run.SOUND);
+        Files.createDirectories(folder.resolve("walls"));
+        Run run = Run.in(folder, "view", file), check = Run.in(folder, "check", file);
+        assertEquals(ExitStatus.BAD_INPUT, run.status(), run.err());
+        assertEquals(check.status(), run.status());
         assertTrue(run.err().contains(why), run.err());
     }
 
