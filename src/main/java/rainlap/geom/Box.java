@@ -1,13 +1,46 @@
 package rainlap.geom;
 
 import java.util.List;
+import java.util.Objects;
 
-/** An upright box on the grid; a box may be flat. */
-public record Box(long minX, long minY, long maxX, long maxY) {
-    public Box {
+/**
+ * An upright box on the grid; a box may be flat. Places are within {@link Grid#LIMIT_MM}, so an int holds them: a wall has several of these a piece. A box that is
+ * grown further than an int holds ends there, for nothing lies beyond.
+ */
+public final class Box {
+    private final int minX;
+    private final int minY;
+    private final int maxX;
+    private final int maxY;
+
+    public Box(long minX, long minY, long maxX, long maxY) {
         if (minX > maxX || minY > maxY) {
             throw new IllegalArgumentException("box turned inside out: " + minX + " " + minY + " " + maxX + " " + maxY);
         }
+        this.minX = held(minX);
+        this.minY = held(minY);
+        this.maxX = held(maxX);
+        this.maxY = held(maxY);
+    }
+
+    private static int held(long place) {
+        return (int) Math.max(Integer.MIN_VALUE, Math.min(Integer.MAX_VALUE, place));
+    }
+
+    public long minX() {
+        return minX;
+    }
+
+    public long minY() {
+        return minY;
+    }
+
+    public long maxX() {
+        return maxX;
+    }
+
+    public long maxY() {
+        return maxY;
     }
 
     /** Lower left corner, width and height in millimetres, as files give a {@code rect}. */
@@ -32,11 +65,11 @@ public record Box(long minX, long minY, long maxX, long maxY) {
     }
 
     public long width() {
-        return maxX - minX;
+        return (long) maxX - minX;
     }
 
     public long height() {
-        return maxY - minY;
+        return (long) maxY - minY;
     }
 
     /** Whether the two share at least a point. */
@@ -67,6 +100,21 @@ public record Box(long minX, long minY, long maxX, long maxY) {
 
     /** How far we reach beyond another box at most, level or plumb; 0 where we lie within it. */
     public long beyond(Box o) {
-        return Math.max(0, Math.max(Math.max(o.minX - minX, maxX - o.maxX), Math.max(o.minY - minY, maxY - o.maxY)));
+        return Math.max(0, Math.max(Math.max((long) o.minX - minX, (long) maxX - o.maxX), Math.max((long) o.minY - minY, (long) maxY - o.maxY)));
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Box b && minX == b.minX && minY == b.minY && maxX == b.maxX && maxY == b.maxY;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(minX, minY, maxX, maxY);
+    }
+
+    @Override
+    public String toString() {
+        return "Box[minX=" + minX + ", minY=" + minY + ", maxX=" + maxX + ", maxY=" + maxY + "]";
     }
 }

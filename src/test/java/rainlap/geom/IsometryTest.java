@@ -42,7 +42,7 @@ class IsometryTest {
 
     private static UnaryOperator<Point> back(Isometry it) {
         return p -> {
-            long x = p.x() - it.origin().x(), y = p.y() - it.origin().y();
+            long x = p.x() - it.x0(), y = p.y() - it.y0();
             return new Point(it.xx() * x + it.yx() * y, it.xy() * x + it.yy() * y);
         };
     }
