@@ -71,7 +71,7 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
 
     public static Evidence of(Elevation elevation, Stage stage, Practice practice, Crew crew) {
         Stack stack = Stack.of(elevation, stage, crew);
-        Found<Joined> joined = new Found<>(() -> Joined.of(stack, crew));
+        Found<Joined> joined = new Found<>(() -> Joined.of(stack, crew.aside()));
         Found<Trace> trace = new Found<>(() -> Trace.of(stack, Drive.of(elevation.exposure(), practice, stage), DrivingRain.of(elevation.exposure()), crew));
         Found<Reveals> reveals = new Found<>(() -> Reveals.of(stack));
         crew.all(List.of(trace, joined, reveals));

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.PriorityBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -17,7 +18,7 @@ import java.util.stream.IntStream;
  */
 public final class Crew {
     /** Everything on the caller's own thread. */
-    public static final Crew ALONE = new Crew(1);
+    public static final Crew ALONE = new Crew(1, null, 0);
     /** Below this many pieces, starting threads costs more than it saves. */
     private static final int WORTH_SHARING = 20_000;
     /** Parts a thread: enough that none waits long for another. */
@@ -27,15 +28,46 @@ public final class Crew {
     /** How long a thread with nothing to do lives on. */
     private static final long KEPT_SECONDS = 5;
 
+    /** Parts that come first are begun first. */
+    private static final AtomicLong HANDED_OUT = new AtomicLong();
+
     private final int threads;
     /** All but the caller's own thread; null where there is no other. */
     private final ThreadPoolExecutor others;
+    /** Who hands out parts that can wait comes after who does not. */
+    private final int after;
 
-    private Crew(int threads) {
+    private Crew(int threads, ThreadPoolExecutor others, int after) {
         this.threads = threads;
-        this.others = threads == 1 ? null : new ThreadPoolExecutor(threads - 1, threads - 1, KEPT_SECONDS, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), Crew::helper);
-        if (others != null) {
-            others.allowCoreThreadTimeOut(true);
+        this.others = others;
+        this.after = after;
+    }
+
+    private static Crew of(int threads) {
+        ThreadPoolExecutor others = new ThreadPoolExecutor(threads - 1, threads - 1, KEPT_SECONDS, TimeUnit.SECONDS, new PriorityBlockingQueue<>(), Crew::helper);
+        others.allowCoreThreadTimeOut(true);
+        return new Crew(threads, others, 0);
+    }
+
+    /** The same for work that can wait: its parts are done where nobody has others to do, as while one thread joins what several found. */
+    public Crew aside() {
+        return threads == 1 ? this : new Crew(threads, others, after + 1);
+    }
+
+    /** A part of somebody's work. */
+    private static final class Part<T> extends FutureTask<T> implements Comparable<Part<?>> {
+        private final int after;
+        private final long number;
+
+        Part(Supplier<? extends T> work, int after, long number) {
+            super(work::get);
+            this.after = after;
+            this.number = number;
+        }
+
+        @Override
+        public int compareTo(Part<?> o) {
+            return after != o.after ? Integer.compare(after, o.after) : Long.compare(number, o.number);
         }
     }
 
@@ -47,7 +79,7 @@ public final class Crew {
 
     /** Of at most so many threads, for a wall of so many pieces. */
     public static Crew of(int threads, int pieces) {
-        return threads < 2 || pieces < WORTH_SHARING ? ALONE : new Crew(threads);
+        return threads < 2 || pieces < WORTH_SHARING ? ALONE : of(threads);
     }
 
     /** Does every part; a part may hand out parts of its own. */
@@ -55,7 +87,7 @@ public final class Crew {
         if (threads == 1) {
             return parts.stream().<T>map(Supplier::get).toList();
         }
-        List<FutureTask<T>> all = parts.stream().map(p -> new FutureTask<T>(p::get)).toList();
+        List<Part<T>> all = parts.stream().map(p -> new Part<T>(p, after, HANDED_OUT.getAndIncrement())).toList();
         all.forEach(others::execute);
         return all.stream().map(this::done).toList();
     }
