@@ -76,8 +76,8 @@ final class Alone {
 
     private Both passed(List<Integer> some, List<Arrival> ways, Crew crew) {
         List<Place> places = some.stream().map(i -> findings.get(i).where()).toList();
-        List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways, places),
-                () -> Passing.by(evidence.elevation(), ways, places)));
+        List<Passing> both = crew.all(List.<Supplier<Passing>>of(() -> Passing.through(evidence.elevation(), ways, places, crew),
+                () -> Passing.by(evidence.elevation(), ways, places, crew)));
         Map<Integer, Integer> number = new HashMap<>();
         some.forEach(i -> number.put(i, number.size()));
         return new Both(number, both.get(0), both.get(1));
@@ -104,7 +104,7 @@ final class Alone {
         Box place = rained(f.where(), Math.max(RAIN, Passing.near(all, f.where())));
         List<Box> round = IntStream.range(0, BESIDE.length).mapToObj(cost -> round(place, BESIDE[cost], BELOW[cost])).toList();
         return evidence.trace().worstFrom(f.where().surface(), place, round, most,
-                ways -> Passing.through(all, ways, List.of(f.where())).worst(0, f.pieces(), f.joint().isPresent()).map(Passing.Worst::way));
+                ways -> Passing.through(all, ways, List.of(f.where()), Crew.ALONE).worst(0, f.pieces(), f.joint().isPresent()).map(Passing.Worst::way));
     }
 
     private static Box round(Box place, long beside, long below) {

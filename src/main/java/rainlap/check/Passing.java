@@ -12,6 +12,7 @@ import rainlap.geom.BoxTree;
 import rainlap.geom.Point;
 import rainlap.geom.Segment;
 import rainlap.rule.Place;
+import rainlap.stack.Crew;
 import rainlap.wall.Elevation;
 import rainlap.wall.Surface;
 import rainlap.water.Arrival;
@@ -34,26 +35,31 @@ final class Passing {
     private final BoxTree tree;
     /** For each place the marks whose boxes meet its own. */
     private final List<List<Nearby>> near;
-    private int passers;
 
     /** A line on a way, laid flat. */
     record Mark(Surface on, Segment line) {}
 
     private record Nearby(Mark mark, Passer by) {}
 
+    private record Hit(int place, Nearby by) {}
+
     /** The worst way that passes a place; whether it gets under or runs over one of the pieces there. */
     record Worst(Arrival way, boolean named) {}
 
-    /** A step, or an arrival's own place, with the worst way that has it: the steps up to there are the first {@code upTo} of that way. */
+    /** A step, or an arrival's own place, in the frame of its surface, with the worst way that has it: the steps up to there are the first {@code upTo} of that way. */
     private static final class Passer {
         final int number;
         final int upTo;
+        final Surface on;
+        final List<Point> where;
         Arrival worst;
 
-        Passer(int number, int upTo, Arrival worst) {
+        Passer(int number, int upTo, Arrival worst, Surface on, List<Point> where) {
             this.number = number;
             this.upTo = upTo;
             this.worst = worst;
+            this.on = on;
+            this.where = where;
         }
 
         boolean isNoBetterThan(Arrival a) {
@@ -67,31 +73,36 @@ final class Passing {
 
     private static final Comparator<Arrival> WORST = Comparator.comparingInt(Arrival::defences).thenComparingInt(a -> a.path().size());
 
-    private Passing(Elevation elevation, List<Arrival> ways, List<Place> places, boolean anyhow) {
+    private Passing(Elevation elevation, List<Arrival> ways, List<Place> places, boolean anyhow, Crew crew) {
         this.elevation = elevation;
         this.places = places;
         this.tree = new BoxTree(places.stream().map(this::round).toList());
         this.near = places.stream().<List<Nearby>>map(p -> new ArrayList<>(0)).toList();
+        crew.inRuns(passers(ways, anyhow), this::hits).forEach(some -> some.forEach(h -> near.get(h.place).add(h.by)));
+    }
+
+    private static List<Passer> passers(List<Arrival> ways, boolean anyhow) {
+        List<Passer> all = new ArrayList<>(2 * ways.size());
         Map<Step, Passer> known = new IdentityHashMap<>(2 * ways.size());
         for (Arrival a : ways) {
             int size = a.path().size();
-            Passer end = new Passer(passers++, size, a);
-            mark(end, a.where(), a.surface());
+            all.add(new Passer(all.size(), size, a, a.surface(), a.where()));
             int i = size - 1;
-            while (i >= (size > 1 ? 1 : 0) && (!anyhow && !getsIn(a.path(), i) || pass(a, i, known))) {
+            while (i >= (size > 1 ? 1 : 0) && (!anyhow && !getsIn(a.path(), i) || pass(a, i, known, all))) {
                 i--;
             }
         }
+        return all;
     }
 
     /** Ways that get through where they pass. */
-    static Passing through(Elevation elevation, List<Arrival> ways, List<Place> places) {
-        return new Passing(elevation, ways.stream().filter(a -> !a.comesFromTheFrame()).toList(), places, false);
+    static Passing through(Elevation elevation, List<Arrival> ways, List<Place> places, Crew crew) {
+        return new Passing(elevation, ways.stream().filter(a -> !a.comesFromTheFrame()).toList(), places, false, crew);
     }
 
     /** Ways that pass anyhow, those too that only run by. */
-    static Passing by(Elevation elevation, List<Arrival> ways, List<Place> places) {
-        return new Passing(elevation, ways, places, true);
+    static Passing by(Elevation elevation, List<Arrival> ways, List<Place> places, Crew crew) {
+        return new Passing(elevation, ways, places, true, crew);
     }
 
     private Box round(Place place) {
@@ -99,13 +110,13 @@ final class Passing {
     }
 
     /** Whether a way is the worst so far that has its step i; then it may be so for the steps before. Where rain falls is no mark if anything follows: it falls everywhere. */
-    private boolean pass(Arrival a, int i, Map<Step, Passer> known) {
+    private static boolean pass(Arrival a, int i, Map<Step, Passer> known, List<Passer> all) {
         Step s = a.path().get(i);
         Passer p = known.get(s);
         if (p == null) {
-            p = new Passer(passers++, i + 1, a);
+            p = new Passer(all.size(), i + 1, a, s.on(), s.where());
             known.put(s, p);
-            mark(p, s.where(), s.on());
+            all.add(p);
             return true;
         }
         if (p.isNoBetterThan(a)) {
@@ -115,13 +126,17 @@ final class Passing {
         return true;
     }
 
-    /** @param where in the surface's own frame */
-    private void mark(Passer p, List<Point> where, Surface on) {
-        List<Point> line = Place.flat(elevation, on, where);
-        for (int i = 0; i + 1 < line.size(); i++) {
-            Segment s = new Segment(line.get(i), line.get(i + 1));
-            tree.query(s.box(), place -> near.get(place).add(new Nearby(new Mark(on, s), p)));
+    /** The places that some of them pass. */
+    private List<Hit> hits(List<Passer> some) {
+        List<Hit> out = new ArrayList<>();
+        for (Passer p : some) {
+            List<Point> line = Place.flat(elevation, p.on, p.where);
+            for (int i = 0; i + 1 < line.size(); i++) {
+                Segment s = new Segment(line.get(i), line.get(i + 1));
+                tree.query(s.box(), place -> out.add(new Hit(place, new Nearby(new Mark(p.on, s), p))));
+            }
         }
+        return out;
     }
 
     /**

@@ -14,6 +14,7 @@ import rainlap.geom.Intervals;
 import rainlap.geom.Overlay;
 import rainlap.geom.Region;
 import rainlap.geom.Segment;
+import rainlap.stack.Crew;
 import rainlap.stack.Face;
 import rainlap.stack.Stack;
 import rainlap.wall.Elevation;
@@ -35,9 +36,13 @@ public record Bare(Region region) {
     static final long LEAST = JointFinder.BUTT;
 
     public static List<Bare> of(Stack stack, Joints joints) {
+        return of(stack, joints, Crew.ALONE);
+    }
+
+    public static List<Bare> of(Stack stack, Joints joints, Crew crew) {
         List<Box> hints = new ArrayList<>();
         joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
-        borders(stack.elevation()).forEach(some -> uncovered(stack, some, hints));
+        crew.inRuns(borders(stack.elevation()).toList(), run -> uncovered(stack, run)).forEach(hints::addAll);
         List<Bare> wide = clusters(hints).stream().flatMap(box -> within(stack, box).filter(r -> isBareWall(stack, r))).map(Bare::new).toList();
         return Stream.concat(wide.stream(), narrow(stack, joints, hints, wide)).distinct()
                 .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
@@ -49,6 +54,12 @@ public record Bare(Region region) {
     private static Stream<List<Segment>> borders(Elevation e) {
         Stream<Region> inside = Stream.concat(e.openings().stream().map(o -> Region.of(o.rect())), e.penetrations().stream().map(Penetration::region));
         return Stream.concat(e.outline().edges().stream().map(o -> List.of(o.line())), inside.map(r -> r.edges().stream().map(Segment::reversed).toList()));
+    }
+
+    private static List<Box> uncovered(Stack stack, List<List<Segment>> borders) {
+        List<Box> hints = new ArrayList<>();
+        borders.forEach(some -> uncovered(stack, some, hints));
+        return hints;
     }
 
     /** Adds what no sheet covers of some borders that lie near one another. */

@@ -77,15 +77,18 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
         crew.all(List.of(trace, joined, reveals));
         Joined j = joined.found();
         Reveals r = reveals.found();
-        return new Evidence(stack, j.joints, j.here, MembraneJoints.among(j.here), r.edges(), r.corners(), BuildingCorner.of(stack), j.bare,
+        return new Evidence(stack, j.joints, j.here, j.ofMembrane, r.edges(), r.corners(), BuildingCorner.of(stack), j.bare,
                 trace.found(), practice);
     }
 
     /** The joints, those that lie here, and what they leave bare. */
-    private record Joined(Joints joints, List<Joint> here, List<Bare> bare) {
+    private record Joined(Joints joints, List<Joint> here, List<Joint> ofMembrane, List<Bare> bare) {
         static Joined of(Stack stack, Crew crew) {
             Joints joints = Joints.of(stack, crew);
-            return new Joined(joints, joints.all().stream().filter(j -> isOnWall(stack, j)).toList(), Bare.of(stack, joints));
+            List<Joint> here = new ArrayList<>(joints.all().size()), ofMembrane = new ArrayList<>(joints.all().size());
+            crew.inRuns(joints.all(), run -> run.stream().filter(j -> isOnWall(stack, j)).toList()).forEach(here::addAll);
+            crew.inRuns(here, MembraneJoints::among).forEach(ofMembrane::addAll);
+            return new Joined(joints, here, ofMembrane, Bare.of(stack, joints, crew));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
@@ -32,10 +33,10 @@ public final class Stack {
         }
     }
 
-    private Stack(Elevation elevation, Stage stage) {
+    private Stack(Elevation elevation, Stage stage, LayingOrder order) {
         this.elevation = elevation;
         this.stage = stage;
-        this.order = new LayingOrder(elevation.pieces());
+        this.order = order;
     }
 
     public static Stack of(Elevation elevation, Stage stage) {
@@ -43,19 +44,51 @@ public final class Stack {
     }
 
     public static Stack of(Elevation elevation, Stage stage, Crew crew) {
-        Stack stack = new Stack(elevation, stage);
+        Found<LayingOrder> order = new Found<>(() -> new LayingOrder(elevation.pieces()));
+        Found<Map<Surface, List<Face>>> faces = new Found<>(() -> folded(elevation, stage, crew));
+        crew.all(List.of(faces, order));
+        Stack stack = new Stack(elevation, stage, order.found());
+        stack.lay(faces.found(), crew);
+        return stack;
+    }
+
+    /** By far the most lies on the wall: that is one part of the work. */
+    private void lay(Map<Surface, List<Face>> faces, Crew crew) {
+        List<Surface> all = faces.keySet().stream().sorted().toList();
+        int walls = faces.containsKey(Surface.WALL) ? 1 : 0;
+        List<Layer> layers = new ArrayList<>(all.size());
+        crew.all(List.<Supplier<List<Layer>>>of(() -> layers(all.subList(0, walls), faces, Crew.ALONE), () -> layers(all.subList(walls, all.size()), faces, crew)))
+                .forEach(layers::addAll);
+        IntStream.range(0, all.size()).forEach(i -> surfaces.put(all.get(i), layers.get(i)));
+    }
+
+    private static List<Layer> layers(List<Surface> of, Map<Surface, List<Face>> faces, Crew crew) {
+        return crew.inRuns(of, run -> run.stream().map(s -> Layer.of(faces.get(s))).toList()).stream().flatMap(List::stream).toList();
+    }
+
+    private static Map<Surface, List<Face>> folded(Elevation elevation, Stage stage, Crew crew) {
         Folding folding = new Folding(elevation);
         List<Integer> seen = IntStream.range(0, elevation.pieces().size())
                 .filter(i -> stage.sees(elevation.pieces().get(i).material().layer())).boxed().toList();
-        Map<Surface, List<Face>> bySurface = new HashMap<>();
-        List<Face> wall = new ArrayList<>();
-        crew.inRuns(seen, run -> folded(folding, elevation.pieces(), run))
-                .forEach(faces -> faces.forEach(f -> (f.surface().isWall() ? wall : bySurface.computeIfAbsent(f.surface(), s -> new ArrayList<>())).add(f)));
+        Map<Surface, List<Face>> all = new HashMap<>();
+        crew.inRuns(seen, run -> bySurface(folded(folding, elevation.pieces(), run)))
+                .forEach(some -> some.forEach((on, faces) -> all.merge(on, faces, Stack::joined)));
+        return all;
+    }
+
+    private static List<Face> joined(List<Face> first, List<Face> more) {
+        first.addAll(more);
+        return first;
+    }
+
+    private static Map<Surface, List<Face>> bySurface(List<Face> faces) {
+        Map<Surface, List<Face>> out = new HashMap<>();
+        List<Face> wall = new ArrayList<>(faces.size());
+        faces.forEach(f -> (f.surface().isWall() ? wall : out.computeIfAbsent(f.surface(), s -> new ArrayList<>())).add(f));
         if (!wall.isEmpty()) {
-            bySurface.put(Surface.WALL, wall);
+            out.put(Surface.WALL, wall);
         }
-        bySurface.keySet().stream().sorted().forEach(s -> stack.surfaces.put(s, Layer.of(bySurface.get(s))));
-        return stack;
+        return out;
     }
 
     /** The faces of pieces with these numbers. */
