@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
@@ -73,6 +74,21 @@ class CrewTest {
         List<Integer> each = IntStream.range(0, 40).boxed().toList();
         TWO.all(outer).forEach(got -> assertEquals(each, got));
         assertTrue(seen.size() <= 2, seen.toString());
+    }
+
+    /** One of the two threads waits all the while, so that there is but one order. */
+    @Test void whatCanWaitIsDoneAfterWhatCannot() {
+        List<String> done = new CopyOnWriteArrayList<>();
+        CountDownLatch over = new CountDownLatch(1);
+        Supplier<Boolean> begins = () -> done.add("can wait, first") && TWO.all(List.of(() -> done.add("cannot, first"), () -> done.add("cannot, second"))).size() == 2;
+        Supplier<Boolean> handsOut = () -> {
+            TWO.aside().all(List.of(begins, () -> done.add("can wait, second")));
+            over.countDown();
+            return true;
+        };
+        assertEquals(List.of(true, true), TWO.all(List.of(() -> comes(over, 20_000), handsOut)));
+        assertEquals(List.of("can wait, first", "cannot, first", "cannot, second", "can wait, second"), done);
+        assertSame(Crew.ALONE, Crew.ALONE.aside());
     }
 
     @Test void aSmallWallIsDoneOnTheCallersThread() {
