@@ -62,7 +62,7 @@ final class Alone {
         this.findings = findings;
         List<Integer> all = IntStream.range(0, findings.size()).boxed().toList();
         few = passed(all, evidence.trace().arrivals().stream().filter(a -> a.defences() <= 1).toList(), crew);
-        worstOfFew = crew.inRuns(all, run -> run.stream().map(i -> few.through(i, findings.get(i))).toList()).stream().flatMap(List::stream).toList();
+        worstOfFew = crew.gather(all, run -> run.stream().map(i -> few.through(i, findings.get(i))).toList());
         List<Integer> open = all.stream().filter(i -> worstOfFew.get(i).filter(Passing.Worst::named).isEmpty()).toList();
         List<Box> near = open.stream().map(i -> round(findings.get(i).where().box(), BESIDE[1], BELOW[2])).toList();
         ofTwoFailures = near.isEmpty() ? List.of() : evidence.trace().ofTwoFailures(near, crew);

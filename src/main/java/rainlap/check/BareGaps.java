@@ -67,7 +67,7 @@ final class BareGaps {
     static BareGaps of(Evidence e, Crew crew) {
         BareGaps all = new BareGaps(e);
         List<Joint> gaps = e.joints().ofKind(JointKind.GAP).toList();
-        crew.inRuns(gaps, run -> run.stream().flatMap(j -> parts(e, j)).toList()).stream().flatMap(List::stream)
+        crew.gather(gaps, run -> run.stream().flatMap(j -> parts(e, j)).toList())
                 .forEach(p -> all.parts.computeIfAbsent(p.joint.surface(), s -> new ArrayList<>()).add(p));
         all.parts.forEach((s, of) -> all.trees.put(s, new BoxTree(of.stream().map(Part::box).toList())));
         return all;

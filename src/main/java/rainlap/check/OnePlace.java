@@ -64,8 +64,7 @@ final class OnePlace {
         BareGaps gaps = BareGaps.of(e, crew);
         ofTwoFailures = alone.ofTwoFailures();
         List<Integer> numbers = IntStream.range(0, dimensions.size()).boxed().toList();
-        List<Finding> out = new ArrayList<>();
-        crew.inRuns(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, gaps, i))).toList()).forEach(out::addAll);
+        List<Finding> out = new ArrayList<>(crew.gather(numbers, run -> run.stream().map(i -> litres.ofPlace(withWay(e, alone, gaps, i))).toList()));
         Passed passed = new Passed(e, out);
         out.removeIf(this::isWet);
         List<Finding> left = led.stream().filter(t -> passed.by(t).stream().noneMatch(f -> saysItAlready(f, t)) && !isToldOfCavity(t)).toList();

@@ -78,7 +78,7 @@ final class Passing {
         this.places = places;
         this.tree = new BoxTree(places.stream().map(this::round).toList());
         this.near = places.stream().<List<Nearby>>map(p -> new ArrayList<>(0)).toList();
-        crew.inRuns(passers(ways, anyhow), this::hits).forEach(some -> some.forEach(h -> near.get(h.place).add(h.by)));
+        crew.gather(passers(ways, anyhow), this::hits).forEach(h -> near.get(h.place).add(h.by));
     }
 
     private static List<Passer> passers(List<Arrival> ways, boolean anyhow) {

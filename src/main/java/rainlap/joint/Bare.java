@@ -42,7 +42,7 @@ public record Bare(Region region) {
     public static List<Bare> of(Stack stack, Joints joints, Crew crew) {
         List<Box> hints = new ArrayList<>();
         joints.open().stream().filter(o -> o.surface().isWall()).forEach(o -> hints.add(o.line().box()));
-        crew.inRuns(borders(stack.elevation()).toList(), run -> uncovered(stack, run)).forEach(hints::addAll);
+        hints.addAll(crew.gather(borders(stack.elevation()).toList(), run -> run.stream().flatMap(some -> uncovered(stack, some)).toList()));
         List<Bare> wide = clusters(hints).stream().flatMap(box -> within(stack, box).filter(r -> isBareWall(stack, r))).map(Bare::new).toList();
         return Stream.concat(wide.stream(), narrow(stack, joints, hints, wide)).distinct()
                 .sorted(Comparator.comparing((Bare b) -> b.region.box().minX()).thenComparing(b -> b.region.box().minY())
@@ -56,27 +56,19 @@ public record Bare(Region region) {
         return Stream.concat(e.outline().edges().stream().map(o -> List.of(o.line())), inside.map(r -> r.edges().stream().map(Segment::reversed).toList()));
     }
 
-    private static List<Box> uncovered(Stack stack, List<List<Segment>> borders) {
-        List<Box> hints = new ArrayList<>();
-        borders.forEach(some -> uncovered(stack, some, hints));
-        return hints;
-    }
-
-    /** Adds what no sheet covers of some borders that lie near one another. */
-    private static void uncovered(Stack stack, List<Segment> borders, List<Box> hints) {
+    /** What no sheet covers of some borders that lie near one another. */
+    private static Stream<Box> uncovered(Stack stack, List<Segment> borders) {
         List<Face> near = new ArrayList<>();
         stack.meeting(Surface.WALL, borders.stream().map(Segment::box).reduce(Box::join).orElseThrow().grow(LEAST), f -> {
             if (Sheets.isSheet(f) && Sheets.covers(f)) {
                 near.add(f);
             }
         });
-        for (Segment border : borders) {
+        return borders.stream().flatMap(border -> {
             EdgeFrame e = EdgeFrame.of(border);
             Intervals left = Intervals.of(0, e.length()).minus(Intervals.unionOf(near.stream().map(f -> e.inside(f.region(), e.side())).toList()));
-            for (int i = 0; i < left.count(); i++) {
-                hints.add(new Segment(e.at(left.from(i)), e.at(left.to(i))).box());
-            }
-        }
+            return IntStream.range(0, left.count()).mapToObj(i -> new Segment(e.at(left.from(i)), e.at(left.to(i))).box());
+        });
     }
 
     /** Boxes joined while any two lie less than a gap apart: the mouth of a gap parts the border of a bare place. */

@@ -81,14 +81,12 @@ public record Evidence(Stack stack, Joints joints, List<Joint> jointsHere, List<
                 trace.found(), practice);
     }
 
-    /** The joints, those that lie here, and what they leave bare. */
+    /** The joints, those that lie here, those of them that join membrane to membrane, and what all leave bare. */
     private record Joined(Joints joints, List<Joint> here, List<Joint> ofMembrane, List<Bare> bare) {
         static Joined of(Stack stack, Crew crew) {
             Joints joints = Joints.of(stack, crew);
-            List<Joint> here = new ArrayList<>(joints.all().size()), ofMembrane = new ArrayList<>(joints.all().size());
-            crew.inRuns(joints.all(), run -> run.stream().filter(j -> isOnWall(stack, j)).toList()).forEach(here::addAll);
-            crew.inRuns(here, MembraneJoints::among).forEach(ofMembrane::addAll);
-            return new Joined(joints, here, ofMembrane, Bare.of(stack, joints, crew));
+            List<Joint> here = crew.gather(joints.all(), run -> run.stream().filter(j -> isOnWall(stack, j)).toList());
+            return new Joined(joints, here, crew.gather(here, MembraneJoints::among), Bare.of(stack, joints, crew));
         }
     }
 

@@ -121,4 +121,9 @@ public final class Crew {
                 items.subList((int) ((long) items.size() * k / parts), (int) ((long) items.size() * (k + 1) / parts)))));
         return all(runs);
     }
+
+    /** The same where several may come of each run: all of them, in the list's order. */
+    public <A, B> List<B> gather(List<A> items, Function<List<A>, List<B>> work) {
+        return inRuns(items, work).stream().flatMap(List::stream).toList();
+    }
 }

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rainlap.geom.Box;
 import rainlap.geom.BoxTree;
@@ -52,18 +51,10 @@ public final class Stack {
         return stack;
     }
 
-    /** By far the most lies on the wall: that is one part of the work. */
     private void lay(Map<Surface, List<Face>> faces, Crew crew) {
         List<Surface> all = faces.keySet().stream().sorted().toList();
-        int walls = faces.containsKey(Surface.WALL) ? 1 : 0;
-        List<Layer> layers = new ArrayList<>(all.size());
-        crew.all(List.<Supplier<List<Layer>>>of(() -> layers(all.subList(0, walls), faces, Crew.ALONE), () -> layers(all.subList(walls, all.size()), faces, crew)))
-                .forEach(layers::addAll);
+        List<Layer> layers = crew.gather(all, run -> run.stream().map(s -> Layer.of(faces.get(s))).toList());
         IntStream.range(0, all.size()).forEach(i -> surfaces.put(all.get(i), layers.get(i)));
-    }
-
-    private static List<Layer> layers(List<Surface> of, Map<Surface, List<Face>> faces, Crew crew) {
-        return crew.inRuns(of, run -> run.stream().map(s -> Layer.of(faces.get(s))).toList()).stream().flatMap(List::stream).toList();
     }
 
     private static Map<Surface, List<Face>> folded(Elevation elevation, Stage stage, Crew crew) {

@@ -52,10 +52,7 @@ final class Arrivals {
         List<Arrival> all = new ArrayList<>(byWay.size());
         byWay.forEach((way, parts) -> joined(way, parts).forEach(
                 s -> all.add(new Arrival(way.defences, way.first, way.surface, s.where, s.path, OptionalDouble.empty()))));
-        List<Arrival> out = new ArrayList<>(all.size());
-        crew.inRuns(all, run -> run.stream().sorted(WORST_FIRST).toList()).forEach(out::addAll);
-        out.sort(WORST_FIRST);
-        return List.copyOf(out);
+        return crew.gather(all, run -> run.stream().sorted(WORST_FIRST).toList()).stream().sorted(WORST_FIRST).toList();
     }
 
     /** What came in one strip, joined and told; round a pipe it is joined only when all of it is there. */

@@ -85,7 +85,7 @@ final class Waters {
         grounds.forEach(g -> g.turn = turn);
         List<Ground> all = grounds.subList(1, grounds.size());
         reveals = all.stream().collect(Collectors.groupingBy(g -> g.surface().opening()));
-        List<Rim.Cut> cuts = crew.inRuns(all, run -> run.stream().map(g -> Carving.carve(g, stack)).toList()).stream().flatMap(List::stream).toList();
+        List<Rim.Cut> cuts = crew.gather(all, run -> run.stream().map(g -> Carving.carve(g, stack)).toList());
         glue(all, cuts, Carving.carveWall(wall, stack, crew), crew);
         strips = new Strips(grounds, strip, crew);
         this.drive = drive;
@@ -105,8 +105,8 @@ final class Waters {
         }
         List<Opening> openings = elevation.openings();
         List<Integer> deep = IntStream.range(0, openings.size()).filter(i -> sides.containsKey(openings.get(i).id())).boxed().toList();
-        crew.inRuns(deep, run -> run.stream().map(i -> new Glue(openings.get(i), sides.get(openings.get(i).id())).find(wall.openings().getOrDefault(i, Map.of()))).toList())
-                .forEach(run -> run.forEach(Glue::join));
+        crew.gather(deep, run -> run.stream().map(i -> new Glue(openings.get(i), sides.get(openings.get(i).id())).find(wall.openings().getOrDefault(i, Map.of()))).toList())
+                .forEach(Glue::join);
     }
 
     /** What runs where as drawn, in this much rain. */

@@ -24,6 +24,7 @@ class CrewTest {
         for (Crew crew : List.of(Crew.ALONE, TWO)) {
             assertEquals(items, crew.inRuns(items, List::copyOf).stream().flatMap(List::stream).toList());
             assertEquals(List.of(), crew.inRuns(List.<Integer>of(), List::copyOf).stream().flatMap(List::stream).toList());
+            assertEquals(items.stream().filter(i -> i % 3 == 0).toList(), crew.gather(items, run -> run.stream().filter(i -> i % 3 == 0).toList()));
         }
     }
 
