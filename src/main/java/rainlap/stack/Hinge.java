@@ -10,13 +10,14 @@ import rainlap.wall.Opening;
 import rainlap.wall.Side;
 
 /**
- * The line two surfaces share, seen from the first of them.
+ * The line two surfaces share, seen from the first of them. A wall has one for every second piece.
  *
- * @param line on the first surface, level or plumb
+ * @param level whether it is level on the first surface; else it is plumb
+ * @param at its height there, or how far along it stands
  * @param flat how the second surface comes to lie when it is folded flat onto the first; some are mirrored by that
  */
-record Hinge(Segment line, Isometry flat) {
-    /** Those edges of a region on the first surface that lie on the hinge's line; it is always level or plumb. */
+record Hinge(boolean level, int at, Isometry flat) {
+    /** Those edges of a region on the first surface that lie on the hinge's line. */
     List<Segment> edgesOn(Region r) {
         List<Segment> out = new ArrayList<>(1);
         for (int i = 0; i < r.edgeCount(); i++) {
@@ -29,39 +30,34 @@ record Hinge(Segment line, Isometry flat) {
 
     /** Whether an edge of a region on the first surface lies on the hinge's line, within its ends or beyond. */
     boolean holds(Region r, int edge) {
-        if (line.isLevel()) {
-            return r.ay(edge) == line.ay() && r.by(edge) == line.ay();
-        }
-        return r.ax(edge) == line.ax() && r.bx(edge) == line.ax();
+        return level ? r.ay(edge) == at && r.by(edge) == at : r.ax(edge) == at && r.bx(edge) == at;
     }
 
     /** Where along the line the stretch begins that two edges on it share; it ends at {@link #to}, and there is none if that is no further. */
     long from(Segment a, Segment b) {
-        boolean level = line.isLevel();
-        return Math.max(Math.min(along(a.a(), level), along(a.b(), level)), Math.min(along(b.a(), level), along(b.b(), level)));
+        return Math.max(Math.min(along(a.a()), along(a.b())), Math.min(along(b.a()), along(b.b())));
     }
 
     long to(Segment a, Segment b) {
-        boolean level = line.isLevel();
-        return Math.min(Math.max(along(a.a(), level), along(a.b(), level)), Math.max(along(b.a(), level), along(b.b(), level)));
+        return Math.min(Math.max(along(a.a()), along(a.b())), Math.max(along(b.a()), along(b.b())));
     }
 
     /** A stretch of the line. */
     Segment part(long from, long to) {
-        return line.isLevel() ? Segment.level(line.ay(), from, to) : Segment.plumb(line.ax(), from, to);
+        return level ? Segment.level(at, from, to) : Segment.plumb(at, from, to);
     }
 
-    private static long along(Point p, boolean level) {
+    private long along(Point p) {
         return level ? p.x() : p.y();
     }
 
     /** Of two sides of an opening, or one and the wall, that share a line. */
     static Hinge between(Opening o, Side here, Side there) {
         if (here == Side.WALL) {
-            return new Hinge(o.edge(there), Isometry.of(p -> o.toWall(there, p)));
+            Segment line = o.edge(there);
+            return new Hinge(line.isLevel(), Math.toIntExact(line.isLevel() ? line.ay() : line.ax()), Isometry.of(p -> o.toWall(there, p)));
         }
-        return there != Side.WALL ? acrossCorner(o, here, there)
-                : new Hinge(new Segment(new Point(0, 0), new Point(o.along(here), 0)), Isometry.of(p -> o.toSurface(here, p)));
+        return there != Side.WALL ? acrossCorner(o, here, there) : new Hinge(true, 0, Isometry.of(p -> o.toSurface(here, p)));
     }
 
     /** A sill or head against a jamb, or the reverse: both run v inwards, so only u changes. */
@@ -69,7 +65,6 @@ record Hinge(Segment line, Isometry flat) {
         boolean hereAtStart = here.isJamb() ? there == Side.SILL : there == Side.LEFT;
         boolean thereAtStart = there.isJamb() ? here == Side.SILL : here == Side.LEFT;
         long at = hereAtStart ? 0 : o.along(here), from = thereAtStart ? 0 : o.along(there);
-        return new Hinge(new Segment(new Point(at, 0), new Point(at, o.reveal())),
-                Isometry.of(p -> new Point(at + (hereAtStart == thereAtStart ? from - p.x() : p.x() - from), p.y())));
+        return new Hinge(false, Math.toIntExact(at), Isometry.of(p -> new Point(at + (hereAtStart == thereAtStart ? from - p.x() : p.x() - from), p.y())));
     }
 }
